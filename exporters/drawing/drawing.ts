@@ -1,0 +1,169 @@
+/**
+ * A part turned into layers of contours and words: what both writers write, decided once.
+ *
+ * Here each operation finds its layer, every contour is looked at, what would be drawn twice is dropped,
+ * and the layers are put in the order in which wood is worked: nothing comes after the outline, because
+ * a part that is cut loose no longer lies still.
+ */
+import { type Bounds, bounds, type Contour, type Operation, type Part, type Point } from '../../geometry/index.ts'
+import { numberText } from '../numbers.ts'
+import { plainLine } from '../words/plain.ts'
+import { CAPITAL_HEIGHT, DESCENT, textWidth } from '../words/width.ts'
+import { LAYER_TABLE, type LayerLabel, type LengthUnit, layerOf } from './layers.ts'
+import { contourKey, soundContour } from './soundContour.ts'
+
+/** A line of words; `at` is the left end of its baseline, `height` that of its capitals, mm; `turn` radians. */
+export interface Words {
+  readonly at: Point
+  readonly height: number
+  readonly turn: number
+  readonly text: string
+}
+
+export interface Layer extends LayerLabel {
+  readonly contours: readonly Contour[]
+  readonly words: readonly Words[]
+}
+
+export interface Drawing {
+  readonly part: Part
+  /** Layers with something on them, the outline's last. */
+  readonly layers: readonly Layer[]
+  /** The box of the outline alone, mm. */
+  readonly outline: Bounds
+  /** The box of everything drawn, words included, mm. */
+  readonly extent: Bounds
+}
+
+/** Capitals lower than this cannot be read on paper, mm. */
+const SMALLEST_CAPITALS = 1.5
+
+/** The box around several boxes. Throws if there are none. */
+export function around(boxes: readonly Bounds[]): Bounds {
+  if (boxes.length === 0) throw new Error('There is nothing to put a box around.')
+  return {
+    minX: Math.min(...boxes.map((box) => box.minX)),
+    minY: Math.min(...boxes.map((box) => box.minY)),
+    maxX: Math.max(...boxes.map((box) => box.maxX)),
+    maxY: Math.max(...boxes.map((box) => box.maxY)),
+  }
+}
+
+/** The box that a line of words may fill, by the upper estimate of its width. */
+export function wordsBox(words: Words): Bounds {
+  const size = words.height / CAPITAL_HEIGHT
+  const width = textWidth(words.text, size)
+  const cos = Math.cos(words.turn)
+  const sin = Math.sin(words.turn)
+  const corners = [0, width].flatMap((along) =>
+    [-DESCENT * size, words.height].map((up) => ({
+      x: words.at.x + along * cos - up * sin,
+      y: words.at.y + along * sin + up * cos,
+    })),
+  )
+  return around(corners.map(({ x, y }) => ({ minX: x, minY: y, maxX: x, maxY: y })))
+}
+
+/** How far a line may run from `at` before it leaves the box; infinite where it starts outside. */
+function roomFor(at: Point, turn: number, box: Bounds): number {
+  if (at.x < box.minX || at.x > box.maxX || at.y < box.minY || at.y > box.maxY) return Number.POSITIVE_INFINITY
+  const cos = Math.cos(turn)
+  const sin = Math.sin(turn)
+  const alongX = cos > 1e-9 ? (box.maxX - at.x) / cos : cos < -1e-9 ? (box.minX - at.x) / cos : Infinity
+  const alongY = sin > 1e-9 ? (box.maxY - at.y) / sin : sin < -1e-9 ? (box.minY - at.y) / sin : Infinity
+  return Math.min(alongX, alongY)
+}
+
+/** The words of a note, smaller where they would run out of the part they stand on. */
+function wordsOf(note: Operation & { kind: 'note' }, outline: Bounds): Words | undefined {
+  numberText(note.at.x, `x of the note of ${note.of}`)
+  numberText(note.at.y, `y of the note of ${note.of}`)
+  numberText(note.turn, `Turn of the note of ${note.of}`)
+  numberText(note.height, `Height of the note of ${note.of}`)
+  if (!(note.height > 0)) throw new RangeError(`Height of the note of ${note.of} is ${note.height}: letters need some.`)
+  const text = plainLine(note.text)
+  if (text === '') return undefined
+  const wanted = textWidth(text, note.height / CAPITAL_HEIGHT)
+  const room = roomFor(note.at, note.turn, outline)
+  const least = Math.min(SMALLEST_CAPITALS, note.height)
+  const height = wanted <= room ? note.height : Math.max(least, (note.height * room) / wanted)
+  return { at: note.at, height, turn: note.turn, text }
+}
+
+/** The lines of an operation that is not a note, and whether they must close. */
+function contourOf(operation: Exclude<Operation, { kind: 'note' }>): { contour: Contour; mustClose: boolean } {
+  switch (operation.kind) {
+    case 'cut':
+    case 'recess':
+      return { contour: operation.contour, mustClose: true }
+    case 'drill':
+      return {
+        contour: { shape: 'circle', centre: operation.centre, radius: operation.diameter / 2 },
+        mustClose: false,
+      }
+    case 'slot': {
+      const vertices = [
+        { ...operation.from, bulge: 0 },
+        { ...operation.to, bulge: 0 },
+      ]
+      return { contour: { shape: 'chain', closed: false, vertices }, mustClose: false }
+    }
+    case 'mark':
+      return { contour: operation.contour, mustClose: false }
+    case 'datum':
+      return { contour: operation.line, mustClose: false }
+  }
+}
+
+const KIND_ORDER = new Map(LAYER_TABLE.map((style, index) => [style.kind, index]))
+
+function inWorkingOrder(a: Layer, b: Layer): number {
+  const byKind = (KIND_ORDER.get(a.kind) ?? 0) - (KIND_ORDER.get(b.kind) ?? 0)
+  return byKind !== 0 ? byKind : a.name < b.name ? -1 : a.name > b.name ? 1 : 0
+}
+
+/**
+ * The layers of a part.
+ *
+ * @param part lengths in mm, y up, as seen from the face that `part.seen` names
+ * @param unit the unit of the file, which shows in the names of layers that carry a depth
+ * @returns layers in working order; a contour that lies on another of its layer (to 0.1 micrometre,
+ *   wherever it starts and whichever way it runs) is left out
+ * @throws when a contour is open where it must close, has no size, or a number is not finite
+ */
+export function drawPart(part: Part, unit: LengthUnit): Drawing {
+  const what = `the outline of ${part.id}`
+  const outlineContour = soundContour(part.outline, what, true)
+  const outline = bounds(outlineContour)
+  const layers = new Map<string, { label: LayerLabel; contours: Map<string, Contour>; words: Words[] }>()
+  const open = (label: LayerLabel) => {
+    const known = layers.get(label.name) ?? { label, contours: new Map(), words: [] }
+    layers.set(label.name, known)
+    return known
+  }
+  const all: Operation[] = [
+    { kind: 'cut', side: 'outside', contour: outlineContour, of: what },
+    ...part.operations,
+  ]
+  for (const operation of all) {
+    const label = layerOf(operation, unit)
+    if (operation.kind === 'note') {
+      const words = wordsOf(operation, outline)
+      if (words !== undefined) open(label).words.push(words)
+      continue
+    }
+    const { contour, mustClose } = contourOf(operation)
+    const sound = soundContour(contour, `${label.name} of ${operation.of}`, mustClose)
+    const { contours } = open(label)
+    const key = contourKey(sound)
+    if (!contours.has(key)) contours.set(key, sound)
+  }
+  const finished: Layer[] = [...layers.values()].map(({ label, contours, words }) => ({
+    ...label,
+    contours: [...contours.values()],
+    words,
+  }))
+  finished.sort(inWorkingOrder)
+  const boxes = finished.flatMap((layer) => [...layer.contours.map(bounds), ...layer.words.map(wordsBox)])
+  return { part, layers: finished, outline, extent: around(boxes) }
+}

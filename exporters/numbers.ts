@@ -1,0 +1,62 @@
+/**
+ * The one place where a number becomes text.
+ *
+ * Files for saws and printers are read by programs that forgive nothing: `1e-7`, `-0`, `NaN` and
+ * seventeen digits of 0.1 + 0.2 have each spoilt somebody's cut. Everything written by an exporter
+ * therefore passes through here and is either a plain decimal number or an error with the value in it.
+ */
+
+/**
+ * Decimal places of a length in millimetres. 1e-6 mm is one nanometre: a thousand times finer than the
+ * micrometre that templates promise, so that sums over a long neck stay inside it, and still short
+ * enough for readers that keep a number in 32 characters.
+ */
+export const MILLIMETRE_DIGITS = 6
+
+/** Decimal places of a length in inches: 1e-8 in = 0.25 nm, the nearest step at least as fine as in mm. */
+export const INCH_DIGITS = 8
+
+/**
+ * Decimal places of a bulge (the tangent of a quarter of an arc's sweep). The rise of an arc is bulge
+ * times half its chord, so an error of 1e-12 over the largest chord allowed, 1e6 mm, moves it by
+ * 0.5e-6 mm: no coarser than its end points.
+ */
+export const BULGE_DIGITS = 12
+
+/** Decimal places of an angle in degrees: 1e-6 degree over a 1 m line of text is 17 nm. */
+export const DEGREE_DIGITS = 6
+
+/** Nothing that leaves this tool is a kilometre away; a number this large is a mistake made earlier. */
+export const LARGEST = 1e6
+
+/**
+ * A number as plain decimal text: finite, below a million, never in exponent form, never `-0`, without
+ * trailing zeros.
+ *
+ * @param value the number, in any unit
+ * @param what what it is, for the error: `"radius of a circle on DRILL-THROUGH"`
+ * @param digits decimal places kept, 0 to 15
+ * @throws RangeError naming `what` and the value when it is not finite or not below a million
+ * @example numberText(0.1 + 0.2, 'width') // '0.3'
+ */
+export function numberText(value: number, what: string, digits: number = MILLIMETRE_DIGITS): string {
+  if (!Number.isFinite(value)) throw new RangeError(`${what} is ${value}: a template needs a finite number.`)
+  if (Math.abs(value) >= LARGEST) {
+    throw new RangeError(`${what} is ${value}: a template holds nothing of a million or more.`)
+  }
+  // toFixed rounds the exact value once and knows no exponent form below 1e21 (ECMA-262, Number.prototype.toFixed).
+  const fixed = value.toFixed(digits)
+  const text = fixed.includes('.') ? fixed.replace(/0+$/, '').replace(/\.$/, '') : fixed
+  return text === '-0' ? '0' : text
+}
+
+/**
+ * A length for people and layer names: at least one decimal, at most `digits`.
+ *
+ * @example lengthLabel(3, 'depth') // '3.0'
+ * @example lengthLabel(0.58, 'width of a slot') // '0.58'
+ */
+export function lengthLabel(value: number, what: string, digits = 3): string {
+  const text = numberText(value, what, digits)
+  return text.includes('.') ? text : `${text}.0`
+}

@@ -1,0 +1,19 @@
+import { defineConfig } from 'vite'
+
+/**
+ * Bundles the command line into one file that needs nothing but Node, so the package installs without a
+ * network and starts at once. Made when the package is packed.
+ */
+export default defineConfig({
+  root: import.meta.dirname,
+  build: {
+    ssr: 'cli.ts',
+    target: 'node20',
+    outDir: '../dist-cli',
+    emptyOutDir: true,
+    // The licences of what is bundled travel with it.
+    license: { fileName: 'licenses.md' },
+    rolldownOptions: { output: { entryFileNames: 'lidwright.mjs', chunkFileNames: '[name]-[hash].mjs' } },
+  },
+  ssr: { noExternal: true },
+})

@@ -1,0 +1,69 @@
+/** Runs every rule over a layout. */
+import type { Finding, Grade, Rule } from './finding.ts'
+import { limitOf } from './finding.ts'
+import { RULES } from './rules.ts'
+import { sayFor } from './say.ts'
+import type { Layout } from '../solve/layout.ts'
+
+const known = new WeakMap<Layout, readonly Finding[]>()
+
+/**
+ * Every finding of a layout, gravest first and tightest first within a grade. Remembered per layout.
+ * `clear` findings are measures that hold; they carry their margin too.
+ * Example: `check(solve(design)).filter((one) => one.grade === 'stop')`.
+ */
+export function check(layout: Layout): readonly Finding[] {
+  const before = known.get(layout)
+  if (before) return before
+  const limit = limitOf(layout.design)
+  const findings = RULES.flatMap((rule) => findingsOf(rule, layout, limit))
+  findings.sort(byGravity)
+  known.set(layout, findings)
+  return findings
+}
+
+function findingsOf(rule: Rule, layout: Layout, limit: ReturnType<typeof limitOf>): Finding[] {
+  return Array.from(rule.measure(layout, limit), (one) => {
+    const key = [rule.name, ...one.about].join(' ')
+    const overruled = layout.design.overruled[key]
+    return {
+      ...one,
+      rule: rule.name,
+      key,
+      unit: rule.unit,
+      margin: marginOf(rule, one.measured, one.limit),
+      ...(overruled === undefined ? {} : { overruled }),
+    }
+  })
+}
+
+function marginOf(rule: Rule, measured: number | null, limit: number | null): number | null {
+  if (measured === null || limit === null) return null
+  return rule.wants === 'least' ? measured - limit : limit - measured
+}
+
+const GRAVITY: Record<Grade, number> = { stop: 0, care: 1, note: 2, clear: 3 }
+
+function byGravity(a: Finding, b: Finding): number {
+  return (
+    GRAVITY[a.grade] - GRAVITY[b.grade] ||
+    (a.margin ?? Number.POSITIVE_INFINITY) - (b.margin ?? Number.POSITIVE_INFINITY) ||
+    (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
+  )
+}
+
+const byName = new Map(RULES.map((rule) => [rule.name, rule]))
+
+/** The rule a finding came from. Throws for a name that is in no list. */
+export function ruleOf(name: string): Rule {
+  const rule = byName.get(name)
+  if (!rule) throw new Error(`there is no rule called "${name}"`)
+  return rule
+}
+
+/** A finding as a sentence in the builder's unit. */
+export const sentenceOf = (finding: Finding, layout: Layout): string =>
+  ruleOf(finding.rule).words(finding, sayFor(layout.design), layout)
+
+/** Does it block cutting: a `stop` that nobody overruled? */
+export const blocks = (finding: Finding): boolean => finding.grade === 'stop' && finding.overruled === undefined

@@ -1,0 +1,73 @@
+/** What a rule found, as a value: a measure, its limit, and where. `words.ts` of each rule turns it into a sentence. */
+import type { Design } from '../design/schema.ts'
+import type { LimitName } from '../design/limits.ts'
+import { LIMITS } from '../design/limits.ts'
+import type { Face } from '../kinds/kind.ts'
+import type { Point } from '../plane/index.ts'
+import type { Layout } from '../solve/layout.ts'
+import type { Say } from './say.ts'
+
+/** `stop`: cannot be built or will fail. `care`: risky, the builder may overrule it. `clear`: measured and good. */
+export type Grade = 'stop' | 'care' | 'note' | 'clear'
+
+/**
+ * The stretch that was measured. `plan` is the instrument frame seen from the front (x, y), `section` the centreline
+ * section (x, z); a face is that panel's own frame.
+ */
+export interface Where {
+  readonly view: 'plan' | 'section' | Face
+  readonly from: Point
+  readonly to: Point
+}
+
+export interface Measurement {
+  /** Ids of the things it is about, or names of structure: `neck`, `saddle`, `string 1`. */
+  readonly about: readonly string[]
+  /** Millimetres, or the unit the rule states. `null` where there is nothing to measure. */
+  readonly measured: number | null
+  readonly limit: number | null
+  readonly grade: Grade
+  readonly where: Where
+  /** Numbers and words that the sentence needs. */
+  readonly data?: Readonly<Record<string, number | string>>
+}
+
+export interface Finding extends Measurement {
+  readonly rule: string
+  /** Names this finding for good: what `overruled` in the file points at. */
+  readonly key: string
+  /** `measured - limit`, turned so that more is always better; `null` where nothing was measured. */
+  readonly margin: number | null
+  readonly unit: 'mm' | 'degrees' | 'share' | 'count'
+  /** The builder's reason, where he decided to live with it. */
+  readonly overruled?: string
+}
+
+export interface Rule {
+  /** Stable, in files and reports: `opening-to-edge`. */
+  readonly name: string
+  /** What is measured, a few words: `Opening to the edge`. */
+  readonly title: string
+  readonly unit: Finding['unit']
+  /** `least`: more is better; `most`: less is better. */
+  readonly wants: 'least' | 'most'
+  readonly limits: readonly LimitName[]
+  measure(layout: Layout, limit: (name: LimitName) => number): Iterable<Measurement>
+  /** What was measured, what is wrong, what would do; one or two sentences. */
+  words(finding: Finding, say: Say, layout: Layout): string
+}
+
+/** The limit in force: the design's own, or the default. */
+export const limitOf =
+  (design: Design) =>
+  (name: LimitName): number =>
+    design.limits[name] ?? LIMITS[name].value
+
+/** `care` under the limit, `stop` under the hard floor, else `clear`. */
+export function gradeLeast(measured: number, limit: number, floor = Number.NEGATIVE_INFINITY): Grade {
+  if (measured < floor - ROUNDING) return 'stop'
+  return measured < limit - ROUNDING ? 'care' : 'clear'
+}
+
+/** What exact arithmetic would call equal must not fail by the last digit of a floating number; millimetres. */
+export const ROUNDING = 1e-9

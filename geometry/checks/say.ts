@@ -1,0 +1,29 @@
+/** How findings speak: lengths in the builder's unit, things by the names he gave them. */
+import type { Design } from '../design/schema.ts'
+import { kindOf } from '../kinds/kinds.ts'
+import { formatAngle, formatLength } from '../quantity/index.ts'
+
+export interface Say {
+  /** A length with its unit: `3/32 in`, `12.0 mm`. */
+  length(mm: number): string
+  angle(degrees: number): string
+  /** A thing by its name, as it stands inside a sentence: `sound hole “treble”`, `the saddle`. */
+  thing(id: string): string
+}
+
+/** Speech for one design. Example: `sayFor(design).length(25.4)` is `1 in` on an inch rule. */
+export function sayFor(design: Design): Say {
+  const byId = new Map(design.things.map((thing) => [thing.id, thing]))
+  return {
+    length: (mm) => formatLength(mm, design.units, { unit: true }),
+    angle: (degrees) => formatAngle((degrees * Math.PI) / 180),
+    thing: (id) => {
+      const thing = byId.get(id)
+      if (!thing) return `the ${id}`
+      return thing.name ? `“${thing.name}”` : `${kindOf(thing.kind).title.toLowerCase()} ${id}`
+    },
+  }
+}
+
+/** The first letter of a sentence. */
+export const capital = (text: string): string => text.replace(/^(“?)(.)/u, (_, quote, first) => quote + first.toUpperCase())

@@ -1,0 +1,7 @@
+/** The saved document: what it is, how it is read, how it changes. */
+export * from './catalogue.ts'
+export * from './changes.ts'
+export * from './limits.ts'
+export { ACROSS_LINES, ALONG_LINES, type Across, type Along, type Place } from './place.ts'
+export * from './read.ts'
+export { type Design, type Hand, type Thing, VERSION } from './schema.ts'

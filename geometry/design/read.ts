@@ -1,0 +1,164 @@
+/** From a file, or anything else unknown, to a valid design or a list of plain faults. Never throws. */
+import type { z } from 'zod'
+import { KINDS } from '../kinds/kinds.ts'
+import { type Design, designSchema, VERSION } from './schema.ts'
+
+/** Where something is wrong in a file, and a sentence: what was read, what is wrong, what would do. */
+export interface Fault {
+  readonly path: string
+  readonly sentence: string
+}
+
+export type DesignReading =
+  | { readonly ok: true; readonly design: Design }
+  | { readonly ok: false; readonly faults: readonly Fault[] }
+
+/** Longest file read; a design of ten thousand holes is about 3 million characters. */
+const LONGEST_FILE = 20_000_000
+
+/** How many faults are told at once: more than this helps nobody. */
+const MOST_FAULTS = 50
+
+const fault = (path: string, sentence: string): DesignReading => ({ ok: false, faults: [{ path, sentence }] })
+
+/**
+ * Reads the text of a `*.lidwright.json` file.
+ * Example: `readDesign('{"format":"lidwright","version":1}')` is `{ ok: true, design }` with every default.
+ */
+export function readDesign(text: string): DesignReading {
+  if (text.length > LONGEST_FILE)
+    return fault('', `The file has ${text.length} characters; no design is longer than ${LONGEST_FILE}. Is it the right file?`)
+  let value: unknown
+  try {
+    value = JSON.parse(text.replace(/^\ufeff/, ''))
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error)
+    return fault('', `The file is not JSON text (${shorten(why)}). It may be cut off, or another kind of file.`)
+  }
+  return checkDesign(value)
+}
+
+/** The same for a value already parsed. The answer is a new, complete value; the one given stays as it was. */
+export function checkDesign(value: unknown): DesignReading {
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    return fault('', `A design is an object in braces; read ${show(value)}.`)
+  const head = value as Record<string, unknown>
+  if (head.format !== 'lidwright')
+    return fault('format', `A design says "format": "lidwright"; read ${show(head.format)}. Is it the right file?`)
+  if (typeof head.version === 'number' && head.version > VERSION)
+    return fault(
+      'version',
+      `The file is of version ${head.version}; this program reads up to ${VERSION}. It was left untouched: open it with a newer Lidwright.`,
+    )
+  const parsed = designSchema.safeParse(value, { reportInput: true })
+  if (!parsed.success)
+    return { ok: false, faults: parsed.error.issues.flatMap((issue) => faultsOf(issue, value)).slice(0, MOST_FAULTS) }
+  return beyondSchema(parsed.data)
+}
+
+/** What a schema of single fields cannot say. */
+function beyondSchema(design: Design): DesignReading {
+  const seen = new Map<string, number>()
+  const faults: Fault[] = []
+  design.things.forEach((thing, index) => {
+    const first = seen.get(thing.id)
+    if (first === undefined) seen.set(thing.id, index)
+    else
+      faults.push({
+        path: `things[${index}].id`,
+        sentence: `The id "${thing.id}" is already that of things[${first}]; every thing needs its own.`,
+      })
+  })
+  return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
+}
+
+/** What the fields that tell variants apart may hold, for the sentence. */
+const UNION_OPTIONS: Record<string, object> = { kind: KINDS, by: { equal: 1, steps: 1, cents: 1, ratios: 1 } }
+
+function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
+  const path = pathText(issue.path, root)
+  const read = show(issue.input)
+  switch (issue.code) {
+    case 'unrecognized_keys':
+      return issue.keys.map((key) => ({
+        path: path ? `${path}.${key}` : key,
+        sentence: `There is no field called "${shorten(key)}" here. Check its spelling, or leave it out.`,
+      }))
+    case 'invalid_type':
+      if (issue.input === undefined) return [{ path, sentence: `This field is missing; ${wanted(issue.expected)} is wanted.` }]
+      return [{ path, sentence: `Read ${read}; ${wanted(issue.expected)} is wanted.` }]
+    case 'too_small':
+    case 'too_big': {
+      const limit = issue.code === 'too_small' ? issue.minimum : issue.maximum
+      const side = issue.code === 'too_small' ? 'at least' : 'at most'
+      if (issue.origin === 'string') return [{ path, sentence: `The text is too long; ${side} ${limit} characters are wanted.` }]
+      if (issue.origin === 'array')
+        return [{ path, sentence: `The list has ${(issue.input as unknown[] | undefined)?.length ?? 0} entries; ${side} ${limit} are wanted.` }]
+      const more = issue.inclusive === false ? (issue.code === 'too_small' ? 'more than' : 'less than') : side
+      return [{ path, sentence: `Read ${read}; ${more} ${limit} is wanted.` }]
+    }
+    case 'invalid_value':
+      return [{ path, sentence: `Read ${read}; wanted is ${issue.values.map((one) => JSON.stringify(one)).join(' or ')}.` }]
+    case 'invalid_union':
+      if (issue.discriminator)
+        return [
+          {
+            path,
+            sentence: `Read ${show((issue.input as Record<string, unknown> | undefined)?.[issue.discriminator])} as "${issue.discriminator}"; wanted is one of ${Object.keys(UNION_OPTIONS[issue.discriminator] ?? {}).join(', ')}.`,
+          },
+        ]
+      return [{ path, sentence: placeSentence(issue, read) }]
+    case 'custom':
+    case 'invalid_format':
+      return [{ path, sentence: `Read ${read}; it ${issue.message}.` }]
+    default:
+      return [{ path, sentence: `Read ${read}; ${issue.message}.` }]
+  }
+}
+
+/** Unions are places, or lists of a few numbers; a hint from the branch that came nearest says most. */
+function placeSentence(issue: z.core.$ZodIssueInvalidUnion, read: string): string {
+  const literals = issue.errors.flatMap((branch) => branch).filter((one) => one.code === 'invalid_value')
+  if (literals.length > 0 && literals.length === issue.errors.length)
+    return `Read ${read}; wanted is one of ${literals.flatMap((one) => one.values).join(', ')}.`
+  const custom = issue.errors.flatMap((branch) => branch).find((one) => one.code === 'custom' || one.code === 'invalid_format')
+  if (custom) return `Read ${read}; ${show(custom.input)} ${custom.message}.`
+  return `Read ${read}; a place is a number of millimetres, or one of {"share": 0.5}, {"midway": ["…", "…"]}, {"ofScale": 0.25} along the face, {"mirror": "id"}.`
+}
+
+const WANTED: Record<string, string> = {
+  number: 'a number',
+  int: 'a whole number',
+  string: 'text in quotes',
+  boolean: 'true or false',
+  object: 'an object in braces',
+  array: 'a list in brackets',
+  record: 'an object in braces',
+}
+const wanted = (expected: string) => WANTED[expected] ?? expected
+
+function pathText(path: readonly PropertyKey[], root: unknown): string {
+  let text = ''
+  let here = root
+  for (const step of path) {
+    here = (here as Record<PropertyKey, unknown> | undefined)?.[step]
+    if (typeof step === 'number') {
+      const id = (here as { id?: unknown } | undefined)?.id
+      text += typeof id === 'string' && id.length < 41 ? `.${id}` : `[${step}]`
+    } else text += text ? `.${String(step)}` : String(step)
+  }
+  return text
+}
+
+const shorten = (text: string) => (text.length > 60 ? `${text.slice(0, 57)}…` : text)
+
+/** A value as it stood in the file, short enough for a sentence. */
+function show(value: unknown): string {
+  if (value === undefined) return 'nothing'
+  if (typeof value === 'number') return String(value)
+  try {
+    return shorten(JSON.stringify(value) ?? String(value))
+  } catch {
+    return 'something unreadable'
+  }
+}

@@ -1,0 +1,13 @@
+/** The only door of the engine. */
+export * from './design/index.ts'
+export { FACES, type Face, type Kind } from './kinds/kind.ts'
+export { KINDS, type KindName, kindOf } from './kinds/kinds.ts'
+export * from './parts/index.ts'
+export * from './plane/index.ts'
+export * from './quantity/index.ts'
+export type * from './solve/layout.ts'
+export { solve, stringAt } from './solve/solve.ts'
+export { halfWidthAt } from './neck/neck.ts'
+export { holesServing } from './strings/spacing.ts'
+export { centsOf, type Fret } from './scale/frets.ts'
+export * from './checks/index.ts'

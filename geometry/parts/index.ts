@@ -1,0 +1,3 @@
+export type * from './part.ts'
+export { partsOf } from './parts.ts'
+export { mirrorPart } from './sheet-frame.ts'

@@ -1,0 +1,178 @@
+/** The neck as two parts, from the playing side and from the side, and the block it may end on. */
+import { halfWidthAt } from '../neck/neck.ts'
+import { type Contour, polygon, type Point, rectangle } from '../plane/index.ts'
+import type { FretLine, Layout, NeckCut } from '../solve/layout.ts'
+import { datum, drill, mark, note, RUN_OUT, recess } from './operations.ts'
+import type { Operation, Part } from './part.ts'
+import { flipContour, flipOperation } from './sheet-frame.ts'
+
+/** The blank from the playing side. */
+export function neckTop(layout: Layout): Part {
+  const { neck, design } = layout
+  const flip = layout.up === 1 ? 'none' : 'y'
+  const operations: Operation[] = [
+    ...layout.posts.map((post) => drill({ x: post.x, y: post.y }, design.headstock.postHole, 'Tuner post')),
+    ...tailHoles(layout),
+    ...recesses(layout),
+    ...(layout.board ? [] : fretOperations(layout, layout.frets)),
+    ...(layout.zeroFret && !layout.board ? [] : [across(layout, 0, 'Zero line, front of the nut')]),
+    datum({ x: neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
+    ...faces(layout).flatMap(({ x, of }) => between(x, neck.x0, neck.x1) ? [datumAcross(layout, x, of)] : []),
+  ]
+  return {
+    id: 'neck-top',
+    title: 'Neck, from the front',
+    seen: 'from the playing side',
+    mirrored: false,
+    headEnd: 'left',
+    hand: design.hand,
+    thickness: design.neck.thickness,
+    outline: flipContour(planOutline(layout), flip),
+    operations: operations.map((one) => flipOperation(one, flip)),
+  }
+}
+
+/** The blank from the side that lies nearest the reader of the plan, with every step in its top. */
+export function neckSide(layout: Layout): Part {
+  const { neck, design } = layout
+  return {
+    id: 'neck-side',
+    title: 'Neck, from the side',
+    seen: layout.up === 1 ? 'from the bass side' : 'from the treble side',
+    mirrored: false,
+    headEnd: 'left',
+    hand: design.hand,
+    thickness: design.neck.width,
+    outline: sideOutline(layout),
+    operations: faces(layout)
+      .filter(({ x }) => between(x, neck.x0, neck.x1))
+      .map(({ x, of }) => datum({ x, y: neck.bottom }, { x, y: topAt(layout, x) }, of)),
+  }
+}
+
+/** The block under the tongue of a neck that ends inside the box. */
+export function blockPart(layout: Layout): Part[] {
+  const { block, bottom } = layout.neck
+  const height = bottom - layout.box.baseTop
+  if (!block || height <= 0) return []
+  return [
+    {
+      id: 'neck-block',
+      title: 'Block under the neck',
+      seen: 'from the playing side',
+      mirrored: false,
+      headEnd: 'left',
+      hand: layout.design.hand,
+      thickness: height,
+      outline: rectangle(0, block.minY, block.maxX - block.minX, block.maxY),
+      operations: [datum({ x: 0, y: 0 }, { x: block.maxX - block.minX, y: 0 }, 'Centreline')],
+    },
+  ]
+}
+
+/** Fret slots, or lines to see where a fretless neck is stopped, with their numbers. */
+export function fretOperations(layout: Layout, frets: readonly FretLine[]): Operation[] {
+  const { slotWidth, slotDepth } = layout.design.scale
+  return frets
+    .filter((fret) => fret.onWood)
+    .flatMap((fret): Operation[] => {
+      const from = { x: fret.fromNut, y: fret.yBass }
+      const to = { x: fret.fromNut, y: fret.yTreble }
+      const of = fret.number === 0 ? 'Zero fret' : `Fret ${fret.number}`
+      const line: Operation = layout.design.scale.fretless
+        ? mark(from, to, of)
+        : { kind: 'slot', from, to, width: slotWidth, depth: slotDepth, of }
+      const text = String(fret.number)
+      return [line, note({ x: fret.fromNut - 1.9 * text.length - 0.8, y: -1.2 }, text, of)]
+    })
+}
+
+const between = (x: number, low: number, high: number) => x > low && x < high
+
+/** Where the box meets the neck: lines to hold it against. */
+function faces({ box, design }: Layout): { x: number; of: string }[] {
+  return [
+    { x: box.x0, of: 'Box, neck-end face' },
+    { x: box.insideX0, of: 'Inside of the neck-end wall' },
+    ...(design.neck.ends === 'through the box'
+      ? [
+          { x: box.insideX1, of: 'Inside of the tail-end wall' },
+          { x: box.x1, of: 'Box, tail-end face' },
+        ]
+      : []),
+  ]
+}
+
+const edges = (layout: Layout, x: number): [Point, Point] => {
+  const half = halfWidthAt(layout.neck, x)
+  return [
+    { x, y: -half },
+    { x, y: half },
+  ]
+}
+const across = (layout: Layout, x: number, of: string) => mark(...edges(layout, x), of)
+const datumAcross = (layout: Layout, x: number, of: string) => datum(...edges(layout, x), of)
+
+function planOutline({ neck }: Layout): Contour {
+  const bass = neck.halfWidths.map(({ x, half }) => ({ x, y: -half }))
+  const treble = [...neck.halfWidths].reverse().map(({ x, half }) => ({ x, y: half }))
+  return polygon(simplified([...bass, ...treble]))
+}
+
+/** Top of the neck at x, on the head side of a step. */
+function topAt({ neck }: Layout, x: number): number {
+  const stretch = neck.stretches.find((one) => x > one.x0 && x <= one.x1)
+  return stretch ? stretch.top : neck.top
+}
+
+function sideOutline({ neck }: Layout): Contour {
+  const top: Point[] = []
+  neck.stretches.forEach((stretch, index) => {
+    const next = neck.stretches[index + 1]
+    top.push({ x: stretch.x0, y: stretch.top })
+    top.push({ x: stretch.x1, y: stretch.of === 'slope' && next ? next.top : stretch.top })
+  })
+  const points = [{ x: neck.x0, y: neck.bottom }, { x: neck.x1, y: neck.bottom }, ...top.reverse()]
+  return polygon(simplified(points))
+}
+
+/** Nearer than this two points are one: far below what any saw can show. */
+const SAME = 1e-6
+
+/** Leaves out points that repeat their neighbour or lie on the straight line between their neighbours. */
+function simplified(points: readonly Point[]): Point[] {
+  const apart = points.filter((point, index) => {
+    const next = points[(index + 1) % points.length] ?? point
+    return Math.hypot(point.x - next.x, point.y - next.y) > SAME
+  })
+  return apart.filter((point, index) => {
+    const before = apart.at(index - 1) ?? point
+    const after = apart[(index + 1) % apart.length] ?? point
+    const area = (point.x - before.x) * (after.y - before.y) - (point.y - before.y) * (after.x - before.x)
+    return Math.abs(area) > SAME
+  })
+}
+
+/** Cuts into the top as recesses; each runs out beyond the sides, the deeper the farther, so that no line repeats. */
+function recesses(layout: Layout): Operation[] {
+  const { neck, design } = layout
+  const half = design.neck.width / 2
+  const hidden = (cut: NeckCut) =>
+    neck.cuts.some((other) => other !== cut && other.x0 <= cut.x0 && other.x1 >= cut.x1 && other.top <= cut.top)
+  return neck.cuts
+    .filter((cut) => !hidden(cut) && cut.top < neck.top)
+    .map((cut, index) => {
+      const reach = half + RUN_OUT * (1 + index / 2)
+      const depth = Math.min(neck.top - cut.top, design.neck.thickness)
+      return recess(rectangle(cut.x0, -reach, cut.x1, reach), depth, capital(cut.of))
+    })
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+
+function tailHoles(layout: Layout): Operation[] {
+  const { tailpiece, neck } = layout.design
+  if (tailpiece.at !== 'the tail of the neck' || neck.ends !== 'through the box') return []
+  return layout.tailHoles.map(({ x, y }) => drill({ x, y }, tailpiece.diameter, 'String hole'))
+}
+

@@ -1,0 +1,121 @@
+/** Lid, base and walls as parts: what stands on them, the neck slots, and the lines to measure from. */
+import type { Face } from '../kinds/kind.ts'
+import { move, rectangle, turn } from '../plane/index.ts'
+import { stringAt } from '../solve/solve.ts'
+import type { Layout, Panel, Placed } from '../solve/layout.ts'
+import { cut, datum, datumBox, drill, mark, RUN_OUT, recess } from './operations.ts'
+import type { Operation, Part } from './part.ts'
+import { flipContour, flipOf, flipOperation } from './sheet-frame.ts'
+
+const TITLES: Record<Face, string> = {
+  lid: 'Lid',
+  base: 'Base',
+  'neck-end-wall': 'Neck-end wall',
+  'tail-end-wall': 'Tail-end wall',
+  'bass-wall': 'Bass wall',
+  'treble-wall': 'Treble wall',
+}
+
+/** One face of the box as a part, seen from outside. */
+export function panelPart(layout: Layout, face: Face): Part {
+  const panel = layout.panels[face]
+  const flip = flipOf(face, layout.up)
+  const operations = [
+    ...layout.placed.filter((thing) => thing.face === face).flatMap(operationsOf),
+    ...structure(layout, panel),
+  ]
+  return {
+    id: face,
+    title: TITLES[face],
+    seen: 'from outside',
+    mirrored: false,
+    headEnd: headEnd(face, layout.up),
+    hand: layout.design.hand,
+    thickness: panel.thickness,
+    outline: flipContour(panel.outline, flip),
+    operations: operations.map((one) => flipOperation(one, flip)),
+  }
+}
+
+function headEnd(face: Face, up: Layout['up']): Part['headEnd'] {
+  if (face === 'neck-end-wall') return 'towards the viewer'
+  if (face === 'tail-end-wall') return 'away from the viewer'
+  return flipOf(face, up) === 'x' ? 'right' : 'left'
+}
+
+/** What a thing does to its face, moved from its own frame to where it stands. */
+function operationsOf({ thing, kind, at }: Placed): Operation[] {
+  const of = thing.name || kind.title
+  const put = (contour: Parameters<typeof move>[0]) =>
+    move(turn(contour, { x: 0, y: 0 }, (thing.turnDegrees * Math.PI) / 180), at.x, at.y)
+  return kind.operations(thing).map((one): Operation => {
+    if (one.kind === 'drill') return drill(at, one.diameter, of, one.depth)
+    return one.kind === 'cut' ? cut(put(one.contour), of) : recess(put(one.contour), one.depth, of)
+  })
+}
+
+function structure(layout: Layout, panel: Panel): Operation[] {
+  const { minX, maxX, minY, maxY } = panel.bounds
+  if (panel.face === 'lid') return [...lidLines(layout, panel), ...tailHoles(layout, 'the lid', panel)]
+  if (panel.face === 'base') return [datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline')]
+  return [
+    datum({ x: 0, y: minY }, { x: 0, y: maxY }, 'Centreline'),
+    ...neckSlot(layout, panel),
+    ...(panel.face === 'tail-end-wall' ? tailHoles(layout, 'the tail-end wall', panel) : []),
+  ]
+}
+
+function lidLines(layout: Layout, panel: Panel): Operation[] {
+  const { box, neck, saddle, strings, design } = layout
+  const { minX, maxX } = panel.bounds
+  const here = (x: number) => x - panel.originX
+  const half = design.neck.width / 2
+  const neckTo = Math.min(here(neck.x1), maxX)
+  const inside = datumBox(here(box.insideX0), box.insideBass, here(box.insideX1), box.insideTreble, 'Inside of the walls')
+  const from = Math.max(minX, here(0))
+  const to = Math.min(saddle.along, maxX)
+  return [
+    ...(saddle.along > minX && saddle.along < maxX
+      ? [mark({ x: saddle.along, y: saddle.foot.minY }, { x: saddle.along, y: saddle.foot.maxY }, 'Saddle line')]
+      : []),
+    datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline'),
+    ...(neckTo > minX
+      ? [
+          datum({ x: minX, y: -half }, { x: neckTo, y: -half }, 'Neck under the lid'),
+          datum({ x: minX, y: half }, { x: neckTo, y: half }, 'Neck under the lid'),
+        ]
+      : []),
+    ...inside,
+    ...strings
+      // A string on the centreline is drawn already.
+      .filter((string) => to > from && (string.yAtNut !== 0 || string.yAtSaddle !== 0))
+      .map((string) =>
+        datum(
+          { x: from, y: stringAt(string, from + panel.originX, saddle.x) },
+          { x: to, y: stringAt(string, to + panel.originX, saddle.x) },
+          `String ${string.number}`,
+        ),
+      ),
+  ]
+}
+
+function neckSlot(layout: Layout, panel: Panel): Operation[] {
+  const slot = layout.neck.slots.find((one) => one.face === panel.face)
+  if (!slot || slot.depth <= 0) return []
+  const height = -panel.bounds.minY
+  const depth = slot.depth >= height ? height + RUN_OUT : slot.depth
+  return [cut(rectangle(-slot.width / 2, -depth, slot.width / 2, RUN_OUT), 'Neck slot')]
+}
+
+/** Holes for the strings, where they go through this face. */
+function tailHoles(layout: Layout, at: Layout['design']['tailpiece']['at'], panel: Panel): Operation[] {
+  if (layout.design.tailpiece.at !== at) return []
+  return layout.tailHoles.map((hole) => {
+    const centre =
+      at === 'the lid'
+        ? { x: hole.x - panel.originX, y: hole.y }
+        : { x: hole.y, y: hole.z - layout.box.wallTop }
+    return drill(centre, layout.design.tailpiece.diameter, 'String hole')
+  })
+}
+

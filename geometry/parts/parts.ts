@@ -1,0 +1,33 @@
+/** What gets cut: every part of an instrument, with all that is done to it. */
+import type { Layout } from '../solve/layout.ts'
+import { boardPart } from './board.ts'
+import { blockPart, neckSide, neckTop } from './neck.ts'
+import { panelPart } from './panels.ts'
+import type { Part } from './part.ts'
+import { tailStrip } from './tail-strip.ts'
+
+const known = new WeakMap<Layout, readonly Part[]>()
+
+/**
+ * The parts of a layout, in the order of the work. Remembered per layout.
+ * Example: `partsOf(solve(design)).map((part) => part.id)` begins `['lid', 'base', 'neck-end-wall', …]`.
+ */
+export function partsOf(layout: Layout): readonly Part[] {
+  const before = known.get(layout)
+  if (before) return before
+  const parts = [
+    panelPart(layout, 'lid'),
+    panelPart(layout, 'base'),
+    panelPart(layout, 'neck-end-wall'),
+    panelPart(layout, 'tail-end-wall'),
+    panelPart(layout, 'bass-wall'),
+    panelPart(layout, 'treble-wall'),
+    neckTop(layout),
+    neckSide(layout),
+    ...blockPart(layout),
+    ...boardPart(layout),
+    tailStrip(layout),
+  ]
+  known.set(layout, parts)
+  return parts
+}

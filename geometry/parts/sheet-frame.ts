@@ -1,0 +1,63 @@
+/** From the frames of the engine to the sheet a part is drawn on: the one place where hands and faces mirror. */
+import type { Face } from '../kinds/kind.ts'
+import { type Contour, mirrorX, mirrorY, type Point } from '../plane/index.ts'
+import type { Layout } from '../solve/layout.ts'
+import type { Operation, Part } from './part.ts'
+
+export type Flip = 'none' | 'x' | 'y'
+
+/**
+ * How a panel's frame turns into what a viewer outside sees, right-handed; derived from
+ * right = (direction of sight) × (up on the sheet). A left-handed build takes the other one of each pair.
+ */
+const OUTSIDE: Record<Face, readonly [right: Flip, left: Flip]> = {
+  lid: ['none', 'y'],
+  base: ['y', 'none'],
+  'neck-end-wall': ['x', 'none'],
+  'tail-end-wall': ['none', 'x'],
+  'bass-wall': ['none', 'x'],
+  'treble-wall': ['x', 'none'],
+}
+
+/** How the panel's frame is turned over for a sheet seen from outside. */
+export const flipOf = (face: Face, up: Layout['up']): Flip => OUTSIDE[face][up === 1 ? 0 : 1]
+
+export function flipPoint(point: Point, flip: Flip): Point {
+  if (flip === 'x') return { x: 0 - point.x, y: point.y }
+  if (flip === 'y') return { x: point.x, y: 0 - point.y }
+  return point
+}
+
+export function flipContour(contour: Contour, flip: Flip): Contour {
+  if (flip === 'x') return mirrorY(contour)
+  return flip === 'y' ? mirrorX(contour) : contour
+}
+
+export function flipOperation(operation: Operation, flip: Flip): Operation {
+  if (flip === 'none') return operation
+  switch (operation.kind) {
+    case 'cut':
+    case 'recess':
+    case 'mark':
+      return { ...operation, contour: flipContour(operation.contour, flip) }
+    case 'datum':
+      return { ...operation, line: flipContour(operation.line, flip) as typeof operation.line }
+    case 'drill':
+      return { ...operation, centre: flipPoint(operation.centre, flip) }
+    case 'slot':
+      return { ...operation, from: flipPoint(operation.from, flip), to: flipPoint(operation.to, flip) }
+    case 'note':
+      return { ...operation, at: flipPoint(operation.at, flip) }
+  }
+}
+
+/** The same part as its other face shows it; says so. Mirroring twice gives the part back. */
+export function mirrorPart(part: Part): Part {
+  const flip: Flip = 'y'
+  return {
+    ...part,
+    mirrored: !part.mirrored,
+    outline: flipContour(part.outline, flip),
+    operations: part.operations.map((one) => flipOperation(one, flip)),
+  }
+}

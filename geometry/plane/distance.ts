@@ -1,0 +1,149 @@
+/**
+ * How far contours and points are apart, measured between the lines themselves: a hole drawn inside another is
+ * as far from it as the ring between them is wide. Closed forms for lines, arcs and circles. For the wood
+ * between two openings see `gap`, for room inside an outline see `clearance`.
+ */
+import { closest, noWay, type Way } from './closest.ts'
+import type { Circle, Contour, Point } from './contour.ts'
+import { type Piece, type Pieces, piecesOf } from './pieces.ts'
+import { boxGapSquared, boxToPointSquared, distanceToPiece, nearestOnPiece, type Spot } from './spot.ts'
+
+/** The shortest way between two contours: `from` lies on the first, `to` on the second, mm. */
+export interface Nearest {
+  readonly distance: number
+  readonly from: Point
+  readonly to: Point
+}
+
+/**
+ * Millimetres between the lines of two contours, 0 where they cross or touch. Swapping them changes nothing.
+ *
+ * @example distance(circle({ x: 0, y: 0 }, 5), circle({ x: 20, y: 0 }, 5)) // 10
+ */
+export function distance(a: Contour, b: Contour): number {
+  if (a.shape === 'circle') return b.shape === 'circle' ? betweenCircles(a, b) : circleToChain(a, piecesOf(b))
+  if (b.shape === 'circle') return circleToChain(b, piecesOf(a))
+  return search(a, b).distance
+}
+
+/**
+ * The shortest way between the lines of two contours; where they cross, a place of crossing twice.
+ *
+ * @example nearest(circle({ x: 0, y: 0 }, 5), circle({ x: 20, y: 0 }, 5)) // from (5, 0) to (15, 0), 10 apart
+ */
+export function nearest(a: Contour, b: Contour): Nearest {
+  const way = search(a, b)
+  return { distance: way.distance, from: { x: way.ax, y: way.ay }, to: { x: way.bx, y: way.by } }
+}
+
+/**
+ * Millimetres from a point to the line of a contour, whether the point lies inside or outside.
+ *
+ * @example distanceToPoint(circle({ x: 0, y: 0 }, 5), { x: 2, y: 0 }) // 3
+ */
+export function distanceToPoint(contour: Contour, point: Point): number {
+  return contour.shape === 'circle'
+    ? Math.abs(fromCentre(contour, point) - contour.radius)
+    : distanceToPieces(piecesOf(contour), point.x, point.y)
+}
+
+/**
+ * The place on the line of a contour nearest to a point.
+ *
+ * @example nearestPoint(circle({ x: 0, y: 0 }, 5), { x: 2, y: 0 }) // { x: 5, y: 0 }
+ */
+export function nearestPoint(contour: Contour, point: Point): Point {
+  const spot: Spot = { x: 0, y: 0 }
+  spotOnPieces(piecesOf(contour), point.x, point.y, spot)
+  return spot
+}
+
+function fromCentre(circle: Circle, point: Point): number {
+  const dx = point.x - circle.centre.x
+  const dy = point.y - circle.centre.y
+  return Math.sqrt(dx * dx + dy * dy)
+}
+
+function betweenCircles(a: Circle, b: Circle): number {
+  const apart = fromCentre(a, b.centre)
+  const reach = a.radius + b.radius
+  if (apart >= reach) return apart - reach
+  return Math.max(0, Math.abs(a.radius - b.radius) - apart)
+}
+
+/**
+ * A circle and a chain meet if the chain comes nearer to the centre than the radius and also goes farther;
+ * otherwise its nearest or its farthest place counts. One pass, no pairing of pieces.
+ */
+function circleToChain(circle: Circle, pieces: Pieces): number {
+  const { x, y } = circle.centre
+  const { radius } = circle
+  const near = distanceToPieces(pieces, x, y)
+  if (near >= radius) return near - radius
+  return Math.max(0, radius - farthestOfPieces(pieces, x, y))
+}
+
+/** Millimetres from a point to the nearest of the pieces. */
+export function distanceToPieces(pieces: Pieces, x: number, y: number): number {
+  let best = Number.POSITIVE_INFINITY
+  for (const piece of pieces.list) {
+    if (boxToPointSquared(piece, x, y) >= best * best) continue
+    const reach = distanceToPiece(piece, x, y)
+    if (reach < best) best = reach
+  }
+  return best
+}
+
+/** Writes the place on the pieces nearest to a point and gives the piece it lies on. */
+export function spotOnPieces(pieces: Pieces, x: number, y: number, into: Spot): Piece {
+  let best = Number.POSITIVE_INFINITY
+  let found: Piece | undefined
+  for (const piece of pieces.list) {
+    if (found !== undefined && boxToPointSquared(piece, x, y) >= best * best) continue
+    const reach = distanceToPiece(piece, x, y)
+    if (reach >= best) continue
+    best = reach
+    found = piece
+  }
+  if (found === undefined) throw new RangeError(`No distance can be told from the point (${x}, ${y}).`)
+  nearestOnPiece(found, x, y, into)
+  return found
+}
+
+/** Millimetres from a point to the farthest place on the pieces. */
+export function farthestOfPieces(pieces: Pieces, x: number, y: number): number {
+  let best = 0
+  for (const piece of pieces.list) best = Math.max(best, farthestOnPiece(piece, x, y))
+  return best
+}
+
+function farthestOnPiece(piece: Piece, x: number, y: number): number {
+  if (piece.isArc) {
+    const dx = piece.cx - x
+    const dy = piece.cy - y
+    const reach = Math.sqrt(dx * dx + dy * dy)
+    // Farthest is straight across the centre, if the arc is there; otherwise one of its ends.
+    if (dx * piece.ux + dy * piece.uy >= reach * piece.cosHalf) return reach + piece.radius
+  }
+  const ax = x - piece.x1
+  const ay = y - piece.y1
+  const bx = x - piece.x2
+  const by = y - piece.y2
+  return Math.sqrt(Math.max(ax * ax + ay * ay, bx * bx + by * by))
+}
+
+/** Every pair of pieces near enough to matter, by their boxes. */
+function search(a: Contour, b: Contour): Way {
+  const piecesA = piecesOf(a)
+  const piecesB = piecesOf(b)
+  const way = noWay()
+  for (const pieceA of piecesA.list) {
+    if (boxGapSquared(pieceA, piecesB) >= way.distance * way.distance) continue
+    for (const pieceB of piecesB.list) {
+      if (boxGapSquared(pieceA, pieceB) >= way.distance * way.distance) continue
+      closest(pieceA, pieceB, way)
+      if (way.distance === 0) return way
+    }
+  }
+  return way
+}

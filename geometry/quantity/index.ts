@@ -1,0 +1,11 @@
+/** Quantities: lengths as people write and read them, millimetres inside. */
+export {
+  type FormatOptions,
+  formatAngle,
+  formatLength,
+  formatShare,
+  type RoundedLength,
+  roundedLength,
+} from './format.ts'
+export { type Reading, readLength } from './read.ts'
+export { inchesToMm, mmToInches, stepOf, type Units, unitName } from './units.ts'

@@ -1,0 +1,199 @@
+/**
+ * From stated places to measures: follows shares, midways, shares of the scale and mirrored partners.
+ *
+ * A relation that cannot be followed (a partner that is gone, two things that wait for each other) does not throw:
+ * the thing stands in the middle of its face and the problem is told.
+ */
+import type { Along, Across } from '../design/place.ts'
+import type { Design, Thing } from '../design/schema.ts'
+import type { Face } from '../kinds/kind.ts'
+import type { Bounds, Point } from '../plane/index.ts'
+import type { PlaceProblem } from './layout.ts'
+
+/** What a place on a plan face can refer to, in that face's frame. `null`: not known before the saddle is placed. */
+export interface Surroundings {
+  readonly bounds: Readonly<Record<Face, Bounds>>
+  /** Origin of lid and base along the neck, relative to the lid's. */
+  readonly offsetAlong: Readonly<Partial<Record<Face, number>>>
+  readonly insideAlong: readonly [number, number]
+  readonly insideAcross: readonly [number, number]
+  readonly neckHalf: number
+  readonly scale: number
+}
+
+/** Lines that exist only once the saddle is placed, along the lid. */
+export interface Struck {
+  readonly saddle: number
+  readonly boardEnd: number
+}
+
+class Unfollowed extends Error {}
+
+const isPlan = (face: Face) => face === 'lid' || face === 'base'
+
+/** Answers for one design; made anew for each solve. */
+export class Places {
+  readonly problems: PlaceProblem[] = []
+  private struck: Struck | null = null
+  private readonly byId: Map<string, Thing>
+  private readonly known = new Map<string, number>()
+  private readonly waiting = new Set<string>()
+
+  constructor(
+    private readonly design: Design,
+    private readonly around: Surroundings,
+  ) {
+    this.byId = new Map(design.things.map((thing) => [thing.id, thing]))
+  }
+
+  /** Where the saddle stands, from the lid's neck-end edge; asked first, everything else may hang on it. */
+  saddle(): number {
+    return this.told('saddle', this.around.bounds.lid.maxX * 0.7, () => this.along(this.design.saddle.place, 'lid', 'the saddle'))
+  }
+
+  /** Makes the lines that hang on the saddle known. */
+  strike(struck: Struck): void {
+    this.struck = struck
+    this.known.clear()
+  }
+
+  /** The centre of a thing in its panel's frame. */
+  at(thing: Thing): Point {
+    const { minX, maxX, minY, maxY } = this.around.bounds[thing.face]
+    return {
+      x: this.told(thing.id, (minX + maxX) / 2, () => this.alongOf(thing)),
+      y: this.told(thing.id, (minY + maxY) / 2, () => this.acrossOf(thing)),
+    }
+  }
+
+  private told(of: string, fallback: number, ask: () => number): number {
+    try {
+      return ask()
+    } catch (error) {
+      if (!(error instanceof Unfollowed)) throw error
+      this.waiting.clear()
+      if (!this.problems.some((one) => one.of === of && one.sentence === error.message))
+        this.problems.push({ of, sentence: error.message })
+      return fallback
+    }
+  }
+
+  private alongOf(thing: Thing): number {
+    return typeof thing.along === 'number'
+      ? thing.along
+      : this.once(`along ${thing.id}`, thing.id, () => this.along(thing.along, thing.face, `"${thing.id}"`))
+  }
+
+  /** Where a thing on lid or base lies in the frame of the other. */
+  private alongOn(face: Face, thing: Thing): number {
+    const { offsetAlong } = this.around
+    return this.alongOf(thing) + (offsetAlong[thing.face] ?? 0) - (offsetAlong[face] ?? 0)
+  }
+
+  private acrossOf(thing: Thing): number {
+    const { across } = thing
+    if (typeof across === 'number') return isPlan(thing.face) ? across : -across
+    return this.once(`across ${thing.id}`, thing.id, () => this.across(across, thing.face, `"${thing.id}"`))
+  }
+
+  private once(key: string, id: string, ask: () => number): number {
+    const known = this.known.get(key)
+    if (known !== undefined) return known
+    if (this.waiting.has(key))
+      throw new Unfollowed(`The place of "${id}" hangs on itself, by way of its partners. Give one of them a measure.`)
+    this.waiting.add(key)
+    const value = ask()
+    this.waiting.delete(key)
+    this.known.set(key, value)
+    return value
+  }
+
+  private along(place: Along, face: Face, who: string): number {
+    if (typeof place === 'number') return place
+    const { minX, maxX } = this.around.bounds[face]
+    if ('share' in place) return minX + place.share * (maxX - minX)
+    if ('ofScale' in place) return this.toFace(this.lines(who).saddle - place.ofScale * this.around.scale, face, who)
+    if ('mirror' in place) return this.partner(place.mirror, face, who, (thing) => this.alongOn(face, thing))
+    const [a, b] = place.midway
+    return (this.alongLine(a, face, who) + this.alongLine(b, face, who)) / 2
+  }
+
+  private across(place: Exclude<Across, number>, face: Face, who: string): number {
+    const { minY, maxY } = this.around.bounds[face]
+    if ('share' in place) {
+      if (!isPlan(face)) return -place.share * (maxY - minY)
+      return place.share >= 0 ? place.share * maxY : -place.share * minY
+    }
+    if ('mirror' in place)
+      return this.partner(place.mirror, face, who, (thing) => (isPlan(face) ? -this.acrossOf(thing) : this.acrossOf(thing)))
+    const [a, b] = place.midway
+    return (this.acrossLine(a, face, who) + this.acrossLine(b, face, who)) / 2
+  }
+
+  private alongLine(line: string, face: Face, who: string): number {
+    const { minX, maxX } = this.around.bounds[face]
+    switch (line) {
+      case 'neck-end edge':
+        return minX
+      case 'tail-end edge':
+        return maxX
+      case 'neck-end wall':
+        return this.toFace(this.around.insideAlong[0], face, who)
+      case 'tail-end wall':
+        return this.toFace(this.around.insideAlong[1], face, who)
+      case 'saddle':
+        return this.toFace(this.lines(who).saddle, face, who)
+      case 'board end':
+        return this.toFace(this.lines(who).boardEnd, face, who)
+      default:
+        return this.partner(line, face, who, (thing) => this.alongOn(face, thing))
+    }
+  }
+
+  private acrossLine(line: string, face: Face, who: string): number {
+    const { minY, maxY } = this.around.bounds[face]
+    if (!isPlan(face)) {
+      if (line === 'bass edge' || line === 'treble edge' || line.includes(' '))
+        throw new Unfollowed(`The place of ${who} names "${line}", which a wall does not have.`)
+    }
+    switch (line) {
+      case 'centreline':
+        return isPlan(face) ? 0 : (minY + maxY) / 2
+      case 'bass edge':
+        return minY
+      case 'treble edge':
+        return maxY
+      case 'bass wall':
+        return this.around.insideAcross[0]
+      case 'treble wall':
+        return this.around.insideAcross[1]
+      case 'neck bass side':
+        return -this.around.neckHalf
+      case 'neck treble side':
+        return this.around.neckHalf
+      default:
+        return this.partner(line, face, who, (thing) => this.acrossOf(thing))
+    }
+  }
+
+  private lines(who: string): Struck {
+    if (!this.struck)
+      throw new Unfollowed(`The place of ${who} hangs on a line that itself hangs on the saddle. Give it a measure or a share.`)
+    return this.struck
+  }
+
+  /** Lid and base share an axis but not always an origin. */
+  private toFace(lidAlong: number, face: Face, who: string): number {
+    const offset = this.around.offsetAlong[face]
+    if (offset === undefined) throw new Unfollowed(`The place of ${who} names a line that this wall does not have.`)
+    return lidAlong - offset
+  }
+
+  private partner(id: string, face: Face, who: string, ask: (thing: Thing) => number): number {
+    const thing = this.byId.get(id)
+    if (!thing) throw new Unfollowed(`The place of ${who} follows "${id}", and there is no such thing. Choose another partner or a measure.`)
+    if (isPlan(thing.face) !== isPlan(face))
+      throw new Unfollowed(`The place of ${who} follows "${id}", which is on a face of another sort. Choose a partner on the same face.`)
+    return ask(thing)
+  }
+}

@@ -1,0 +1,197 @@
+/** From what the builder states to everything that follows. Pure: the same design gives the same layout. */
+import { boxAt, lidInset, lidLength, panelsOf } from '../box/box.ts'
+import type { Design, Thing } from '../design/schema.ts'
+import type { Face } from '../kinds/kind.ts'
+import { kindOf } from '../kinds/kinds.ts'
+import { postsFor, postsOf } from '../neck/headstock.ts'
+import { halfWidthAt, neckAt } from '../neck/neck.ts'
+import { type Bounds, bounds, type Contour, move, type Point, turn } from '../plane/index.ts'
+import { fretsOf } from '../scale/frets.ts'
+import { gaugesFor, holeCentres, holesServing, stringCentres } from '../strings/spacing.ts'
+import type { BoardLayout, BoxLayout, FretLine, Layout, NeckLayout, Placed, StringLine } from './layout.ts'
+import { Places } from './places.ts'
+
+/** How far a board goes on behind a zero fret, towards the head. Common practice, no source. */
+const BEHIND_ZERO_FRET = 6
+
+const solved = new WeakMap<Design, Layout>()
+
+/**
+ * Everything derived: box, panels, frets, strings, neck, things in their places.
+ * Remembered per design object, so asking twice costs nothing. Never throws for a valid design.
+ * Example: `solve(design).frets[11].fromNut` is half the scale length for an octave fret.
+ */
+export function solve(design: Design): Layout {
+  const known = solved.get(design)
+  if (known) return known
+  const layout = derive(design)
+  solved.set(design, layout)
+  return layout
+}
+
+function derive(design: Design): Layout {
+  const saddleX = design.scale.length + design.saddle.setback
+  const frets = fretsOf(design.scale)
+  const unplaced = panelsOf(design.box, boxAt(design.box, 0))
+  const boundsOf = Object.fromEntries(
+    Object.entries(unplaced).map(([face, panel]) => [face, panel.bounds]),
+  ) as Record<Face, Bounds>
+  const inset = lidInset(design.box)
+  const places = new Places(design, {
+    bounds: boundsOf,
+    offsetAlong: { lid: 0, base: unplaced.base.originX - unplaced.lid.originX },
+    insideAlong: [design.box.walls.neckEnd - inset, design.box.length - design.box.walls.tailEnd - inset],
+    insideAcross: [
+      -design.box.width / 2 + design.box.walls.bass,
+      design.box.width / 2 - design.box.walls.treble,
+    ],
+    neckHalf: design.neck.width / 2,
+    scale: design.scale.length,
+  })
+  const saddleAlong = places.saddle()
+  const box = boxAt(design.box, saddleX - saddleAlong - inset)
+  const panels = panelsOf(design.box, box)
+  const zeroFret = design.scale.start === 'zero fret'
+  const board = boardOf(design, frets.at(-1)?.fromNut ?? 0, zeroFret)
+  const lidX = panels.lid.originX
+  places.strike({ saddle: saddleAlong, boardEnd: (board ? board.x1 : box.x0) - lidX })
+  const placed = design.things.map((thing) => place(thing, places.at(thing)))
+  const nutFront = zeroFret ? -BEHIND_ZERO_FRET : 0
+  const nutBack = nutFront - design.nut.thickness
+  const neck = neckAt(design, box, placed, lidX, saddleX, nutBack)
+  const playingTop = board ? board.top : neck.top
+  const tailHoles = tailHolesOf(design, box, neck, lidX + lidLength(design.box))
+  const posts = postsOf(design.headstock)
+  return {
+    design,
+    up: design.hand === 'left' ? -1 : 1,
+    box,
+    panels,
+    frets: fretLines(frets, neck, box, board, design),
+    zeroFret,
+    strings: stringLines(design, saddleX, playingTop, tailHoles, posts),
+    neck,
+    board: board && { ...board, overLid: Math.max(0, board.x1 - box.x0) },
+    playingTop,
+    posts,
+    nut: { x0: nutBack, x1: nutFront, bottom: neck.top, top: playingTop + design.nut.height },
+    saddle: {
+      x: saddleX,
+      along: saddleAlong,
+      top: design.saddle.height,
+      foot: {
+        minX: saddleX - design.saddle.thickness / 2,
+        maxX: saddleX + design.saddle.thickness / 2,
+        minY: -design.saddle.length / 2,
+        maxY: design.saddle.length / 2,
+      },
+    },
+    tailHoles,
+    placed,
+    problems: places.problems,
+  }
+}
+
+function boardOf(design: Design, lastFret: number, zeroFret: boolean): Omit<BoardLayout, 'overLid'> | null {
+  const { board, neck } = design
+  if (!board.fitted) return null
+  return {
+    x0: zeroFret ? -BEHIND_ZERO_FRET : 0,
+    x1: board.ends === 'at a length' ? board.length : lastFret + board.beyond,
+    bottom: neck.rise,
+    top: neck.rise + board.thickness,
+  }
+}
+
+function fretLines(
+  frets: ReturnType<typeof fretsOf>,
+  neck: NeckLayout,
+  box: BoxLayout,
+  board: Omit<BoardLayout, 'overLid'> | null,
+  design: Design,
+): FretLine[] {
+  // Without a board the frets stand in the neck itself, as far as its top is not cut away for the lid.
+  const bareEnd = neck.stretches.find((one) => one.of === 'notch' || one.of === 'relief')?.x0 ?? neck.x1
+  const end = board ? board.x1 : bareEnd
+  const lines = design.scale.start === 'zero fret' ? [{ number: 0, fromNut: 0, step: 0, cents: 0 }, ...frets] : frets
+  return lines.map((fret) => {
+    const half = halfWidthAt(neck, fret.fromNut)
+    return {
+      ...fret,
+      yBass: -half,
+      yTreble: half,
+      overBox: fret.fromNut > box.x0,
+      onWood: fret.fromNut <= end,
+    }
+  })
+}
+
+function tailHolesOf(design: Design, box: BoxLayout, neck: NeckLayout, lidEnd: number) {
+  const { tailpiece } = design
+  const at = {
+    'the tail of the neck': { x: box.x1 + tailpiece.fromEdge, z: neck.top },
+    'the tail-end wall': { x: box.x1, z: box.wallTop - tailpiece.fromEdge },
+    'the lid': { x: lidEnd - tailpiece.fromEdge, z: 0 },
+  }[tailpiece.at]
+  return holeCentres(tailpiece.holes, tailpiece.span).map((y) => ({ ...at, y }))
+}
+
+function stringLines(
+  design: Design,
+  saddleX: number,
+  playingTop: number,
+  tailHoles: Layout['tailHoles'],
+  posts: Layout['posts'],
+): StringLine[] {
+  const { strings } = design
+  const gauges = gaugesFor(strings.gauges, strings.count)
+  const atNut = stringCentres(strings.count, strings.spanAtNut, strings.spacing, gauges)
+  const atSaddle = stringCentres(strings.count, strings.spanAtSaddle, strings.spacing, gauges)
+  const serving = holesServing(tailHoles.length, strings.count)
+  const winding = postsFor(posts, strings.count)
+  return gauges.map((gauge, index) => {
+    const yAtNut = atNut[index] ?? 0
+    const yAtSaddle = atSaddle[index] ?? 0
+    const slope = Math.atan2(yAtSaddle - yAtNut, saddleX)
+    const hole = serving[index]
+    const end = hole === undefined ? undefined : tailHoles[hole]
+    const post = winding[index] ?? null
+    return {
+      index,
+      number: strings.count - index,
+      gauge,
+      yAtNut,
+      yAtSaddle,
+      zAtNut: playingTop + design.nut.height,
+      zAtSaddle: design.saddle.height,
+      tail: hole === undefined || !end ? null : { hole, ...end },
+      post: post && { x: post.x, y: post.y },
+      sideAngleAtSaddle: end ? Math.abs(Math.atan2(end.y - yAtSaddle, Math.max(end.x - saddleX, 0)) - slope) : 0,
+      sideAngleAtNut: post ? Math.abs(Math.atan2(yAtNut - post.y, -post.x) - slope) : 0,
+    }
+  })
+}
+
+function place(thing: Thing, at: Point): Placed {
+  const kind = kindOf(thing.kind)
+  const shape = { openings: kind.openings(thing), footprint: kind.footprint(thing) }
+  const put = (contour: Contour) => {
+    const turned = thing.turnDegrees === 0 ? contour : turn(contour, { x: 0, y: 0 }, (thing.turnDegrees * Math.PI) / 180)
+    return move(turned, at.x, at.y)
+  }
+  const footprint = put(shape.footprint)
+  return {
+    thing,
+    kind,
+    face: thing.face,
+    at,
+    openings: shape.openings.map(put),
+    footprint,
+    bounds: bounds(footprint),
+    reach: kind.reach(thing),
+  }
+}
+
+/** Where a string runs across the neck at x, straight from nut to saddle. */
+export const stringAt = (string: Pick<StringLine, 'yAtNut' | 'yAtSaddle'>, x: number, saddleX: number): number =>
+  string.yAtNut + ((string.yAtSaddle - string.yAtNut) * x) / saddleX

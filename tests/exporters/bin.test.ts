@@ -1,0 +1,77 @@
+/**
+ * The command as its user gets it: packed, installed into an empty folder without a network, and started
+ * with `npx`.
+ */
+import { spawnSync } from 'node:child_process'
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { project } from '../support/project-files.ts'
+
+const folder = mkdtempSync(join(tmpdir(), 'lidwright-bin-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+/** Runs a program in a folder; what npm tells its scripts about this project is none of its business. */
+function start(cwd: string, program: string, ...words: string[]) {
+  const environment = Object.entries(process.env).filter(([name]) => !/^(npm_|NODE_ENV$|VITEST)/i.test(name))
+  const shell = process.platform === 'win32'
+  const result = spawnSync(program, words, {
+    cwd,
+    env: Object.fromEntries(environment),
+    encoding: 'utf8',
+    shell,
+  })
+  return { status: result.status, out: result.stdout, err: result.stderr }
+}
+
+const fromSource = () => start(folder, process.execPath, resolve(project, 'exporters/bin.mjs'), '--help')
+
+test('in the checkout the command says how it is used, from whatever folder it is started', () => {
+  const { status, out, err } = fromSource()
+  expect({ status, err }).toEqual({ status: 0, err: '' })
+  expect(out).toContain('lidwright')
+})
+
+test('in the checkout npx finds the command', () => {
+  expect(start(project, 'npx', 'lidwright', '--help')).toEqual(fromSource())
+})
+
+describe('packed and installed', () => {
+  beforeAll(() => {
+    const packed = start(project, 'npm', 'pack', '--pack-destination', folder)
+    expect(packed, 'npm pack').toMatchObject({ status: 0 })
+    const archive = readdirSync(folder).find((name) => name.endsWith('.tgz')) ?? 'no archive'
+    writeFileSync(join(folder, 'package.json'), '{ "name": "a-shed", "private": true }')
+    const installed = start(
+      folder,
+      'npm',
+      'install',
+      '--offline',
+      '--no-audit',
+      '--no-fund',
+      join(folder, archive),
+    )
+    expect(installed, 'npm install').toMatchObject({ status: 0 })
+  }, 120_000)
+
+  test('it brings no source and no other package, and the licences of what is bundled', () => {
+    const inside = join(folder, 'node_modules/lidwright')
+    expect(readdirSync(join(folder, 'node_modules')).filter((name) => !name.startsWith('.'))).toEqual([
+      'lidwright',
+    ])
+    expect(readdirSync(join(inside, 'exporters'))).toEqual(['bin.mjs'])
+    expect(existsSync(join(inside, 'dist-cli/licenses.md'))).toBe(true)
+    expect(existsSync(join(inside, 'LICENSE'))).toBe(true)
+  })
+
+  test('npx finds it, and it says the same as the source', () => {
+    expect(start(folder, 'npx', '--offline', 'lidwright', '--help')).toEqual(fromSource())
+  })
+
+  test('a command it does not know is refused with words and a code', () => {
+    const { status, err } = start(folder, 'npx', '--offline', 'lidwright', 'no-such-command')
+    expect(status).toBeGreaterThan(0)
+    expect(err).toContain('no-such-command')
+  })
+}, 120_000)

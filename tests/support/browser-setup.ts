@@ -1,0 +1,20 @@
+import type { TestProject } from 'vitest/node'
+import { ensureFonts } from './browser.ts'
+import { findChromium } from './find-chromium.ts'
+import { serveBuild } from './serve-build.ts'
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Where the built page is served, with a slash at the end. */
+    address: string
+  }
+}
+
+/** Runs once before the browser tests: finds or fetches a browser, builds the page, serves it. */
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  ensureFonts()
+  process.env.LIDWRIGHT_CHROMIUM = findChromium()
+  const served = await serveBuild()
+  project.provide('address', served.address)
+  return served.close
+}

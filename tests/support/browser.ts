@@ -1,0 +1,58 @@
+import { spawnSync } from 'node:child_process'
+import { existsSync, readdirSync } from 'node:fs'
+import { homedir } from 'node:os'
+import { join } from 'node:path'
+import { type Browser, chromium } from 'playwright-core'
+import { aptInstall } from './apt.ts'
+import { findChromium } from './find-chromium.ts'
+
+/** Chromium speaks to nobody: no graphics card to look for, no updates, no accounts. */
+const quiet = [
+  ...['--disable-gpu', '--disable-quic', '--no-first-run'],
+  ...['--disable-background-networking', '--disable-component-update', '--disable-sync'],
+]
+
+/**
+ * A headless Chromium; close it when done. As root the sandbox has to be off, or Chromium will not start.
+ *
+ * @throws Error that says what to install, when there is no browser and none can be fetched.
+ * @example
+ * const browser = await launch()
+ * const page = await browser.newPage()
+ * await page.goto(inject('address'))
+ */
+export async function launch(): Promise<Browser> {
+  const sandbox = process.getuid?.() === 0 ? ['--no-sandbox'] : []
+  return chromium.launch({ executablePath: findChromium(), args: [...quiet, ...sandbox] })
+}
+
+const fontFolders = [
+  '/usr/share/fonts',
+  '/usr/local/share/fonts',
+  join(homedir(), '.fonts'),
+  join(homedir(), '.local/share/fonts'),
+]
+
+/**
+ * Sees to it that there is a font: without one Chromium draws every text blank and as zero wide, and tests
+ * fail far from the reason. Linux only, since the other systems bring theirs.
+ *
+ * @throws Error that says what to install, when there is none and apt-get cannot help.
+ */
+export function ensureFonts(): void {
+  if (process.platform !== 'linux' || hasFont()) return
+  if (aptInstall('fonts-dejavu-core') && hasFont()) return
+  throw new Error('No fonts found, so the browser would draw no text: install fonts-dejavu-core.')
+}
+
+function hasFont(): boolean {
+  const listed = spawnSync('fc-list', { encoding: 'utf8' }).stdout ?? ''
+  if (listed.trim() !== '') return true
+  return fontFolders.some(
+    (folder) =>
+      existsSync(folder) &&
+      readdirSync(folder, { recursive: true }).some((name) =>
+        /\.(ttf|otf|ttc|pfb|woff2?)$/i.test(String(name)),
+      ),
+  )
+}

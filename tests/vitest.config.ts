@@ -1,0 +1,48 @@
+import { resolve } from 'node:path'
+import { defineConfig } from 'vitest/config'
+
+/**
+ * Three kinds of test, told apart by folder:
+ * - `dom`: tests/app, in jsdom;
+ * - `browser`: tests/browser, driving a real Chromium over a production build of the page;
+ * - `unit`: everything else, in plain Node.
+ */
+const app = 'tests/app/**/*.test.{ts,tsx}'
+const browser = 'tests/browser/**/*.test.ts'
+
+export default defineConfig({
+  root: resolve(import.meta.dirname, '..'),
+  test: {
+    // A forgotten `.only` must fail the run rather than shrink it.
+    allowOnly: false,
+    projects: [
+      {
+        extends: true,
+        test: { name: 'unit', environment: 'node', include: ['tests/**/*.test.ts'], exclude: [app, browser] },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'dom',
+          environment: 'jsdom',
+          include: [app],
+          setupFiles: ['tests/support/dom-setup.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: [browser],
+          globalSetup: ['tests/support/browser-setup.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          // One browser at a time, after the rest: several at once starve each other on a small machine.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
+  },
+})
