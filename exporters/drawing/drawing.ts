@@ -117,7 +117,8 @@ function contourOf(operation: Exclude<Operation, { kind: 'note' }>): { contour: 
 
 const KIND_ORDER = new Map(LAYER_TABLE.map((style, index) => [style.kind, index]))
 
-function inWorkingOrder(a: Layer, b: Layer): number {
+/** Compares layers by the order in which wood is worked: words first, outlines last. */
+export function inWorkingOrder(a: LayerLabel, b: LayerLabel): number {
   const byKind = (KIND_ORDER.get(a.kind) ?? 0) - (KIND_ORDER.get(b.kind) ?? 0)
   return byKind !== 0 ? byKind : a.name < b.name ? -1 : a.name > b.name ? 1 : 0
 }

@@ -6,9 +6,8 @@
  * oldest that has polylines with arcs in one entity: it asks least of a reader. Sources: Autodesk DXF
  * Reference (group codes of each record); ezdxf manual, "DXF file structure" and "Block management".
  */
-import type { Bounds } from '../../geometry/index.ts'
-import type { LengthUnit } from '../drawing/layers.ts'
 import { BULGE_DIGITS, INCH_DIGITS, MILLIMETRE_DIGITS, numberText } from '../numbers.ts'
+import type { FileFacts } from './fileFacts.ts'
 import { headerSection } from './header.ts'
 import { dimensionStyle, plotStyleClasses, plotStyleObjects, viewport } from './tableRecords.ts'
 import {
@@ -21,13 +20,6 @@ import {
   withValue,
   writeRecords,
 } from './tags.ts'
-
-/** What the file is about: its unit, its first line, and the box of all that is drawn in that unit. */
-export interface FileFacts {
-  readonly unit: LengthUnit
-  readonly comment: string
-  readonly extent: Bounds
-}
 
 type Cure = (records: readonly DxfRecord[], facts: FileFacts) => DxfRecord[]
 

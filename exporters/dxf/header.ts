@@ -1,5 +1,5 @@
 /** The header of a DXF: the variables that say how its numbers are to be read. */
-import type { FileFacts } from './cures.ts'
+import type { FileFacts } from './fileFacts.ts'
 import type { DxfRecord, Tag } from './tags.ts'
 
 /** Group 70 of `$INSUNITS` (ezdxf manual, "DXF units"). */

@@ -2,8 +2,8 @@
  * Parts as DXF: circles as CIRCLE, arcs inside LWPOLYLINE, saw lines as LINE, words as TEXT.
  */
 import { move, type Part } from '../../geometry/index.ts'
-import { drawPart } from '../drawing/drawing.ts'
-import { type LengthUnit, LAYER_TABLE, styleOf } from '../drawing/layers.ts'
+import { drawPart, inWorkingOrder } from '../drawing/drawing.ts'
+import { type LengthUnit, styleOf } from '../drawing/layers.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
 import { type Sheet, sheetOfAll, sheetOfOne } from '../sheet-layout/sheet.ts'
 import { plainLine } from '../words/plain.ts'
@@ -14,4 +14,65 @@ export interface DxfOptions extends SheetOptions {
   readonly units?: LengthUnit | undefined
 }
 
-const UNIT_WORDS = { mm: 'millimetres', inches: 'inches' } as const
+const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = { mm: 'millimetres', inches: 'inches' }
+
+/** Height of the capitals of the lines under the whole drawing, and from one line to the next, mm. */
+const HEADING_CAPITALS = 3
+const LINE_STEP = 6
+
+/** The title, the builder's own line, and the one thing a reader of numbers must know. */
+function headings(options: DxfOptions, unit: LengthUnit): string[] {
+  const lines = [plainLine(options.title), plainLine(options.line ?? '')].filter((line) => line !== '')
+  return [...lines, `Drawn 1:1, every number in ${UNIT_WORDS[unit]}.`]
+}
+
+function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
+  const dxf = new GuardedDxf(unit)
+  const notes = styleOf('notes')
+  dxf.declareLayer(notes.name, notes)
+  // Layer by layer over all parts: nothing on the sheet is cut loose before everything else is done.
+  const layers = sheet.placed
+    .flatMap(({ drawing, shift }) => drawing.layers.map((layer) => ({ ...layer, shift })))
+    .sort(inWorkingOrder)
+  for (const layer of layers) dxf.declareLayer(layer.name, styleOf(layer.kind))
+  for (const { name, contours, words, shift } of layers) {
+    const moved = shift.x !== 0 || shift.y !== 0
+    for (const contour of contours) dxf.addContour(name, moved ? move(contour, shift.x, shift.y) : contour)
+    for (const line of words) {
+      dxf.addWords(name, { ...line, at: { x: line.at.x + shift.x, y: line.at.y + shift.y } })
+    }
+  }
+  for (const { caption } of sheet.placed) {
+    for (const line of caption) dxf.addWords(notes.name, line)
+  }
+  for (const [index, text] of headings(options, unit).entries()) {
+    const at = { x: sheet.extent.minX, y: sheet.extent.minY - (index + 1) * LINE_STEP }
+    dxf.addWords(notes.name, { at, height: HEADING_CAPITALS, turn: 0, text })
+  }
+  return dxf.finish(`Lidwright template, 1:1, units: ${UNIT_WORDS[unit]}`)
+}
+
+/**
+ * One part as DXF, in the part's own coordinates, its title and facts written below it.
+ *
+ * @param part lengths in mm, y up, as seen from the face that `part.seen` names
+ * @param options the title, a line more, and the unit of the file
+ * @returns the whole file, ASCII, version AC1015; the same for the same input
+ * @throws when the part cannot be drawn: an open contour to be cut, a number that is not finite
+ * @example writeDxf(lid, { title: 'Tea box', units: 'inches' })
+ */
+export function writeDxf(part: Part, options: DxfOptions): string {
+  const unit = options.units ?? 'mm'
+  return write(sheetOfOne(drawPart(part, unit)), options, unit)
+}
+
+/**
+ * All parts on one sheet as DXF, without overlap, each with its title below it; lower left corner at (0, 0).
+ *
+ * @throws as `writeDxf`, and when there are no parts
+ * @example writeDxfSheet([lid, base], { title: 'Tea box' })
+ */
+export function writeDxfSheet(parts: readonly Part[], options: DxfOptions): string {
+  const unit = options.units ?? 'mm'
+  return write(sheetOfAll(parts.map((part) => drawPart(part, unit))), options, unit)
+}

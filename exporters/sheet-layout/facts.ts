@@ -21,6 +21,12 @@ export interface Facts {
   readonly sizeInches: string
 }
 
+const HANDS: Readonly<Record<Part['hand'], string>> = {
+  left: 'left-handed',
+  right: 'right-handed',
+  'not stated': 'either hand',
+}
+
 function inches(length: number, what: string): string {
   return numberText(length / 25.4, what, 3)
 }
@@ -46,7 +52,7 @@ export function factsOf(part: Part, outline: Bounds): Facts {
     title: plainLine(part.title) || plainLine(part.id),
     seen: part.mirrored ? `${seen}, as a mirror image` : seen,
     headEnd: part.headEnd,
-    hand: part.hand === 'left' ? 'left-handed' : 'right-handed',
+    hand: HANDS[part.hand],
     thickness: `${lengthLabel(part.thickness, `Thickness of ${part.id}`)} mm`,
     size: `${lengthLabel(width, w, 2)} × ${lengthLabel(height, h, 2)} mm`,
     sizeInches: `${inches(width, w)} × ${inches(height, h)} in`,

@@ -19,7 +19,8 @@ export function sayFor(design: Design): Say {
     angle: (degrees) => formatAngle((degrees * Math.PI) / 180),
     thing: (id) => {
       const thing = byId.get(id)
-      if (!thing) return `the ${id}`
+      // Strings and holes are numbered; what an instrument has only one of takes an article.
+      if (!thing) return /\d$/.test(id) ? id : `the ${id}`
       return thing.name ? `“${thing.name}”` : `${kindOf(thing.kind).title.toLowerCase()} ${id}`
     },
   }

@@ -47,7 +47,7 @@ function headEnd(face: Face, up: Layout['up']): Part['headEnd'] {
 function operationsOf({ thing, kind, at }: Placed): Operation[] {
   const of = thing.name || kind.title
   const put = (contour: Parameters<typeof move>[0]) =>
-    move(turn(contour, { x: 0, y: 0 }, (thing.turnDegrees * Math.PI) / 180), at.x, at.y)
+    move(turn(contour, (thing.turnDegrees * Math.PI) / 180), at.x, at.y)
   return kind.operations(thing).map((one): Operation => {
     if (one.kind === 'drill') return drill(at, one.diameter, of, one.depth)
     return one.kind === 'cut' ? cut(put(one.contour), of) : recess(put(one.contour), one.depth, of)

@@ -1,29 +1,83 @@
 /**
  * The room between a hole and the outline it must stay in.
  */
-import { isInside, mustBeClosed } from './contains.ts'
-import type { Chain, Circle, Contour, Point } from './contour.ts'
-import { type Nearest, farthestSpot, nearest } from './distance.ts'
-import { farthest, type Reach } from './reach.ts'
+import { depthAt, goesRound, mustBeClosed } from './contains.ts'
+import type { Chain, Circle, Contour } from './contour.ts'
+import { farthestOfPieces, type Nearest, nearest, nearestPoint } from './distance.ts'
 import { piecesOf } from './pieces.ts'
+import { farthest, type Reach } from './reach.ts'
 import { SAME_POINT } from './tolerance.ts'
 
 /**
  * How much room is left between `inner` and the `outer` outline it must stay in, mm, with the two places where
  * it is told: `from` on the inner contour, `to` on the outline.
  *
- * Positive: `inner` lies inside and this is the least distance between the lines, exact. 0: it touches from
- * inside (within SAME_POINT). Negative: it crosses the outline or lies outside it, and minus the distance
- * says how far its farthest place lies beyond; exact where either is a circle and the other allows a closed
- * form, otherwise up to 0.001 mm too little (see `farthest`). `inner` may be open. Throws for an open `outer`.
+ * Positive: `inner` lies inside, and this is the least distance between the lines, exact. 0: it touches from
+ * inside (within SAME_POINT). Negative: it crosses the outline or lies outside it, and its farthest place lies
+ * this far beyond; exact for a round outline and mostly for a round hole, otherwise up to 0.001 mm too little
+ * (see `farthest`). `inner` may be open. Throws for an open `outer`.
  *
- * @example clearance(circle({ x: 0, y: 0 }, 5), rectangle(-10, -10, 20, 10)).distance // 5, from (-5, 0) to (-10, 0)
+ * @example clearance(circle({ x: 0, y: 0 }, 5), rectangle(-10, -10, 20, 20)).distance // 5, from (-5, 0) to (-10, 0)
  */
 export function clearance(inner: Contour, outer: Contour): Nearest {
   mustBeClosed(outer, 'can hold another')
-  if (outer.shape === 'circle') return clearanceInCircle(inner, outer)
+  if (outer.shape === 'circle') return inCircle(inner, outer)
   const near = nearest(inner, outer)
-  if (near.distance > SAME_POINT) {
-    const { vertices } = piecesOf ...
+  const start = piecesOf(inner).list[0]
+  const apart = near.distance > SAME_POINT
+  if (apart && start !== undefined && goesRound(piecesOf(outer), start.x1, start.y1)) return near
+
+  // Here the two cross or touch, or all of `inner` is beyond: its nearest place is, so far, its farthest.
+  const known: Reach = {
+    value: apart ? near.distance : 0,
+    x: near.from.x,
+    y: near.from.y,
+    toX: near.to.x,
+    toY: near.to.y,
   }
+  const reach = (inner.shape === 'circle' && circleBeyond(inner, outer)) || farthest(inner, outer, 'beyond', known)
+  if (reach.value <= SAME_POINT) return { distance: 0, from: near.from, to: near.to }
+  return { distance: 0 - reach.value, from: { x: reach.x, y: reach.y }, to: { x: reach.toX, y: reach.toY } }
+}
+
+/**
+ * True if all of `inner` lies inside `outer` or on its line: `clearance` is not negative. `inner` may be open.
+ * Throws for an open `outer`.
+ *
+ * @example isWithin(circle({ x: 0, y: 0 }, 5), rectangle(-10, -10, 10, 10)) // true
+ */
+export function isWithin(inner: Contour, outer: Contour): boolean {
+  return clearance(inner, outer).distance >= 0
+}
+
+/** In a round outline the place of `inner` farthest from the outline's centre tells all, inside and out. */
+function inCircle(inner: Contour, outer: Circle): Nearest {
+  const { x, y } = outer.centre
+  const far = { x, y }
+  const reach = farthestOfPieces(piecesOf(inner), x, y, far)
+  const room = outer.radius - reach
+  const share = outer.radius / reach
+  return {
+    distance: Math.abs(room) <= SAME_POINT ? 0 : room,
+    from: far,
+    to: { x: x + (far.x - x) * share, y: y + (far.y - y) * share },
+  }
+}
+
+/**
+ * A round hole's farthest place beyond an outline: no place of it lies farther beyond than its centre does by
+ * more than its radius. The place straight away from the outline's line, seen from the centre, mostly gets
+ * there, and then nothing is left to search; where a corner or hollow comes between, undefined.
+ */
+function circleBeyond(inner: Circle, outer: Chain): Reach | undefined {
+  const { centre, radius } = inner
+  const depth = depthAt(centre, outer)
+  if (depth === 0) return undefined
+  const on = nearestPoint(outer, centre)
+  const step = radius / depth
+  const place = { x: centre.x + (on.x - centre.x) * step, y: centre.y + (on.y - centre.y) * step }
+  const value = 0 - depthAt(place, outer)
+  if (value < radius - depth - SAME_POINT) return undefined
+  const to = nearestPoint(outer, place)
+  return { value, x: place.x, y: place.y, toX: to.x, toY: to.y }
 }

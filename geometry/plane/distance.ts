@@ -6,7 +6,7 @@
 import { closest, noWay, type Way } from './closest.ts'
 import type { Circle, Contour, Point } from './contour.ts'
 import { type Piece, type Pieces, piecesOf } from './pieces.ts'
-import { boxGapSquared, boxToPointSquared, distanceToPiece, nearestOnPiece, type Spot } from './spot.ts'
+import { arcCovers, boxGapSquared, boxToPointSquared, distanceToPiece, nearestOnPiece, type Spot } from './spot.ts'
 
 /** The shortest way between two contours: `from` lies on the first, `to` on the second, mm. */
 export interface Nearest {
@@ -80,8 +80,11 @@ function circleToChain(circle: Circle, pieces: Pieces): number {
   const { radius } = circle
   const near = distanceToPieces(pieces, x, y)
   if (near >= radius) return near - radius
-  return Math.max(0, radius - farthestOfPieces(pieces, x, y))
+  return Math.max(0, radius - farthestOfPieces(pieces, x, y, unread))
 }
+
+/** Where a search writes a place that nobody asks for. */
+const unread: Spot = { x: 0, y: 0 }
 
 /** Millimetres from a point to the nearest of the pieces. */
 export function distanceToPieces(pieces: Pieces, x: number, y: number): number {
@@ -110,26 +113,35 @@ export function spotOnPieces(pieces: Pieces, x: number, y: number, into: Spot): 
   return found
 }
 
-/** Millimetres from a point to the farthest place on the pieces. */
-export function farthestOfPieces(pieces: Pieces, x: number, y: number): number {
-  let best = 0
-  for (const piece of pieces.list) best = Math.max(best, farthestOnPiece(piece, x, y))
-  return best
-}
-
-function farthestOnPiece(piece: Piece, x: number, y: number): number {
-  if (piece.isArc) {
-    const dx = piece.cx - x
-    const dy = piece.cy - y
-    const reach = Math.sqrt(dx * dx + dy * dy)
-    // Farthest is straight across the centre, if the arc is there; otherwise one of its ends.
-    if (dx * piece.ux + dy * piece.uy >= reach * piece.cosHalf) return reach + piece.radius
+/** Writes the place on the pieces farthest from a point and gives its distance, mm. */
+export function farthestOfPieces(pieces: Pieces, x: number, y: number, into: Spot): number {
+  let best = -1
+  for (const piece of pieces.list) {
+    if (piece.isArc) {
+      // Farthest of all is straight across the centre, if the arc runs there.
+      const dx = piece.cx - x
+      const dy = piece.cy - y
+      const reach = Math.sqrt(dx * dx + dy * dy)
+      if (reach > 0 && reach + piece.radius > best && arcCovers(piece, dx, dy, reach)) {
+        best = reach + piece.radius
+        into.x = piece.cx + (dx / reach) * piece.radius
+        into.y = piece.cy + (dy / reach) * piece.radius
+      }
+    }
+    const toStart = Math.sqrt((piece.x1 - x) ** 2 + (piece.y1 - y) ** 2)
+    if (toStart > best) {
+      best = toStart
+      into.x = piece.x1
+      into.y = piece.y1
+    }
+    const toEnd = Math.sqrt((piece.x2 - x) ** 2 + (piece.y2 - y) ** 2)
+    if (toEnd > best) {
+      best = toEnd
+      into.x = piece.x2
+      into.y = piece.y2
+    }
   }
-  const ax = x - piece.x1
-  const ay = y - piece.y1
-  const bx = x - piece.x2
-  const by = y - piece.y2
-  return Math.sqrt(Math.max(ax * ax + ay * ay, bx * bx + by * by))
+  return best
 }
 
 /** Every pair of pieces near enough to matter, by their boxes. */

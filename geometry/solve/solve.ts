@@ -176,7 +176,7 @@ function place(thing: Thing, at: Point): Placed {
   const kind = kindOf(thing.kind)
   const shape = { openings: kind.openings(thing), footprint: kind.footprint(thing) }
   const put = (contour: Contour) => {
-    const turned = thing.turnDegrees === 0 ? contour : turn(contour, { x: 0, y: 0 }, (thing.turnDegrees * Math.PI) / 180)
+    const turned = thing.turnDegrees === 0 ? contour : turn(contour, (thing.turnDegrees * Math.PI) / 180)
     return move(turned, at.x, at.y)
   }
   const footprint = put(shape.footprint)

@@ -1,0 +1,64 @@
+/** From a flat frame in millimetres (x right, y up) to pixels of a drawing, and back. */
+import type { Bounds, Face, Layout, Point } from '../../geometry/index.ts'
+
+export interface Frame {
+  /** Pixels at which the frame's origin lies. */
+  readonly ox: number
+  readonly oy: number
+  /** Pixels per millimetre. */
+  readonly scale: number
+  /** 1 where the frame's x runs to the right of the screen, -1 where it runs to the left. */
+  readonly right: 1 | -1
+  /** 1 where the frame's y runs up the screen, -1 where it runs down. */
+  readonly up: 1 | -1
+}
+
+export const toScreen = (frame: Frame, { x, y }: Point): Point => ({
+  x: frame.ox + frame.right * x * frame.scale,
+  y: frame.oy - frame.up * y * frame.scale,
+})
+
+export const fromScreen = (frame: Frame, { x, y }: Point): Point => ({
+  x: (frame.right * (x - frame.ox)) / frame.scale,
+  y: (frame.up * (frame.oy - y)) / frame.scale,
+})
+
+/** The same frame with its origin moved by millimetres of its own. */
+export const movedFrame = (frame: Frame, dx: number, dy: number): Frame => ({
+  ...frame,
+  ox: frame.ox + frame.right * dx * frame.scale,
+  oy: frame.oy - frame.up * dy * frame.scale,
+})
+
+/** Bounds in pixels, the right way round whichever way the frame faces. */
+export function screenBounds(frame: Frame, { minX, maxX, minY, maxY }: Bounds): Bounds {
+  const a = toScreen(frame, { x: minX, y: minY })
+  const b = toScreen(frame, { x: maxX, y: maxY })
+  return {
+    minX: Math.min(a.x, b.x),
+    maxX: Math.max(a.x, b.x),
+    minY: Math.min(a.y, b.y),
+    maxY: Math.max(a.y, b.y),
+  }
+}
+
+/**
+ * How a panel's own frame lies on the screen when its face is seen from outside, walls with their lid side up.
+ * Right on the screen is the direction of sight crossed with up; a left-handed build is the mirror image.
+ * The sheets that are cut turn the same way, which a test holds together.
+ */
+export function facing(face: Face, up: Layout['up']): Pick<Frame, 'right' | 'up'> {
+  const mirrored: 1 | -1 = up === 1 ? -1 : 1
+  switch (face) {
+    case 'lid':
+      return { right: 1, up }
+    case 'base':
+      return { right: 1, up: mirrored }
+    case 'neck-end-wall':
+    case 'treble-wall':
+      return { right: mirrored, up: 1 }
+    case 'tail-end-wall':
+    case 'bass-wall':
+      return { right: up, up: 1 }
+  }
+}

@@ -1,0 +1,154 @@
+/** Strokes, tints and words on a 2D context. Everything here is in pixels, or takes a frame that leads to them. */
+import { type Contour, flatten, type Point } from '../../geometry/index.ts'
+import { type Frame, toScreen } from './frame.ts'
+import type { Looks } from './looks.ts'
+
+export type Pen = CanvasRenderingContext2D
+
+/** No curve strays from its steps by more than this on the screen, pixels. */
+const CURVE_ERROR = 0.15
+
+export interface Line {
+  readonly stroke?: string
+  readonly fill?: string
+  readonly width?: number
+  readonly dash?: number[]
+}
+
+/** Lays a contour down as the current path. */
+export function trace(pen: Pen, frame: Frame, contour: Contour): void {
+  pen.beginPath()
+  addTo(pen, frame, contour)
+}
+
+/** The same, added to the path there is. */
+export function addTo(pen: Pen, frame: Frame, contour: Contour): void {
+  if (contour.shape === 'circle') {
+    const at = toScreen(frame, contour.centre)
+    const radius = contour.radius * frame.scale
+    pen.moveTo(at.x + radius, at.y)
+    pen.arc(at.x, at.y, radius, 0, 2 * Math.PI)
+    return
+  }
+  flatten(contour, CURVE_ERROR / frame.scale).forEach((point, index) => {
+    const at = toScreen(frame, point)
+    if (index === 0) pen.moveTo(at.x, at.y)
+    else pen.lineTo(at.x, at.y)
+  })
+  if (contour.closed) pen.closePath()
+}
+
+export function shape(pen: Pen, frame: Frame, contour: Contour, line: Line): void {
+  trace(pen, frame, contour)
+  finish(pen, line)
+}
+
+/** A rectangle between two corners of a frame. */
+export function slab(pen: Pen, frame: Frame, x0: number, y0: number, x1: number, y1: number, line: Line): void {
+  const a = toScreen(frame, { x: x0, y: y0 })
+  const b = toScreen(frame, { x: x1, y: y1 })
+  pen.beginPath()
+  pen.rect(Math.min(a.x, b.x), Math.min(a.y, b.y), Math.abs(b.x - a.x), Math.abs(b.y - a.y))
+  finish(pen, line)
+}
+
+export function path(pen: Pen, frame: Frame, points: readonly Point[], line: Line): void {
+  pen.beginPath()
+  points.forEach((point, index) => {
+    const at = toScreen(frame, point)
+    if (index === 0) pen.moveTo(at.x, at.y)
+    else pen.lineTo(at.x, at.y)
+  })
+  finish(pen, line)
+}
+
+export function disc(pen: Pen, frame: Frame, centre: Point, radius: number, line: Line): void {
+  shape(pen, frame, { shape: 'circle', centre, radius }, line)
+}
+
+/** A line between two pixels. */
+export function stroke(pen: Pen, a: Point, b: Point, line: Line): void {
+  pen.beginPath()
+  pen.moveTo(a.x, a.y)
+  pen.lineTo(b.x, b.y)
+  finish(pen, line)
+}
+
+export function finish(pen: Pen, { stroke: colour, fill, width = 1, dash }: Line): void {
+  if (fill) {
+    pen.fillStyle = fill
+    pen.fill()
+  }
+  if (colour) {
+    pen.strokeStyle = colour
+    pen.lineWidth = width
+    pen.setLineDash(dash ?? [])
+    pen.stroke()
+    if (dash) pen.setLineDash([])
+  }
+}
+
+export interface Words {
+  readonly colour: string
+  readonly size?: number
+  readonly bold?: boolean
+  readonly align?: CanvasTextAlign
+  readonly base?: CanvasTextBaseline
+  /** Paint behind the words, so that they can be read over lines. */
+  readonly behind?: string
+  /** Radians, clockwise on the screen. */
+  readonly turn?: number
+}
+
+/** Writes words at a pixel. */
+export function write(pen: Pen, looks: Looks, text: string, at: Point, words: Words): void {
+  const { colour, size = 12, bold = false, align = 'left', base = 'alphabetic', behind, turn = 0 } = words
+  pen.save()
+  pen.translate(at.x, at.y)
+  pen.rotate(turn)
+  pen.font = `${bold ? '600 ' : ''}${size}px ${looks.font}`
+  pen.textAlign = align
+  pen.textBaseline = base
+  if (behind) {
+    const wide = pen.measureText(text).width
+    const left = align === 'center' ? -wide / 2 : align === 'right' || align === 'end' ? -wide : 0
+    const top = base === 'middle' ? -size / 2 : base === 'top' ? 0 : -size * 0.85
+    pen.fillStyle = behind
+    pen.globalAlpha = 0.88
+    pen.fillRect(left - 3, top - 2, wide + 6, size + 4)
+    pen.globalAlpha = 1
+  }
+  pen.fillStyle = colour
+  pen.fillText(text, 0, 0)
+  pen.restore()
+}
+
+export function wide(pen: Pen, looks: Looks, text: string, size = 12, bold = false): number {
+  pen.font = `${bold ? '600 ' : ''}${size}px ${looks.font}`
+  return pen.measureText(text).width
+}
+
+/** Fills the current path with slanting lines: one way, or both ways crossed. Pixels apart. */
+export function hatch(pen: Pen, box: { minX: number; minY: number; maxX: number; maxY: number }, colour: string, crossed: boolean): void {
+  const gap = 6
+  const tall = box.maxY - box.minY
+  pen.save()
+  pen.clip()
+  pen.beginPath()
+  for (let x = box.minX - tall; x <= box.maxX + gap; x += gap) {
+    pen.moveTo(x, box.maxY)
+    pen.lineTo(x + tall, box.minY)
+    if (crossed) {
+      pen.moveTo(x, box.minY)
+      pen.lineTo(x + tall, box.maxY)
+    }
+  }
+  finish(pen, { stroke: colour, width: 1.1 })
+  pen.restore()
+}
+
+/** Two short strokes across a centre, as a drill wants them. */
+export function cross(pen: Pen, at: Point, half: number, line: Line): void {
+  stroke(pen, { x: at.x - half, y: at.y }, { x: at.x + half, y: at.y }, line)
+  stroke(pen, { x: at.x, y: at.y - half }, { x: at.x, y: at.y + half }, line)
+}

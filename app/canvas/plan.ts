@@ -1,0 +1,127 @@
+/** The plan from the front: box, lid, neck, board and frets. What stands on the lid is drawn over it. */
+import { halfWidthAt, type Layout, type Point } from '../../geometry/index.ts'
+import type { View } from './camera.ts'
+import { type Frame, movedFrame, toScreen } from './frame.ts'
+import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
+import { disc, path, type Pen, shape, slab, stroke, write } from './paint.ts'
+
+/** The lid's own frame on the plan. */
+export const lidFrame = (view: View, layout: Layout): Frame => movedFrame(view.plan, layout.panels.lid.originX, 0)
+
+export function paintPlan(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  paintNeck(pen, looks, view, layout)
+  paintBox(pen, looks, view, layout)
+  paintBoard(pen, looks, view, layout)
+  paintHead(pen, looks, view, layout)
+  const left = view.plan.ox + (Math.min(layout.neck.x0, layout.box.x0) - 8) * view.plan.scale
+  const right = view.plan.ox + (Math.max(layout.neck.x1, layout.box.x1) + 8) * view.plan.scale
+  stroke(pen, { x: left, y: view.plan.oy }, { x: right, y: view.plan.oy }, { stroke: looks.soft, width: THIN, dash: CENTRE })
+}
+
+function paintNeck(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  path(pen, view.plan, neckOutline(layout, layout.neck.x0, layout.neck.x1), {
+    fill: looks.neck,
+    stroke: looks.ink,
+    width: THICK,
+  })
+}
+
+/** The neck's plan between two places, closed. */
+function neckOutline(layout: Layout, from: number, to: number): Point[] {
+  const { neck } = layout
+  const xs = [from, ...neck.halfWidths.map((one) => one.x).filter((x) => x > from && x < to), to]
+  const side = (sign: number) => xs.map((x) => ({ x, y: sign * halfWidthAt(neck, x) }))
+  const points = [...side(-1), ...side(1).reverse()]
+  return points[0] ? [...points, points[0]] : points
+}
+
+function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  const { box, panels, neck, design } = layout
+  const lid = lidFrame(view, layout)
+  if (design.box.lid.fit === 'between the walls') {
+    // The walls show all round, cut open where the neck passes.
+    const outside = movedFrame(view.plan, panels.base.originX, 0)
+    const full = design.box.base.fit === 'under the walls' ? panels.base.outline : null
+    if (full) shape(pen, outside, full, { fill: looks.wall, stroke: looks.ink, width: THICK })
+    else slab(pen, view.plan, box.x0, -box.halfWidth, box.x1, box.halfWidth, { fill: looks.wall, stroke: looks.ink, width: THICK })
+    for (const [from, to] of [[box.x0, box.insideX0], [box.insideX1, box.x1]] as const) {
+      const end = Math.min(to, neck.x1)
+      if (end > from) path(pen, view.plan, neckOutline(layout, from, end), { fill: looks.neck, stroke: looks.ink, width: THIN })
+    }
+  }
+  shape(pen, lid, panels.lid.outline, { fill: looks.lid, stroke: looks.ink, width: THICK })
+  const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
+  slab(pen, view.plan, box.insideX0, box.insideBass, box.insideX1, box.insideTreble, hidden)
+  const from = Math.max(neck.x0, box.x0)
+  const to = Math.min(neck.x1, box.x1)
+  if (to > from) path(pen, view.plan, neckOutline(layout, from, to), hidden)
+  if (neck.block) slab(pen, view.plan, neck.block.minX, neck.block.minY, neck.block.maxX, neck.block.maxY, hidden)
+}
+
+function paintBoard(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  const { board, frets, nut, design } = layout
+  if (board && board.x1 > board.x0)
+    path(pen, view.plan, neckOutline(layout, board.x0, board.x1), { fill: looks.board, stroke: looks.ink, width: THICK * 0.8 })
+  for (const fret of frets) {
+    if (!fret.onWood) continue
+    const zero = fret.number === 0
+    path(
+      pen,
+      view.plan,
+      [
+        { x: fret.fromNut, y: fret.yBass },
+        { x: fret.fromNut, y: fret.yTreble },
+      ],
+      { stroke: looks.ink, width: zero ? THICK : THIN, ...(design.scale.fretless ? { dash: [2, 2] } : {}) },
+    )
+  }
+  fretNumbers(pen, looks, view, layout)
+  const half = halfWidthAt(layout.neck, 0)
+  slab(pen, view.plan, nut.x0, -half, nut.x1, half, { fill: looks.bone, stroke: looks.ink, width: THIN })
+}
+
+/** Numbers beside the frets, as many as there is room for. */
+function fretNumbers(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  let last = Number.NEGATIVE_INFINITY
+  const low = (x: number) => halfWidthAt(layout.neck, x)
+  for (const fret of layout.frets) {
+    if (fret.number === 0 || !fret.onWood || fret.fromNut > layout.box.x0) continue
+    const at = toScreen(view.plan, { x: fret.fromNut, y: -view.plan.up * low(fret.fromNut) })
+    const important = fret.number % 12 === 0 || [3, 5, 7, 9].includes(fret.number % 12)
+    if (at.x - last < (important ? 14 : 24)) continue
+    last = at.x
+    write(pen, looks, String(fret.number), { x: at.x, y: at.y + 12 }, { colour: looks.soft, size: 10, align: 'center' })
+  }
+}
+
+function paintHead(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  const radius = layout.design.headstock.postHole / 2
+  for (const post of layout.posts)
+    disc(pen, view.plan, post, radius, { fill: looks.sheet, stroke: looks.accent, width: THICK * 0.8 })
+}
+
+/** Strings, saddle and string holes: they lie over everything that is put on the lid. */
+export function paintStrings(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  const { saddle, strings, tailHoles, design } = layout
+  slab(pen, view.plan, saddle.foot.minX, saddle.foot.minY, saddle.foot.maxX, saddle.foot.maxY, {
+    fill: looks.accentSoft,
+    stroke: looks.accent,
+    width: THICK,
+  })
+  for (const string of strings) {
+    const points = [
+      ...(string.post ? [string.post] : []),
+      { x: 0, y: string.yAtNut },
+      { x: saddle.x, y: string.yAtSaddle },
+      ...(string.tail ? [string.tail] : []),
+    ]
+    path(pen, view.plan, points, { stroke: looks.steel, width: Math.max(0.9, Math.min(string.gauge * view.plan.scale, 3)) })
+  }
+  if (design.tailpiece.at === 'the tail-end wall') return
+  for (const hole of tailHoles)
+    disc(pen, view.plan, hole, Math.max(design.tailpiece.diameter / 2, 1.6 / view.plan.scale), {
+      fill: looks.sheet,
+      stroke: looks.accent,
+      width: THICK * 0.8,
+    })
+}

@@ -1,0 +1,60 @@
+/**
+ * SVG as text: elements, attributes and words, each escaped in one place.
+ *
+ * Nothing else in this room writes an angle bracket, so nothing a user typed can become markup.
+ */
+import { plainLine } from '../words/plain.ts'
+
+/** Finished markup, told apart from plain strings so that neither is taken for the other. */
+export interface Markup {
+  readonly markup: string
+}
+
+/** Attributes in the order in which they are written; those that are undefined are left out. */
+export type Attributes = Readonly<Record<string, string | undefined>>
+
+const ESCAPES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+}
+
+function escaped(text: string): string {
+  return plainLine(text, Number.POSITIVE_INFINITY).replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign)
+}
+
+/** Words between tags: one line without control characters, escaped. */
+export function textNode(text: string): Markup {
+  return { markup: escaped(text) }
+}
+
+/**
+ * An element with its attributes and children.
+ *
+ * @example element('circle', { cx: '5', cy: '5', r: '2' }).markup // '<circle cx="5" cy="5" r="2"/>'
+ */
+export function element(name: string, attributes: Attributes, children: readonly Markup[] = []): Markup {
+  const written = Object.entries(attributes)
+    .filter((entry): entry is [string, string] => entry[1] !== undefined)
+    .map(([key, value]) => ` ${key}="${escaped(value)}"`)
+    .join('')
+  const inside = children.map((child) => child.markup)
+  if (inside.length === 0) return { markup: `<${name}${written}/>` }
+  const onOneLine = inside.length === 1 && !inside[0]?.startsWith('<')
+  const body = onOneLine ? inside[0] : `\n${inside.join('\n')}\n`
+  return { markup: `<${name}${written}>${body}</${name}>` }
+}
+
+/** A title, which readers show on hover and read aloud; one must never be empty. */
+export function titleElement(text: string, id?: string): Markup {
+  const line = plainLine(text)
+  return element('title', { id }, [textNode(line === '' ? 'untitled' : line)])
+}
+
+/** A name that may stand in an `id`: letters, digits, dots and hyphens, beginning with a letter. */
+export function idFrom(...words: string[]): string {
+  const name = words.map((word) => word.replace(/[^A-Za-z0-9.-]+/g, '-')).join('-')
+  return /^[A-Za-z]/.test(name) ? name : `x${name}`
+}

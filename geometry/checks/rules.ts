@@ -1,0 +1,57 @@
+/** The one list of rules. A new rule is one file in `rules/` and one line here. */
+import type { Rule } from './finding.ts'
+import { betweenOpenings } from './rules/between-openings.ts'
+import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
+import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
+import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
+import { neckLeft } from './rules/neck-left.ts'
+import { openingToEdge } from './rules/opening-to-edge.ts'
+import { openingToNeck } from './rules/opening-to-neck.ts'
+import { openingToWall } from './rules/opening-to-wall.ts'
+import { saddleOnLid, saddleSetback, saddleToOpening, saddleToTailWall } from './rules/saddle-place.ts'
+import { sideAngleAtNut, sideAngleAtSaddle } from './rules/side-angles.ts'
+import { boxHasInside, handStated, neckBeforeBox, placeFollowed } from './rules/stated.ts'
+import { stringInsidePickup } from './rules/string-inside-pickup.ts'
+import { stringToBoardEdge } from './rules/string-to-board-edge.ts'
+import { stringsApartAtNut, stringsApartAtSaddle } from './rules/strings-apart.ts'
+import { tailHolesForStrings, tailHoleToEnd, tailHoleWeb, tailToHold } from './rules/tail-holes.ts'
+import { wallBesideSlot, wallUnderSlot } from './rules/wall-slot.ts'
+
+export const RULES: readonly Rule[] = [
+  handStated,
+  placeFollowed,
+  boxHasInside,
+  neckBeforeBox,
+  openingToEdge,
+  betweenOpenings,
+  openingToNeck,
+  openingToWall,
+  stringToBoardEdge,
+  stringsApartAtNut,
+  stringsApartAtSaddle,
+  stringInsidePickup,
+  saddleOnLid,
+  saddleToTailWall,
+  saddleToOpening,
+  saddleSetback,
+  sideAngleAtSaddle,
+  sideAngleAtNut,
+  wallUnderSlot,
+  wallBesideSlot,
+  neckLeft,
+  roomUnderNeck,
+  roomUnderHardware,
+  rimDepth,
+  rimLedge,
+  boardBehindLastFret,
+  boardOverLid,
+  tailHoleWeb,
+  tailHoleToEnd,
+  tailToHold,
+  tailHolesForStrings,
+  blankLength,
+  headOnBlank,
+  firstPost,
+  postsOnHead,
+  postsForStrings,
+]

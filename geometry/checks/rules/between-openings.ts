@@ -1,0 +1,73 @@
+import { FACES, type Face } from '../../kinds/kind.ts'
+import { gap, nearest, neighbours } from '../../plane/index.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
+import { capital } from '../say.ts'
+import { type Opening, openingsOn } from './openings.ts'
+
+/** Neighbours that hold are told up to this many times their limit; farther ones are nobody's worry. */
+const LOOK_AROUND = 2
+
+interface Pair {
+  readonly a: Opening
+  readonly b: Opening
+  readonly measured: number
+  readonly limit: number
+}
+
+export const betweenOpenings: Rule = {
+  name: 'between-openings',
+  title: 'Wood between openings',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['betweenOpenings', 'screwToOpening'],
+  *measure(layout, limit) {
+    for (const face of FACES) {
+      const openings = openingsOn(layout, face)
+      for (const pair of tightestPairs(openings, limit)) yield measurement(face, pair)
+    }
+  },
+  words({ measured, limit, about, grade }, say) {
+    const [a, b] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]
+    if (grade === 'stop') return `${capital(a)} and ${b} run into each other by ${say.length(-(measured ?? 0))}. Move one of them.`
+    const left = `${capital(a)} and ${b} leave ${say.length(measured ?? 0)} of wood between them`
+    return grade === 'clear' ? `${left}.` : `${left}; holes of this size want ${say.length(limit ?? 0)}.`
+  },
+}
+
+function measurement(face: Face, { a, b, measured, limit }: Pair): Measurement {
+  const { from, to } = nearest(a.contour, b.contour)
+  return {
+    about: a.about < b.about ? [a.about, b.about] : [b.about, a.about],
+    measured,
+    limit,
+    grade: gradeLeast(measured, limit, 0),
+    where: { view: face, from, to },
+  }
+}
+
+/** For each opening the neighbour that crowds it most, every pair once. String holes in one row have their own rule. */
+function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapLimit']) => number): Pair[] {
+  const index = neighbours(openings.map((one) => one.bounds))
+  const wanted = openings.map((one) =>
+    one.gapLimit === 'betweenOpenings' ? Math.max(limit('betweenOpenings'), one.radius) : limit('screwToOpening'),
+  )
+  const tightest: (Pair | undefined)[] = openings.map(() => undefined)
+  const keep = (at: number, pair: Pair) => {
+    const held = tightest[at]
+    if (!held || pair.measured - pair.limit < held.measured - held.limit) tightest[at] = pair
+  }
+  openings.forEach((a, here) => {
+    for (const there of index.near(a.bounds, (wanted[here] ?? 0) * LOOK_AROUND)) {
+      const b = openings[there]
+      if (!b || there === here || (a.about.startsWith('string hole') && b.about.startsWith('string hole'))) continue
+      const bothOpen = a.gapLimit === 'betweenOpenings' && b.gapLimit === 'betweenOpenings'
+      const least = bothOpen ? Math.max(wanted[here] ?? 0, wanted[there] ?? 0) : limit('screwToOpening')
+      // Who needs more room looks farther, so a pair is met from at least one side; from both, it is judged once.
+      if (there < here && index.near(b.bounds, (wanted[there] ?? 0) * LOOK_AROUND).includes(here)) continue
+      const pair = { a, b, measured: gap(a.contour, b.contour), limit: least }
+      keep(here, pair)
+      keep(there, pair)
+    }
+  })
+  return [...new Set(tightest.filter((pair) => pair !== undefined))]
+}

@@ -1,0 +1,33 @@
+import { clearance } from '../../plane/index.ts'
+import { gradeLeast, type Rule } from '../finding.ts'
+import { capital } from '../say.ts'
+
+export const openingToEdge: Rule = {
+  name: 'opening-to-edge',
+  title: 'To the edge of the face',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['openingToEdge', 'screwToEdge'],
+  *measure(layout, limit) {
+    for (const { thing, kind, face, footprint } of layout.placed) {
+      const { distance, from, to } = clearance(footprint, layout.panels[face].outline)
+      const wanted = limit(kind.edgeLimit)
+      yield {
+        about: [thing.id],
+        measured: distance,
+        limit: wanted,
+        grade: gradeLeast(distance, wanted, 0),
+        where: { view: face, from, to },
+        data: { face },
+      }
+    }
+  },
+  words({ measured, limit, about, grade, data }, say) {
+    const who = capital(say.thing(about[0] ?? ''))
+    const face = String(data?.face).replaceAll('-', ' ')
+    if (grade === 'stop')
+      return `${who} reaches ${say.length(-(measured ?? 0))} beyond the edge of the ${face}. Move it in or make it smaller.`
+    const left = `${who} leaves ${say.length(measured ?? 0)} of wood to the edge of the ${face}`
+    return grade === 'clear' ? `${left}.` : `${left}; a hole like this wants ${say.length(limit ?? 0)}.`
+  },
+}

@@ -1,0 +1,38 @@
+import { clearance, rectangle } from '../../plane/index.ts'
+import { gradeLeast, type Rule } from '../finding.ts'
+import { capital } from '../say.ts'
+
+/** Openings of lid and base must lie inside the walls that stand under them. */
+export const openingToWall: Rule = {
+  name: 'opening-to-wall',
+  title: 'To the inside of the walls',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['openingToWall'],
+  *measure(layout, limit) {
+    const { box } = layout
+    if (box.insideX1 <= box.insideX0 || box.insideTreble <= box.insideBass) return
+    for (const { thing, kind, face, openings } of layout.placed) {
+      if ((face !== 'lid' && face !== 'base') || kind.overWall === 'meant') continue
+      const { originX } = layout.panels[face]
+      const inside = rectangle(box.insideX0 - originX, box.insideBass, box.insideX1 - originX, box.insideTreble)
+      for (const opening of openings) {
+        const { distance, from, to } = clearance(opening, inside)
+        const wanted = limit('openingToWall')
+        yield {
+          about: [thing.id],
+          measured: distance,
+          limit: wanted,
+          grade: gradeLeast(distance, wanted, 0),
+          where: { view: face, from, to },
+        }
+      }
+    }
+  },
+  words({ measured, limit, about, grade }, say) {
+    const who = capital(say.thing(about[0] ?? ''))
+    if (grade === 'stop') return `${who} lies ${say.length(-(measured ?? 0))} over a wall. Move it in, off the wall.`
+    const left = `${who} is ${say.length(measured ?? 0)} from the inside of the wall`
+    return grade === 'clear' ? `${left}.` : `${left}; ${say.length(limit ?? 0)} keep the drill off it.`
+  },
+}

@@ -1,0 +1,119 @@
+import { gap, nearest, rectangle } from '../../plane/index.ts'
+import { gradeLeast, type Rule } from '../finding.ts'
+import { capital } from '../say.ts'
+
+/** The lid must be free to move under the saddle; some put it by the wall on purpose, so it is never a stop. */
+export const saddleToTailWall: Rule = {
+  name: 'saddle-to-tail-wall',
+  title: 'Saddle to the tail-end wall',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['saddleToTailWall'],
+  *measure(layout, limit) {
+    const { saddle, box } = layout
+    const measured = box.insideX1 - saddle.foot.maxX
+    const wanted = limit('saddleToTailWall')
+    yield {
+      about: ['saddle'],
+      measured,
+      limit: wanted,
+      grade: gradeLeast(measured, wanted),
+      where: { view: 'plan', from: { x: saddle.foot.maxX, y: 0 }, to: { x: box.insideX1, y: 0 } },
+    }
+  },
+  words({ measured, limit, grade }, say) {
+    if ((measured ?? 0) < 0) return `The saddle’s foot stands ${say.length(-(measured ?? 0))} over the tail-end wall, where the lid cannot move.`
+    const left = `From the saddle’s foot to the inside of the tail-end wall are ${say.length(measured ?? 0)}`
+    return grade === 'clear' ? `${left}.` : `${left}; under ${say.length(limit ?? 0)} the lid is stiff and the sound thin.`
+  },
+}
+
+/** The whole foot, wherever it may be moved to, must stand on the lid. */
+export const saddleOnLid: Rule = {
+  name: 'saddle-on-lid',
+  title: 'Saddle on the lid',
+  unit: 'mm',
+  wants: 'least',
+  limits: [],
+  *measure(layout) {
+    const { saddle, panels } = layout
+    const { bounds, originX } = panels.lid
+    const sides = [
+      saddle.foot.minX - (bounds.minX + originX),
+      bounds.maxX + originX - saddle.foot.maxX,
+      saddle.foot.minY - bounds.minY,
+      bounds.maxY - saddle.foot.maxY,
+    ]
+    const measured = Math.min(...sides)
+    yield {
+      about: ['saddle'],
+      measured,
+      limit: 0,
+      grade: gradeLeast(measured, 0, 0),
+      where: { view: 'plan', from: { x: saddle.foot.minX, y: saddle.foot.minY }, to: { x: saddle.foot.maxX, y: saddle.foot.maxY } },
+    }
+  },
+  words({ measured, grade }, say) {
+    return grade === 'clear'
+      ? `The saddle’s foot stands on the lid, ${say.length(measured ?? 0)} from its nearest edge.`
+      : `The saddle’s foot reaches ${say.length(-(measured ?? 0))} beyond the lid. Move the box under it, or shorten the saddle.`
+  },
+}
+
+export const saddleToOpening: Rule = {
+  name: 'saddle-to-opening',
+  title: 'Saddle to an opening',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['saddleToOpening'],
+  *measure(layout, limit) {
+    const { saddle, panels } = layout
+    const { minX, minY, maxX, maxY } = saddle.foot
+    const { originX } = panels.lid
+    const foot = rectangle(minX - originX, minY, maxX - originX, maxY)
+    const wanted = limit('saddleToOpening')
+    for (const { thing, kind, face, footprint } of layout.placed) {
+      // Screws do not weaken the lid there, and a pickup stands where it sounds best.
+      if (face !== 'lid' || kind.edgeLimit !== 'openingToEdge' || kind.overNeck === 'meant') continue
+      const measured = gap(footprint, foot)
+      const { from, to } = nearest(footprint, foot)
+      yield {
+        about: [thing.id, 'saddle'],
+        measured,
+        limit: wanted,
+        grade: gradeLeast(measured, wanted, 0),
+        where: { view: 'lid', from, to },
+      }
+    }
+  },
+  words({ measured, limit, about, grade }, say) {
+    const who = capital(say.thing(about[0] ?? ''))
+    if (grade === 'stop') return `${who} lies under the saddle’s foot by ${say.length(-(measured ?? 0))}. Move it away.`
+    const left = `${who} is ${say.length(measured ?? 0)} from the saddle’s foot`
+    return grade === 'clear' ? `${left}.` : `${left}; the lid carries the strings here and wants ${say.length(limit ?? 0)}.`
+  },
+}
+
+/** Fretting sharpens every note: a saddle at the bare scale length plays sharp, unless it can still be moved. */
+export const saddleSetback: Rule = {
+  name: 'saddle-setback',
+  title: 'Saddle behind the bare scale',
+  unit: 'mm',
+  wants: 'least',
+  limits: [],
+  *measure(layout) {
+    const { design, saddle } = layout
+    if (design.saddle.setback > 0) return
+    yield {
+      about: ['saddle'],
+      measured: design.saddle.setback,
+      limit: null,
+      grade: 'note',
+      where: { view: 'plan', from: { x: saddle.x, y: saddle.foot.minY }, to: { x: saddle.x, y: saddle.foot.maxY } },
+    }
+  },
+  words(_finding, say, layout) {
+    const { freeBand } = layout.design.saddle
+    return `The saddle line stands at the bare scale length. Pressing a string sharpens it, so leave the saddle loose, free to move ${say.length(freeBand)} either way, until the octaves are true; 1 to 4 mm farther back is common practice.`
+  },
+}

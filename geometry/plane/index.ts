@@ -1,0 +1,12 @@
+/** Plane geometry: points, contours of lines and arcs, and what can be asked of them. */
+export * from './arcs.ts'
+export * from './clearance.ts'
+export * from './contains.ts'
+export type * from './contour.ts'
+export * from './distance.ts'
+export * from './flatten.ts'
+export * from './gap.ts'
+export * from './makers.ts'
+export * from './measure.ts'
+export * from './neighbours.ts'
+export * from './transform.ts'
