@@ -5,7 +5,14 @@
  * and the layers are put in the order in which wood is worked: nothing comes after the outline, because
  * a part that is cut loose no longer lies still.
  */
-import { type Bounds, bounds, type Contour, type Operation, type Part, type Point } from '../../geometry/index.ts'
+import {
+  type Bounds,
+  bounds,
+  type Contour,
+  type Operation,
+  type Part,
+  type Point,
+} from '../../geometry/index.ts'
 import { numberText } from '../numbers.ts'
 import { plainLine } from '../words/plain.ts'
 import { CAPITAL_HEIGHT, DESCENT, textWidth } from '../words/width.ts'
@@ -66,7 +73,8 @@ export function wordsBox(words: Words): Bounds {
 
 /** How far a line may run from `at` before it leaves the box; infinite where it starts outside. */
 function roomFor(at: Point, turn: number, box: Bounds): number {
-  if (at.x < box.minX || at.x > box.maxX || at.y < box.minY || at.y > box.maxY) return Number.POSITIVE_INFINITY
+  if (at.x < box.minX || at.x > box.maxX || at.y < box.minY || at.y > box.maxY)
+    return Number.POSITIVE_INFINITY
   const cos = Math.cos(turn)
   const sin = Math.sin(turn)
   const alongX = cos > 1e-9 ? (box.maxX - at.x) / cos : cos < -1e-9 ? (box.minX - at.x) / cos : Infinity
@@ -80,7 +88,8 @@ function wordsOf(note: Operation & { kind: 'note' }, outline: Bounds): Words | u
   numberText(note.at.y, `y of the note of ${note.of}`)
   numberText(note.turn, `Turn of the note of ${note.of}`)
   numberText(note.height, `Height of the note of ${note.of}`)
-  if (!(note.height > 0)) throw new RangeError(`Height of the note of ${note.of} is ${note.height}: letters need some.`)
+  if (!(note.height > 0))
+    throw new RangeError(`Height of the note of ${note.of} is ${note.height}: letters need some.`)
   const text = plainLine(note.text)
   if (text === '') return undefined
   const wanted = textWidth(text, note.height / CAPITAL_HEIGHT)
@@ -91,7 +100,10 @@ function wordsOf(note: Operation & { kind: 'note' }, outline: Bounds): Words | u
 }
 
 /** The lines of an operation that is not a note, and whether they must close. */
-function contourOf(operation: Exclude<Operation, { kind: 'note' }>): { contour: Contour; mustClose: boolean } {
+function contourOf(operation: Exclude<Operation, { kind: 'note' }>): {
+  contour: Contour
+  mustClose: boolean
+} {
   switch (operation.kind) {
     case 'cut':
     case 'recess':
@@ -123,6 +135,13 @@ export function inWorkingOrder(a: LayerLabel, b: LayerLabel): number {
   return byKind !== 0 ? byKind : a.name < b.name ? -1 : a.name > b.name ? 1 : 0
 }
 
+/** A layer being filled, its contours by their keys. */
+interface OpenLayer {
+  readonly label: LayerLabel
+  readonly contours: Map<string, Contour>
+  readonly words: Words[]
+}
+
 /**
  * The layers of a part.
  *
@@ -136,11 +155,11 @@ export function drawPart(part: Part, unit: LengthUnit): Drawing {
   const what = `the outline of ${part.id}`
   const outlineContour = soundContour(part.outline, what, true)
   const outline = bounds(outlineContour)
-  const layers = new Map<string, { label: LayerLabel; contours: Map<string, Contour>; words: Words[] }>()
-  const open = (label: LayerLabel) => {
-    const known = layers.get(label.name) ?? { label, contours: new Map(), words: [] }
-    layers.set(label.name, known)
-    return known
+  const layers = new Map<string, OpenLayer>()
+  const open = (label: LayerLabel): OpenLayer => {
+    const layer = layers.get(label.name) ?? { label, contours: new Map(), words: [] }
+    layers.set(label.name, layer)
+    return layer
   }
   const all: Operation[] = [
     { kind: 'cut', side: 'outside', contour: outlineContour, of: what },

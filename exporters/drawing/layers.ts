@@ -32,7 +32,7 @@ export interface LineType {
 export const LINE_TYPES: Readonly<Record<LineTypeName, LineType>> = {
   CONTINUOUS: { name: 'CONTINUOUS', isoNumber: '01', pattern: [] },
   DASHED: { name: 'DASHED', isoNumber: '02', pattern: [3, 0.75] },
-  DOTTED: { name: 'DOTTED', isoNumber: '07', pattern: [0.25, 0.75] },
+  DOTTED: { name: 'DOTTED', isoNumber: '07', pattern: [0.5, 0.75] },
   'LONG-DASH-DOT': { name: 'LONG-DASH-DOT', isoNumber: '04', pattern: [6, 0.75, 0.25, 0.75] },
   'LONG-SHORT': { name: 'LONG-SHORT', isoNumber: '08', pattern: [6, 0.75, 1.5, 0.75] },
 }
@@ -62,7 +62,7 @@ export const LAYER_TABLE: readonly LayerStyle[] = [
   {
     kind: 'notes',
     name: 'NOTES',
-    colourIndex: 8,
+    colourIndex: 134,
     ink: '#3c3c3c',
     lineType: 'CONTINUOUS',
     width: 0.1,
@@ -72,8 +72,8 @@ export const LAYER_TABLE: readonly LayerStyle[] = [
   {
     kind: 'datum',
     name: 'DATUM',
-    colourIndex: 134,
-    ink: '#006b6b',
+    colourIndex: 8,
+    ink: '#555555',
     lineType: 'LONG-DASH-DOT',
     width: 0.1,
     worked: false,
@@ -85,7 +85,7 @@ export const LAYER_TABLE: readonly LayerStyle[] = [
     colourIndex: 32,
     ink: '#9a4a00',
     lineType: 'DOTTED',
-    width: 0.13,
+    width: 0.15,
     worked: false,
     meaning: 'scribe on the wood, do not cut',
   },

@@ -46,7 +46,9 @@ function soundChain(chain: Chain, what: string, mustClose: boolean): Chain {
   const clean = withoutRepeats(chain)
   const count = clean.vertices.length
   if (count < 2) {
-    throw new Error(`${what} has ${count} point${count === 1 ? '' : 's'} apart from each other: two are needed.`)
+    throw new Error(
+      `${what} has ${count} point${count === 1 ? '' : 's'} apart from each other: two are needed.`,
+    )
   }
   if (clean.closed && count === 2 && clean.vertices.every((vertex) => vertex.bulge === 0)) {
     throw new Error(`${what} is a line there and back: a closed contour needs an inside.`)

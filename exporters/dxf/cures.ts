@@ -12,10 +12,10 @@ import { headerSection } from './header.ts'
 import { dimensionStyle, plotStyleClasses, plotStyleObjects, viewport } from './tableRecords.ts'
 import {
   type DxfRecord,
+  firstValue,
   readRecords,
   sectionsOf,
   type Tag,
-  valueOf,
   without,
   withValue,
   writeRecords,
@@ -28,7 +28,7 @@ export const cureOwners: Cure = (records) => {
   const recordHandles = new Map<string, string>()
   for (const record of records) {
     if (record.type === 'BLOCK_RECORD') {
-      recordHandles.set(valueOf(record, 2) ?? '', valueOf(record, 5) ?? '')
+      recordHandles.set(firstValue(record, 2) ?? '', firstValue(record, 5) ?? '')
     }
   }
   const ownerOf = (name: string): string => {
@@ -41,7 +41,7 @@ export const cureOwners: Cure = (records) => {
   return records.map((record, index) => {
     const section = sections[index]
     if (section === 'BLOCKS' && (record.type === 'BLOCK' || record.type === 'ENDBLK')) {
-      if (record.type === 'BLOCK') block = valueOf(record, 2) ?? ''
+      if (record.type === 'BLOCK') block = firstValue(record, 2) ?? ''
       return withValue(record, 330, ownerOf(block))
     }
     const isEntity = section === 'ENTITIES' && record.type !== 'SECTION' && record.type !== 'ENDSEC'
@@ -71,33 +71,41 @@ export const cureTagOrder: Cure = (records) =>
 /** Flaw: no dimension style, though every drawing has one called Standard. */
 export const cureDimensionStyle: Cure = (records) =>
   records.flatMap((record) => {
-    if (record.type !== 'TABLE' || valueOf(record, 2) !== 'DIMSTYLE') return [record]
+    if (record.type !== 'TABLE' || firstValue(record, 2) !== 'DIMSTYLE') return [record]
     const tags = record.tags.filter(([code]) => code !== 70 && code !== 71)
     const marker = tags.findIndex(([code, value]) => code === 100 && value === 'AcDbSymbolTable')
-    const table = { ...record, tags: [...tags.slice(0, marker + 1), [70, '1'] as Tag, ...tags.slice(marker + 1)] }
-    return [table, dimensionStyle('DIMENSION-STYLE', valueOf(record, 5) ?? '0')]
+    const table = {
+      ...record,
+      tags: [...tags.slice(0, marker + 1), [70, '1'] as Tag, ...tags.slice(marker + 1)],
+    }
+    return [table, dimensionStyle('DIMENSION-STYLE', firstValue(record, 5) ?? '0')]
   })
 
 /** Flaw: the viewport says neither where it looks nor how it is shaped, so a reader opens somewhere else. */
 export const cureViewport: Cure = (records, { extent }) =>
   records.map((record) =>
-    record.type === 'VPORT' ? viewport(valueOf(record, 5) ?? '0', valueOf(record, 330) ?? '0', extent) : record,
+    record.type === 'VPORT'
+      ? viewport(firstValue(record, 5) ?? '0', firstValue(record, 330) ?? '0', extent)
+      : record,
   )
 
 /** Flaw: the plot style of a layer is the root dictionary; it must be a placeholder in a dictionary of its own. */
 export const curePlotStyles: Cure = (records) => {
-  const root = records.find((record) => record.type === 'DICTIONARY' && valueOf(record, 330) === '0')
+  const root = records.find((record) => record.type === 'DICTIONARY' && firstValue(record, 330) === '0')
   if (root === undefined) throw new Error('The DXF has no root dictionary.')
-  const rootHandle = valueOf(root, 5) ?? '0'
+  const rootHandle = firstValue(root, 5) ?? '0'
   const sections = sectionsOf(records)
   return records.flatMap((record, index) => {
     if (record.type === 'LAYER') return [withValue(record, 390, 'PLOT-STYLE')]
     if (record === root) {
-      return [{ ...record, tags: [...record.tags, [3, 'ACAD_PLOTSTYLENAME'] as Tag, [350, 'PLOT-STYLES'] as Tag] }]
+      return [
+        { ...record, tags: [...record.tags, [3, 'ACAD_PLOTSTYLENAME'] as Tag, [350, 'PLOT-STYLES'] as Tag] },
+      ]
     }
     if (record.type !== 'ENDSEC') return [record]
     if (sections[index] === 'CLASSES') return [...plotStyleClasses(), record]
-    if (sections[index] === 'OBJECTS') return [...plotStyleObjects('PLOT-STYLES', 'PLOT-STYLE', rootHandle), record]
+    if (sections[index] === 'OBJECTS')
+      return [...plotStyleObjects('PLOT-STYLES', 'PLOT-STYLE', rootHandle), record]
     return [record]
   })
 }
@@ -119,7 +127,11 @@ export const cureNumbers: Cure = (records, { unit }) => {
     tags: record.tags.map(([code, value]): Tag => {
       if (!isReal(code)) return [code, value]
       const digits = record.type === 'LWPOLYLINE' && code === 42 ? BULGE_DIGITS : lengthDigits
-      const text = numberText(value === '' ? Number.NaN : Number(value), `Group ${code} of a ${record.type}`, digits)
+      const text = numberText(
+        value === '' ? Number.NaN : Number(value),
+        `Group ${code} of a ${record.type}`,
+        digits,
+      )
       return [code, text.includes('.') ? text : `${text}.0`]
     }),
   }))
@@ -148,7 +160,8 @@ export const cureHandles: Cure = (records) => {
     const tags = record.tags.map(([code, value]): Tag => {
       if (!HANDLE_CODES.has(code) && !isReference(code)) return [code, value]
       const handle = handles.get(value)
-      if (handle === undefined) throw new Error(`A ${record.type} in the DXF points to ${value}, which is not there.`)
+      if (handle === undefined)
+        throw new Error(`A ${record.type} in the DXF points to ${value}, which is not there.`)
       return [code, handle]
     })
     return { ...record, tags }

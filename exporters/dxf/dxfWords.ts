@@ -74,7 +74,9 @@ function spelled(character: string): string {
 function pieces(line: string): string[] {
   const parted = line.replace(/%(?=%)/g, '% ').replace(/\\(?=[UuMm]\+)/g, '\\ ')
   // ^J, ^M and so on stand for control characters; ^ with a space behind is the caret itself.
-  return [...parted].map((character) => (character === '^' ? '^ ' : isAscii(character) ? character : spelled(character)))
+  return [...parted].map((character) =>
+    character === '^' ? '^ ' : isAscii(character) ? character : spelled(character),
+  )
 }
 
 /**
@@ -111,6 +113,7 @@ export function layerName(name: string): string {
     .replace(/-{2,}/g, '-')
     .replace(/^-|-$/g, '')
     .slice(0, 100)
-  if (plain === '') throw new Error(`"${name}" leaves nothing for the name of a layer: letters or digits are needed.`)
+  if (plain === '')
+    throw new Error(`"${name}" leaves nothing for the name of a layer: letters or digits are needed.`)
   return /^\d+$/.test(plain) ? `L${plain}` : plain
 }

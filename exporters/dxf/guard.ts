@@ -8,7 +8,7 @@
 import Drawing from 'dxf-writer'
 import { type Bounds, bounds, type Chain, type Contour } from '../../geometry/index.ts'
 import { around, type Words, wordsBox } from '../drawing/drawing.ts'
-import { LINE_TYPES, type LengthUnit, type LineTypeName } from '../drawing/layers.ts'
+import { type LengthUnit, LINE_TYPES, type LineTypeName } from '../drawing/layers.ts'
 import { soundContour } from '../drawing/soundContour.ts'
 import { numberText } from '../numbers.ts'
 import { curedText } from './cures.ts'
@@ -52,7 +52,9 @@ export class GuardedDxf {
       throw new RangeError(`Colour ${look.colourIndex} of the layer "${name}" is not an index from 1 to 255.`)
     }
     if (LINE_TYPES[look.lineType] === undefined) {
-      throw new Error(`The layer "${name}" asks for the line type "${String(look.lineType)}", which is not declared.`)
+      throw new Error(
+        `The layer "${name}" asks for the line type "${String(look.lineType)}", which is not declared.`,
+      )
     }
     const written = this.#unusedName(layerName(name))
     this.#layers.set(name, written)
@@ -80,7 +82,8 @@ export class GuardedDxf {
   addWords(layer: string, words: Words): void {
     const text = dxfText(words.text)
     if (text === '') return
-    if (!(words.height > 0)) throw new RangeError(`The height of "${text}" is ${words.height}: letters need some.`)
+    if (!(words.height > 0))
+      throw new RangeError(`The height of "${text}" is ${words.height}: letters need some.`)
     this.#open(layer)
     this.#boxes.push(wordsBox(words))
     const degrees = (words.turn * 180) / Math.PI

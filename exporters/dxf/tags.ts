@@ -20,7 +20,9 @@ export function readRecords(text: string): DxfRecord[] {
     const code = Number(lines[index])
     const value = lines[index + 1]
     if (!Number.isInteger(code) || value === undefined) {
-      throw new Error(`Line ${index + 1} of the DXF is "${lines[index]}", not a group code with a value behind it.`)
+      throw new Error(
+        `Line ${index + 1} of the DXF is "${lines[index]}", not a group code with a value behind it.`,
+      )
     }
     if (code === 0) records.push({ type: value, tags: [] })
     else records.at(-1)?.tags.push([code, value])
@@ -39,7 +41,7 @@ export function writeRecords(comments: readonly string[], records: readonly DxfR
 }
 
 /** The value of the first tag with a code, or nothing. */
-export function valueOf(record: DxfRecord, code: number): string | undefined {
+export function firstValue(record: DxfRecord, code: number): string | undefined {
   return record.tags.find(([each]) => each === code)?.[1]
 }
 
@@ -57,7 +59,7 @@ export function without(record: DxfRecord, ...codes: number[]): DxfRecord {
 export function sectionsOf(records: readonly DxfRecord[]): string[] {
   let section = ''
   return records.map((record) => {
-    if (record.type === 'SECTION') section = valueOf(record, 2) ?? ''
+    if (record.type === 'SECTION') section = firstValue(record, 2) ?? ''
     return section
   })
 }

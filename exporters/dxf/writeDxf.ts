@@ -23,7 +23,7 @@ const LINE_STEP = 6
 /** The title, the builder's own line, and the one thing a reader of numbers must know. */
 function headings(options: DxfOptions, unit: LengthUnit): string[] {
   const lines = [plainLine(options.title), plainLine(options.line ?? '')].filter((line) => line !== '')
-  return [...lines, `Drawn 1:1, every number in ${UNIT_WORDS[unit]}.`]
+  return [...lines, `Drawn 1:1, coordinates in ${UNIT_WORDS[unit]}.`]
 }
 
 function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {

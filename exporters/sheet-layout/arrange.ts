@@ -1,5 +1,5 @@
 /**
- * Rectangles on a sheet: shelf by shelf, tall ones first.
+ * Rectangles on a sheet: shelf by shelf, tall ones first, each on the first shelf that has room.
  *
  * A plain shelf arrangement wastes some sheet and is always the same, which matters more here: a builder
  * who exports again after a small change finds every part where it was.
@@ -30,7 +30,8 @@ function sheetWidth(sizes: readonly Size[], gap: number): number {
 }
 
 /**
- * Puts rectangles side by side on shelves, the tallest first, without turning any.
+ * Puts rectangles side by side on shelves without turning any: the tallest first, each on the uppermost shelf
+ * with room for it.
  *
  * @param sizes mm; each at least zero
  * @param gap mm between neighbours, and between shelves
@@ -49,28 +50,27 @@ export function arrange(sizes: readonly Size[], gap: number, room?: number): Arr
   }
   const shelfWidth = room ?? sheetWidth(sizes, gap)
   const tallestFirst = [...sizes.entries()].sort(([i, a], [j, b]) => b.height - a.height || i - j)
-  const fromTop: { index: number; x: number; shelf: number; height: number }[] = []
-  const shelves: number[] = []
-  let x = 0
-  let width = 0
+  const shelves: { height: number; filled: number }[] = []
+  const onShelf: { index: number; x: number; shelf: number; height: number }[] = []
   for (const [index, size] of tallestFirst) {
-    if (shelves.length === 0 || x + size.width > shelfWidth + 1e-9) {
-      shelves.push(size.height)
-      x = 0
-    }
-    fromTop.push({ index, x, shelf: shelves.length - 1, height: size.height })
-    width = Math.max(width, x + size.width)
-    x += size.width + gap
+    const free = shelves.findIndex((shelf) => shelf.filled + gap + size.width <= shelfWidth + 1e-9)
+    const number = free === -1 ? shelves.push({ height: size.height, filled: -gap }) - 1 : free
+    const shelf = shelves[number]
+    if (shelf === undefined) continue
+    const x = shelf.filled + gap
+    onShelf.push({ index, x, shelf: number, height: size.height })
+    shelf.filled = x + size.width
   }
-  const height = shelves.reduce((sum, shelf) => sum + shelf, 0) + gap * (shelves.length - 1)
+  const width = Math.max(...shelves.map((shelf) => shelf.filled))
+  const height = shelves.reduce((sum, shelf) => sum + shelf.height, 0) + gap * (shelves.length - 1)
   const tops: number[] = []
   let top = height
   for (const shelf of shelves) {
     tops.push(top)
-    top -= shelf + gap
+    top -= shelf.height + gap
   }
   const places: Place[] = sizes.map(() => ({ x: 0, y: 0 }))
-  for (const entry of fromTop) {
+  for (const entry of onShelf) {
     places[entry.index] = { x: entry.x, y: (tops[entry.shelf] ?? 0) - entry.height }
   }
   return { places, width, height }

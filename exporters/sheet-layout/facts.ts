@@ -59,13 +59,15 @@ export function factsOf(part: Part, outline: Bounds): Facts {
   }
 }
 
-/** The facts as one sentence, for captions and descriptions. */
-export function factsLine(facts: Facts): string {
+/** The facts as lines of a caption: how to look at the part, and what it is. */
+export function factsLines(facts: Facts): string[] {
   return [
-    `seen ${facts.seen}`,
-    `head end ${facts.headEnd}`,
-    facts.hand,
-    `${facts.thickness} thick`,
-    facts.size,
-  ].join(', ')
+    `seen ${facts.seen}, head end ${facts.headEnd}`,
+    `${facts.hand}, ${facts.thickness} thick, ${facts.size}`,
+  ]
+}
+
+/** The facts as one sentence without its full stop, for descriptions. */
+export function factsLine(facts: Facts): string {
+  return factsLines(facts).join(', ')
 }

@@ -5,7 +5,7 @@ import type { Bounds, Point } from '../../geometry/index.ts'
 import { around, type Drawing, type Words, wordsBox } from '../drawing/drawing.ts'
 import { CAPITAL_HEIGHT, fitLine } from '../words/width.ts'
 import { arrange } from './arrange.ts'
-import { factsLine, factsOf } from './facts.ts'
+import { factsLines, factsOf } from './facts.ts'
 
 /** A part's drawing with its place on the sheet: `shift` is added to every point of it. */
 export interface PlacedDrawing {
@@ -21,20 +21,20 @@ export interface Sheet {
   readonly extent: Bounds
 }
 
-/** Heights of the capitals of the two lines under a part, and the smallest that can be read, mm. */
+/** Heights of the capitals of the three lines under a part, and the smallest that can be read, mm. */
 const TITLE_CAPITALS = 3.5
 const FACTS_CAPITALS = 2.2
 const SMALLEST_CAPITALS = 1.6
 
-/** From the part to the capitals of its title, and from there to those of the facts, mm. */
+/** From the part to the capitals of its title, and above each line of facts, mm. */
 const ABOVE_TITLE = 4
-const ABOVE_FACTS = 2.6
+const ABOVE_FACTS = 2.2
 
 /** Height of the strip below a part that its caption fills, mm. */
-const CAPTION_STRIP = ABOVE_TITLE + TITLE_CAPITALS + ABOVE_FACTS + FACTS_CAPITALS + 1
+const CAPTION_STRIP = ABOVE_TITLE + TITLE_CAPITALS + 2 * (ABOVE_FACTS + FACTS_CAPITALS) + 1
 
 /** Narrowest cell, so that a small part still has room for its words, mm. */
-const NARROWEST_CELL = 90
+const NARROWEST_CELL = 100
 
 /** Free space between neighbouring cells, mm. */
 const GAP = 15
@@ -48,7 +48,9 @@ function captionOf(drawing: Drawing, at: Point, room: number): Words[] {
   const titleLine = at.y - ABOVE_TITLE - TITLE_CAPITALS
   return [
     line(facts.title, TITLE_CAPITALS, titleLine),
-    line(factsLine(facts), FACTS_CAPITALS, titleLine - ABOVE_FACTS - FACTS_CAPITALS),
+    ...factsLines(facts).map((text, index) =>
+      line(text, FACTS_CAPITALS, titleLine - (index + 1) * (ABOVE_FACTS + FACTS_CAPITALS)),
+    ),
   ]
 }
 

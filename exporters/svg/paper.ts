@@ -4,7 +4,7 @@
  * This is the one place where y is turned over. Turning over also turns every arc and every line of
  * words the other way round, so all three happen here together; letters themselves are never mirrored.
  */
-import { type Contour, move, mirrorX, type Point } from '../../geometry/index.ts'
+import { type Contour, mirrorX, move, type Point } from '../../geometry/index.ts'
 import type { Words } from '../drawing/drawing.ts'
 
 /** Drawn things as the paper has them: mm from its upper left corner, y down. */

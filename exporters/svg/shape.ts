@@ -1,7 +1,14 @@
 /**
  * Contours on paper as SVG shapes: `circle` for circles, `path` with A commands for arcs.
  */
-import { type Arc, arcBetween, type Contour, isStraight, type Point, type Vertex } from '../../geometry/index.ts'
+import {
+  type Arc,
+  arcBetween,
+  type Contour,
+  isStraight,
+  type Point,
+  type Vertex,
+} from '../../geometry/index.ts'
 import { LARGEST, numberText } from '../numbers.ts'
 import { type Attributes, element, type Markup } from './element.ts'
 
@@ -32,7 +39,7 @@ function pointOn({ centre, radius, startAngle, sweep }: Arc, share: number): Poi
 function flatSteps(from: Vertex, to: Point): string[] {
   const rise = (Math.abs(from.bulge) * Math.hypot(to.x - from.x, to.y - from.y)) / 2
   const count = Math.max(1, Math.ceil(Math.sqrt(rise / FLAT_ERROR)))
-  // So flat an arc is a parabola to far below a nanometre: rise times 1 - (2 t - 1) squared, right of travel.
+  // So flat an arc is as good as a parabola: at share t it stands 4 t (1 - t) of the rise to the right of travel.
   return Array.from({ length: count }, (_, index) => {
     if (index === count - 1) return `L ${pair(to, 'a point')}`
     const share = (index + 1) / count

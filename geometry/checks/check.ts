@@ -1,5 +1,5 @@
 /** Runs every rule over a layout. */
-import type { Finding, Grade, Rule } from './finding.ts'
+import type { Finding, Grade, Measurement, Rule } from './finding.ts'
 import { limitOf } from './finding.ts'
 import { RULES } from './rules.ts'
 import { sayFor } from './say.ts'
@@ -16,25 +16,29 @@ export function check(layout: Layout): readonly Finding[] {
   const before = known.get(layout)
   if (before) return before
   const limit = limitOf(layout.design)
-  const findings = RULES.flatMap((rule) => findingsOf(rule, layout, limit))
+  const findings: Finding[] = []
+  for (const rule of RULES) for (const one of rule.measure(layout, limit)) findings.push(findingOf(rule, one, layout))
   findings.sort(byGravity)
   known.set(layout, findings)
   return findings
 }
 
-function findingsOf(rule: Rule, layout: Layout, limit: ReturnType<typeof limitOf>): Finding[] {
-  return Array.from(rule.measure(layout, limit), (one) => {
-    const key = [rule.name, ...one.about].join(' ')
-    const overruled = layout.design.overruled[key]
-    return {
-      ...one,
-      rule: rule.name,
-      key,
-      unit: rule.unit,
-      margin: marginOf(rule, one.measured, one.limit),
-      ...(overruled === undefined ? {} : { overruled }),
-    }
-  })
+function findingOf(rule: Rule, one: Measurement, layout: Layout): Finding {
+  const key = `${rule.name} ${one.about.join(' ')}`
+  const overruled = layout.design.overruled[key]
+  return {
+    rule: rule.name,
+    key,
+    about: one.about,
+    grade: one.grade,
+    measured: one.measured,
+    limit: one.limit,
+    margin: marginOf(rule, one.measured, one.limit),
+    unit: rule.unit,
+    where: one.where,
+    ...(one.data === undefined ? {} : { data: one.data }),
+    ...(overruled === undefined ? {} : { overruled }),
+  }
 }
 
 function marginOf(rule: Rule, measured: number | null, limit: number | null): number | null {

@@ -14,7 +14,7 @@ const mm = (value: number, label: string, why: string): Limit => ({ value, unit:
 
 export const LIMITS = {
   openingToEdge: mm(12, 'Opening to the edge of its face', 'Less wood than this at an edge splits easily. Common practice.'),
-  screwToEdge: mm(3, 'Screw to the edge of its face', 'A screw in the edge of a thin wall has little more. Common practice.'),
+  screwToEdge: mm(1.5, 'Screw to the edge of its face', 'From the rim of the head; in the edge of a wall there is little more. Common practice.'),
   betweenOpenings: mm(8, 'Wood between openings', 'At least this, and never less than the radius of the larger hole. Common practice.'),
   screwToOpening: mm(6, 'Screw to an opening', 'A screw needs wood all round. Common practice.'),
   openingToNeck: mm(6, 'Opening to the neck', 'A hole beside the neck needs room for the drill and the eye. Common practice.'),

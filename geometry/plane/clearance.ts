@@ -35,7 +35,8 @@ export function clearance(inner: Contour, outer: Contour): Nearest {
     toX: near.to.x,
     toY: near.to.y,
   }
-  const reach = (inner.shape === 'circle' && circleBeyond(inner, outer)) || farthest(inner, outer, 'beyond', known)
+  const reach =
+    (inner.shape === 'circle' && circleBeyond(inner, outer)) || farthest(inner, outer, 'beyond', known)
   if (reach.value <= SAME_POINT) return { distance: 0, from: near.from, to: near.to }
   return { distance: 0 - reach.value, from: { x: reach.x, y: reach.y }, to: { x: reach.toX, y: reach.toY } }
 }

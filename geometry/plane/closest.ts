@@ -30,7 +30,8 @@ const spot = { x: 0, y: 0 }
 export function closest(a: Piece, b: Piece, way: Way): void {
   if (crossings(a, b, crossed) > 0) {
     const [x = 0, y = 0] = crossed
-    return offer(way, 0, x, y, x, y)
+    offer(way, 0, x, y, x, y)
+    return
   }
   if (a.isArc && b.isArc) betweenArcs(a, b, way)
   else if (b.isArc) fromLineToArc(a, b, way, true)

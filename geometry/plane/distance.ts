@@ -6,7 +6,14 @@
 import { closest, noWay, type Way } from './closest.ts'
 import type { Circle, Contour, Point } from './contour.ts'
 import { type Piece, type Pieces, piecesOf } from './pieces.ts'
-import { arcCovers, boxGapSquared, boxToPointSquared, distanceToPiece, nearestOnPiece, type Spot } from './spot.ts'
+import {
+  arcCovers,
+  boxGapSquared,
+  boxToPointSquared,
+  distanceToPiece,
+  nearestOnPiece,
+  type Spot,
+} from './spot.ts'
 
 /** The shortest way between two contours: `from` lies on the first, `to` on the second, mm. */
 export interface Nearest {
@@ -32,6 +39,13 @@ export function distance(a: Contour, b: Contour): number {
  * @example nearest(circle({ x: 0, y: 0 }, 5), circle({ x: 20, y: 0 }, 5)) // from (5, 0) to (15, 0), 10 apart
  */
 export function nearest(a: Contour, b: Contour): Nearest {
+  if (a.shape === 'circle') {
+    const straight = b.shape === 'circle' ? circleWay(a, b) : chainWay(a, piecesOf(b))
+    if (straight !== undefined) return straight
+  } else if (b.shape === 'circle') {
+    const straight = chainWay(b, piecesOf(a))
+    if (straight !== undefined) return { distance: straight.distance, from: straight.to, to: straight.from }
+  }
   const way = search(a, b)
   return { distance: way.distance, from: { x: way.ax, y: way.ay }, to: { x: way.bx, y: way.by } }
 }
@@ -81,6 +95,43 @@ function circleToChain(circle: Circle, pieces: Pieces): number {
   const near = distanceToPieces(pieces, x, y)
   if (near >= radius) return near - radius
   return Math.max(0, radius - farthestOfPieces(pieces, x, y, unread))
+}
+
+/** The shortest way between circles that do not cross, along the line of their centres. */
+function circleWay(a: Circle, b: Circle): Nearest | undefined {
+  const apart = fromCentre(a, b.centre)
+  const outside = apart >= a.radius + b.radius
+  const wider = a.radius >= b.radius ? a : b
+  if (!outside && apart > Math.abs(a.radius - b.radius)) return undefined
+  // Concentric circles are as far apart in every direction: the x axis is named.
+  const ux = apart === 0 ? 1 : (b.centre.x - a.centre.x) / apart
+  const uy = apart === 0 ? 0 : (b.centre.y - a.centre.y) / apart
+  // Apart, each looks at the other; one in the other, both look to where the inner one lies off centre.
+  const fromA = outside || wider === a ? a.radius : -a.radius
+  const fromB = !outside && wider === a ? b.radius : -b.radius
+  return {
+    distance: betweenCircles(a, b),
+    from: { x: a.centre.x + fromA * ux, y: a.centre.y + fromA * uy },
+    to: { x: b.centre.x + fromB * ux, y: b.centre.y + fromB * uy },
+  }
+}
+
+/** The shortest way from a circle to a chain it does not cross, along a radius. */
+function chainWay(circle: Circle, pieces: Pieces): Nearest | undefined {
+  const { centre, radius } = circle
+  const to: Spot = { x: 0, y: 0 }
+  spotOnPieces(pieces, centre.x, centre.y, to)
+  let reach = fromCentre(circle, to)
+  if (reach < radius) {
+    reach = farthestOfPieces(pieces, centre.x, centre.y, to)
+    if (reach > radius) return undefined
+  }
+  const share = radius / reach
+  return {
+    distance: Math.abs(reach - radius),
+    from: { x: centre.x + (to.x - centre.x) * share, y: centre.y + (to.y - centre.y) * share },
+    to,
+  }
 }
 
 /** Where a search writes a place that nobody asks for. */

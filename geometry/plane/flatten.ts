@@ -18,7 +18,8 @@ export const FLATTEN_TOLERANCE = 0.01
  * @example flatten(circle({ x: 0, y: 0 }, 5), 0.1).length // 16
  */
 export function flatten(contour: Contour, tolerance: number = FLATTEN_TOLERANCE): Point[] {
-  if (!(tolerance > 0)) throw new RangeError(`The tolerance of flattening must be above 0 mm, not ${tolerance}.`)
+  if (!(tolerance > 0))
+    throw new RangeError(`The tolerance of flattening must be above 0 mm, not ${tolerance}.`)
   const { list, closed } = piecesOf(contour)
   const points: Point[] = []
   for (const piece of list) {

@@ -1,12 +1,21 @@
-/** Plane geometry: points, contours of lines and arcs, and what can be asked of them. */
+/** The door of this room: points, circles and chains of lines and arcs, and everything measured on them. */
 export * from './arcs.ts'
 export * from './clearance.ts'
-export * from './contains.ts'
+export { depthAt, isInside } from './contains.ts'
 export type * from './contour.ts'
-export * from './distance.ts'
+export * from './deepest.ts'
+export {
+  distance,
+  distanceToPoint,
+  type Nearest,
+  nearest,
+  nearestPoint,
+} from './distance.ts'
+export * from './faults.ts'
 export * from './flatten.ts'
 export * from './gap.ts'
 export * from './makers.ts'
 export * from './measure.ts'
 export * from './neighbours.ts'
+export * from './tolerance.ts'
 export * from './transform.ts'

@@ -56,17 +56,28 @@ export function chain(vertices: readonly Vertex[], closed: boolean): Chain {
     }
   }
   const first = kept[0]
-  const last = kept.at(-1)
-  if (closed && kept.length > 1 && first !== undefined && last !== undefined && together(first, last)) kept.pop()
+  if (closed && first !== undefined) {
+    for (
+      let last = kept.at(-1);
+      last !== undefined && last !== first && together(first, last);
+      last = kept.at(-1)
+    ) {
+      kept.pop()
+    }
+  }
   if (kept.length < 2) {
-    throw new RangeError(`A chain needs two vertices apart from each other; ${vertices.length} came, all in one place.`)
+    throw new RangeError(
+      `A chain needs two vertices apart from each other; ${vertices.length} came, all in one place.`,
+    )
   }
   const made: Chain = { shape: 'chain', closed, vertices: kept }
   return closed && area(made) < 0 ? reversed(made) : made
 }
 
 function together(a: Point, b: Point): boolean {
-  return Math.hypot(a.x - b.x, a.y - b.y) <= SAME_POINT
+  const dx = a.x - b.x
+  const dy = a.y - b.y
+  return dx * dx + dy * dy <= SAME_POINT * SAME_POINT
 }
 
 /**

@@ -82,7 +82,9 @@ function sumOver(chain: Chain, what: string): Sums {
   const { vertices, closed } = chain
   const first = vertices[0]
   if (!closed || first === undefined) {
-    throw new RangeError(`Only a closed contour has ${what}; this chain of ${vertices.length} vertices is open.`)
+    throw new RangeError(
+      `Only a closed contour has ${what}; this chain of ${vertices.length} vertices is open.`,
+    )
   }
   // Measured from the first vertex: far from the origin the products would lose the digits that count.
   const sums: Sums = { area: 0, momentX: 0, momentY: 0, fromX: first.x, fromY: first.y }
@@ -119,7 +121,7 @@ function addSegment(sums: Sums, x1: number, y1: number, x2: number, y2: number, 
   const rise =
     Math.abs(bulge) < SHALLOW
       ? 0.2 * bulge * chord
-      : (squared * chord) / (12 * Math.abs(piece)) * Math.sign(bulge) - (chord * (1 - b2)) / (4 * bulge)
+      : ((squared * chord) / (12 * Math.abs(piece))) * Math.sign(bulge) - (chord * (1 - b2)) / (4 * bulge)
   sums.area += piece
   sums.momentX += piece * ((x1 + x2) / 2 + (rise * dy) / chord)
   sums.momentY += piece * ((y1 + y2) / 2 - (rise * dx) / chord)

@@ -23,18 +23,8 @@ export interface Neighbours {
  */
 export function neighbours(boxes: readonly Bounds[]): Neighbours {
   if (boxes.length === 0) return { near: () => [] }
-  const tree = new Flatbush(boxes.length)
-  for (const { minX, minY, maxX, maxY } of boxes) {
-    if (!Number.isFinite(minX + minY + maxX + maxY)) {
-      throw new RangeError(`A box needs four finite sides, not x ${minX} to ${maxX}, y ${minY} to ${maxY}.`)
-    }
-    tree.add(minX, minY, maxX, maxY)
-  }
-  tree.finish()
-  return {
-    near: ({ minX, minY, maxX, maxY }, grow = 0) =>
-      tree.search(minX - grow, minY - grow, maxX + grow, maxY + grow).sort((a, b) => a - b),
-  }
+  const tree = treeOf(boxes)
+  return { near: (box, grow = 0) => searchTree(tree, box, grow) }
 }
 
 /** The nearest other contour, by its number in the list, and the wood between. */
@@ -43,51 +33,67 @@ export interface NearestGap {
   readonly gap: number
 }
 
+/** How many others are tried before the field is narrowed: enough that one of them is mostly the nearest. */
+const TRIED_FIRST = 4
+
 /**
  * For each contour the other one with the least `gap`, if that is at most `limit` mm, else null. Of equally
- * near ones the first in the list is named.
+ * near ones the first in the list is named. Throws if the limit is not a number.
  *
- * Time grows about in step with the number of contours: each looks only round itself, in rings that widen until
- * the nearest is certain. One contour that holds or touches all others is compared with each of them, once
- * from either side; only a heap in which most lie upon most others costs every pair.
+ * Time grows about in step with the number of contours: a few that lie round a contour's middle bound the gap,
+ * and then only those whose boxes come that near are measured. One contour that holds or touches all others is
+ * measured with each of them, once from either side; only a heap in which most lie upon most others costs
+ * every pair.
  *
- * @example nearestGaps([circle({ x: 0, y: 0 }, 1), circle({ x: 5, y: 0 }, 1)], 10) // [{ other: 1, gap: 3 }, { other: 0, gap: 3 }]
+ * @example nearestGaps([circle({ x: 0, y: 0 }, 1), circle({ x: 5, y: 0 }, 1)], 10) // gap 3, both ways
  */
 export function nearestGaps(contours: readonly Contour[], limit: number): (NearestGap | null)[] {
   if (Number.isNaN(limit)) throw new RangeError('The limit for nearest gaps must be a length in mm, not NaN.')
+  if (contours.length < 2) return contours.map(() => null)
   const boxes = contours.map(bounds)
-  const index = neighbours(boxes)
-  const first = Math.min(limit, usualSpacing(boxes))
-  return contours.map((contour, i) => {
-    const box = boxes[i]
-    return box === undefined ? null : nearestTo(contour, box, i, contours, boxes, index, first, limit)
+  const tree = treeOf(boxes)
+  return contours.map((contour, self) => {
+    const box = boxes[self]
+    if (box === undefined) return null
+    let other = -1
+    let least = Number.POSITIVE_INFINITY
+    const measure = (i: number): void => {
+      const candidate = contours[i]
+      if (candidate === undefined) return
+      const wood = gap(contour, candidate)
+      if (wood > least || (wood === least && i > other)) return
+      least = wood
+      other = i
+    }
+    const middleX = (box.minX + box.maxX) / 2
+    const middleY = (box.minY + box.maxY) / 2
+    const tried = tree.neighbors(middleX, middleY, TRIED_FIRST, Number.POSITIVE_INFINITY, (i) => i !== self)
+    for (const i of tried) measure(i)
+    // Wood is never less than the gap between the boxes, unless these overlap.
+    const grow = Math.max(0, Math.min(least, limit))
+    for (const i of searchTree(tree, box, grow)) {
+      const near = boxes[i]
+      if (i === self || near === undefined || tried.includes(i)) continue
+      const between = boxGapSquared(box, near)
+      if (between > 0 && Math.sqrt(between) > least) continue
+      measure(i)
+    }
+    return least <= limit ? { other, gap: least } : null
   })
 }
 
-/** Side of the square of ground that falls to each box: about how far apart evenly spread ones lie. */
-function usualSpacing(boxes: readonly Bounds[]): number {
-  let minX = Number.POSITIVE_INFINITY
-  let minY = Number.POSITIVE_INFINITY
-  let maxX = Number.NEGATIVE_INFINITY
-  let maxY = Number.NEGATIVE_INFINITY
-  for (const box of boxes) {
-    minX = Math.min(minX, box.minX)
-    minY = Math.min(minY, box.minY)
-    maxX = Math.max(maxX, box.maxX)
-    maxY = Math.max(maxY, box.maxY)
+function treeOf(boxes: readonly Bounds[]): Flatbush {
+  const tree = new Flatbush(boxes.length)
+  for (const { minX, minY, maxX, maxY } of boxes) {
+    if (!Number.isFinite(minX + minY + maxX + maxY)) {
+      throw new RangeError(`A box needs four finite sides, not x ${minX} to ${maxX}, y ${minY} to ${maxY}.`)
+    }
+    tree.add(minX, minY, maxX, maxY)
   }
-  return Math.sqrt(((maxX - minX) * (maxY - minY)) / Math.max(1, boxes.length))
+  tree.finish()
+  return tree
 }
 
-function nearestTo(
-  contour: Contour,
-  box: Bounds,
-  self: number,
-  contours: readonly Contour[],
-  boxes: readonly Bounds[],
-  index: Neighbours,
-  first: number,
-  limit: number,
-): NearestGap | null {
-  return null
+function searchTree(tree: Flatbush, box: Bounds, grow: number): number[] {
+  return tree.search(box.minX - grow, box.minY - grow, box.maxX + grow, box.maxY + grow).sort((a, b) => a - b)
 }

@@ -36,12 +36,21 @@ const WIDEST_STRETCH = Math.PI / 2
  * The place on the line of `contour` deepest `within` `region`, or farthest `beyond` it, millimetres; the other
  * side counts negative. `atLeast` is a place already known: only better ones are looked for.
  */
-export function farthest(contour: Contour, region: Contour, side: 'within' | 'beyond', atLeast: Reach): Reach {
+export function farthest(
+  contour: Contour,
+  region: Contour,
+  side: 'within' | 'beyond',
+  atLeast: Reach,
+): Reach {
   const target = piecesOf(region)
   const best: Reach = { ...atLeast }
   const at: Spot = { x: 0, y: 0 }
   const near: Spot = { x: 0, y: 0 }
-  const hull: readonly Spot[] = [{ x: 0, y: 0 }, { x: 0, y: 0 }, { x: 0, y: 0 }]
+  const hull: readonly Spot[] = [
+    { x: 0, y: 0 },
+    { x: 0, y: 0 },
+    { x: 0, y: 0 },
+  ]
   let nearPiece: Piece | undefined
 
   const measure = (x: number, y: number): number => {

@@ -59,12 +59,14 @@ function carryPoint(m: Motion, { x, y }: Point): Point {
 
 function carry<S extends Contour>(m: Motion, contour: S): S
 function carry(m: Motion, contour: Contour): Contour {
-  if (contour.shape === 'circle') return { ...contour, centre: carryPoint(m, contour.centre) }
-  const vertices = contour.vertices.map((vertex) => ({
-    ...carryPoint(m, vertex),
-    bulge: m.flips ? opposite(vertex.bulge) : vertex.bulge,
+  if (contour.shape === 'circle')
+    return { shape: 'circle', centre: carryPoint(m, contour.centre), radius: contour.radius }
+  const vertices = contour.vertices.map(({ x, y, bulge }) => ({
+    x: m.xx * x + m.xy * y + m.x0,
+    y: m.yx * x + m.yy * y + m.y0,
+    bulge: m.flips ? opposite(bulge) : bulge,
   }))
-  const carried: Chain = { ...contour, vertices }
+  const carried: Chain = { shape: 'chain', closed: contour.closed, vertices }
   return m.flips && contour.closed ? reversed(carried) : carried
 }
 

@@ -1,4 +1,5 @@
 import { halfWidthAt } from '../../neck/neck.ts'
+import type { Layout, StringLine } from '../../solve/layout.ts'
 import { stringAt } from '../../solve/solve.ts'
 import { gradeLeast, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
@@ -11,30 +12,18 @@ export const stringToBoardEdge: Rule = {
   wants: 'least',
   limits: ['stringToBoardEdge'],
   *measure(layout, limit) {
-    const { strings, neck, frets, saddle } = layout
-    const places = [{ fromNut: 0, name: 'the nut' }, ...frets.filter((fret) => fret.onWood && fret.number > 0).map((fret) => ({ fromNut: fret.fromNut, name: `fret ${fret.number}` }))]
+    const wanted = limit('stringToBoardEdge')
     for (const side of ['bass', 'treble'] as const) {
-      const string = side === 'bass' ? strings[0] : strings.at(-1)
-      if (!string || (side === 'treble' && strings.length === 1)) continue
-      const margins = places.map((place) => {
-        const y = stringAt(string, place.fromNut, saddle.x)
-        const half = halfWidthAt(neck, place.fromNut)
-        const left = half - Math.abs(y) - string.gauge / 2
-        return { ...place, y, edge: y < 0 || (y === 0 && side === 'bass') ? -half : half, left }
-      })
-      const tightest = margins.reduce((least, one) => (one.left < least.left ? one : least))
-      const wanted = limit('stringToBoardEdge')
+      const string = side === 'bass' ? layout.strings[0] : layout.strings.at(-1)
+      if (!string || (side === 'treble' && layout.strings.length === 1)) continue
+      const { x, y, edge, left, fret } = tightest(layout, string, side)
       yield {
         about: [`string ${string.number}`],
-        measured: tightest.left,
+        measured: left,
         limit: wanted,
-        grade: gradeLeast(tightest.left, wanted, 0),
-        where: {
-          view: 'plan',
-          from: { x: tightest.fromNut, y: tightest.y },
-          to: { x: tightest.fromNut, y: tightest.edge },
-        },
-        data: { at: tightest.name },
+        grade: gradeLeast(left, wanted, 0),
+        where: { view: 'plan', from: { x, y }, to: { x, y: edge } },
+        data: { at: fret === 0 ? 'the nut' : `fret ${fret}` },
       }
     }
   },
@@ -44,4 +33,22 @@ export const stringToBoardEdge: Rule = {
     const left = `${who} runs ${say.length(measured ?? 0)} inside the edge of the board at ${data?.at}`
     return grade === 'clear' ? `${left}, its nearest.` : `${left}; under ${say.length(limit ?? 0)} it slips off when pressed.`
   },
+}
+
+/** Looks at the nut and at every fret on wood, nearest the nut first; of equally tight ones the first. */
+function tightest(layout: Layout, string: StringLine, side: 'bass' | 'treble') {
+  let least = marginAt(layout, string, side, 0, 0)
+  for (const fret of layout.frets) {
+    if (!fret.onWood || fret.number === 0) continue
+    const here = marginAt(layout, string, side, fret.fromNut, fret.number)
+    if (here.left < least.left) least = here
+  }
+  return least
+}
+
+function marginAt(layout: Layout, string: StringLine, side: 'bass' | 'treble', x: number, fret: number) {
+  const y = stringAt(string, x, layout.saddle.x)
+  const half = halfWidthAt(layout.neck, x)
+  const edge = y < 0 || (y === 0 && side === 'bass') ? -half : half
+  return { x, y, edge, left: half - Math.abs(y) - string.gauge / 2, fret }
 }

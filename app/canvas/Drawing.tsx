@@ -1,0 +1,85 @@
+/** The drawing that stays on screen: plan over rule over section. */
+import { useEffect, useMemo, useRef } from 'react'
+import { check, solve } from '../../geometry/index.ts'
+import { useBench } from '../state/index.ts'
+import { drawingAtHand } from './at-hand.ts'
+import type { Fitting, View } from './camera.ts'
+import { dragging } from './dragging.ts'
+import { toScreen } from './frame.ts'
+import { Layers } from './Layers.tsx'
+import type { Scene } from './scene.ts'
+import { type Looking, sheetSubject } from './sheet.ts'
+
+/** How each place looked at its sheet last. */
+const lookings = new Map<string, Looking>()
+
+/** Forgets all views: another instrument is on the bench. */
+export function forgetViews(): void {
+  for (const looking of lookings.values()) {
+    looking.camera = null
+    looking.auto ??= 'box'
+  }
+}
+
+export function Drawing({ place, opens }: { readonly place: string; readonly opens: Fitting }) {
+  const scene = useRef<Scene>(null)
+  const subject = useMemo(() => {
+    const looking = lookings.get(place) ?? { camera: null, auto: opens }
+    lookings.set(place, looking)
+    return sheetSubject(looking, dragging.isOn, (view) => {
+      scene.current?.viewMoved()
+      if (scene.current) stamp(scene.current.element, view)
+    })
+  }, [place, opens])
+
+  useEffect(() => {
+    const { camera } = subject
+    const forget = drawingAtHand.set({
+      fit: (what) => {
+        camera.fit(what)
+        scene.current?.schedule()
+      },
+      zoom: (factor) => {
+        const made = scene.current
+        if (made) camera.zoom(made.layout(), { x: made.element.clientWidth / 2, y: subject.view().plan.oy }, factor)
+      },
+    })
+    const unlit = useBench.subscribe((state, before) => {
+      if (state.litFinding && state.litFinding !== before.litFinding) bringIntoView(state.litFinding, scene.current, subject)
+    })
+    return () => {
+      forget()
+      unlit()
+    }
+  }, [subject])
+
+  return <Layers ref={scene} subject={subject} label="Drawing: plan from the front, rule, and section on the centreline" />
+}
+
+/** Numbers from which a place on the instrument can be found on the screen; see camera.ts. */
+function stamp(element: HTMLElement, view: View): void {
+  element.dataset.scale = String(view.camera.scale)
+  element.dataset.originX = String(view.camera.x)
+  element.dataset.originY = String(view.camera.y)
+  element.dataset.up = String(view.plan.up)
+  element.dataset.sectionY = String(view.section.oy)
+}
+
+const MARGIN = 60
+
+/** Pans, without zooming, to a finding that lies outside the window. */
+function bringIntoView(key: string, scene: Scene | null, subject: ReturnType<typeof sheetSubject>): void {
+  if (!scene?.ready) return
+  const finding = check(solve(useBench.getState().design)).find((one) => one.key === key)
+  const frame = finding && subject.frameOf(finding.where.view)
+  if (!finding || !frame) return
+  const a = toScreen(frame, finding.where.from)
+  const b = toScreen(frame, finding.where.to)
+  const at = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }
+  const { size, camera } = subject.view()
+  const off = (value: number, most: number) =>
+    value < MARGIN || value > most - MARGIN ? most / 2 - value : 0
+  const dx = off(at.x, size.width)
+  const dy = off(at.y, size.height)
+  if (dx !== 0 || dy !== 0) subject.camera.set({ ...camera, x: camera.x + dx, y: camera.y + dy })
+}

@@ -1,0 +1,96 @@
+/** Live distances of what is being moved: to the edges, the centreline and the nearest neighbour on its face. */
+import { type Contour, formatLength, type Layout, nearest, type Placed, type Point } from '../../geometry/index.ts'
+import { type Frame, toScreen } from './frame.ts'
+import type { Looks } from './looks.ts'
+import { type Pen, write } from './paint.ts'
+import { dimension } from './section.ts'
+
+export interface Distance {
+  readonly of: 'edge along' | 'edge across' | 'centreline' | 'neighbour' | 'neck'
+  readonly from: Point
+  readonly to: Point
+  readonly mm: number
+}
+
+/** All distances worth showing, in the face's own frame. */
+export function distancesOf(layout: Layout, placed: Placed): Distance[] {
+  const { bounds, at, face } = placed
+  const edge = layout.panels[face].bounds
+  const nearSide = at.x - edge.minX <= edge.maxX - at.x
+  const along: Distance = nearSide
+    ? line('edge along', { x: edge.minX, y: at.y }, { x: bounds.minX, y: at.y })
+    : line('edge along', { x: bounds.maxX, y: at.y }, { x: edge.maxX, y: at.y })
+  const upper = edge.maxY - at.y <= at.y - edge.minY
+  const across: Distance = upper
+    ? line('edge across', { x: at.x, y: bounds.maxY }, { x: at.x, y: edge.maxY })
+    : line('edge across', { x: at.x, y: edge.minY }, { x: at.x, y: bounds.minY })
+  const plan = face === 'lid' || face === 'base'
+  const centre = plan
+    ? line('centreline', { x: at.x, y: 0 }, { x: at.x, y: at.y })
+    : line('centreline', { x: 0, y: at.y }, { x: at.x, y: at.y })
+  return [along, across, ...(centre.mm > 0.005 ? [centre] : []), ...neighbourOf(layout, placed)]
+}
+
+const line = (of: Distance['of'], from: Point, to: Point): Distance => ({
+  of,
+  from,
+  to,
+  mm: Math.hypot(to.x - from.x, to.y - from.y),
+})
+
+/** The nearest other thing on the face, if one is nearer than the width of the face. */
+function neighbourOf(layout: Layout, placed: Placed): Distance[] {
+  let best: Distance | null = null
+  const mine: readonly Contour[] = placed.openings.length > 0 ? placed.openings : [placed.footprint]
+  for (const other of layout.placed) {
+    if (other === placed || other.face !== placed.face) continue
+    if (best && boxGap(placed, other) >= best.mm) continue
+    const theirs = other.openings.length > 0 ? other.openings : [other.footprint]
+    for (const a of mine)
+      for (const b of theirs) {
+        const way = nearest(a, b)
+        if (!best || way.distance < best.mm) best = { of: 'neighbour', from: way.from, to: way.to, mm: way.distance }
+      }
+  }
+  return best && best.mm > 0 ? [best] : []
+}
+
+const boxGap = (a: Placed, b: Placed) =>
+  Math.hypot(
+    Math.max(0, a.bounds.minX - b.bounds.maxX, b.bounds.minX - a.bounds.maxX),
+    Math.max(0, a.bounds.minY - b.bounds.maxY, b.bounds.minY - a.bounds.maxY),
+  )
+
+export function paintDistances(pen: Pen, looks: Looks, frame: Frame, layout: Layout, distances: readonly Distance[]): void {
+  for (const { from, to, mm } of distances) {
+    const a = toScreen(frame, from)
+    const b = toScreen(frame, to)
+    dimension(pen, looks, a, b, looks.ink)
+    const upright = Math.abs(b.x - a.x) < Math.abs(b.y - a.y)
+    const middle = { x: (a.x + b.x) / 2 + (upright ? 7 : 0), y: (a.y + b.y) / 2 - (upright ? 0 : 9) }
+    write(pen, looks, formatLength(mm, layout.design.units), middle, {
+      colour: looks.ink,
+      bold: true,
+      size: 13,
+      align: upright ? 'left' : 'center',
+      base: 'middle',
+      behind: looks.sheet,
+    })
+  }
+}
+
+/** The same in words, for ears. */
+export function tellDistances(layout: Layout, placed: Placed): string {
+  const { units } = layout.design
+  const say = (mm: number) => formatLength(mm, units, { unit: true })
+  const words: Record<Distance['of'], string> = {
+    'edge along': 'to the nearer end edge',
+    'edge across': 'to the nearer side edge',
+    centreline: 'from the centreline',
+    neighbour: 'to the nearest neighbour',
+    neck: 'to the neck',
+  }
+  return distancesOf(layout, placed)
+    .map((one) => `${say(one.mm)} ${words[one.of]}`)
+    .join(', ')
+}

@@ -1,0 +1,34 @@
+/** The lines that hold what is being dragged, and their names. */
+import type { Bounds, Point } from '../../geometry/index.ts'
+import { type Frame, screenBounds, toScreen } from './frame.ts'
+import type { Looks } from './looks.ts'
+import { type Pen, stroke, wide, write } from './paint.ts'
+import type { Line } from './snap.ts'
+
+const BEYOND = 26
+
+/** A line across the face for each axis that is held, and what holds, said above the thing and clear of a finger. */
+export function paintHeld(pen: Pen, looks: Looks, frame: Frame, face: Bounds, at: Point, lines: readonly Line[], touch: boolean): void {
+  const box = screenBounds(frame, face)
+  for (const line of lines) {
+    const place = toScreen(frame, line.axis === 'x' ? { x: line.at, y: at.y } : { x: at.x, y: line.at })
+    const [a, b] =
+      line.axis === 'x'
+        ? [{ x: place.x, y: box.minY - BEYOND }, { x: place.x, y: box.maxY + BEYOND }]
+        : [{ x: box.minX - BEYOND, y: place.y }, { x: box.maxX + BEYOND, y: place.y }]
+    stroke(pen, a, b, { stroke: looks.accent, width: 1.2 })
+  }
+  if (lines.length === 0) return
+  const text = lines.map((line) => line.name).join(' · ')
+  chip(pen, looks, text, { x: toScreen(frame, at).x, y: Math.max(16, box.minY - (touch ? 60 : 16)) })
+}
+
+/** Words on the accent, centred on a place and kept inside the drawing. */
+export function chip(pen: Pen, looks: Looks, text: string, at: Point): void {
+  const half = wide(pen, looks, text, 12, true) / 2 + 10
+  const width = pen.canvas.width / (pen.getTransform().a || 1)
+  const x = Math.min(Math.max(at.x, half + 4), width - half - 4)
+  pen.fillStyle = looks.accent
+  pen.fillRect(x - half, at.y - 11, half * 2, 22)
+  write(pen, looks, text, { x, y: at.y }, { colour: looks.onAccent, bold: true, align: 'center', base: 'middle' })
+}

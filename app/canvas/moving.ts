@@ -1,0 +1,123 @@
+/**
+ * From where a thing is dragged to, to what the design must say. A measure stays a measure and a share stays a
+ * share; what follows a partner moves the partner; what was meant as midway becomes a measure once it is moved.
+ */
+import {
+  type Across,
+  type Along,
+  type Design,
+  type Layout,
+  type Path,
+  type Placed,
+  type Point,
+  stepOf,
+  type Thing,
+} from '../../geometry/index.ts'
+
+export type Field = readonly [Path, unknown]
+
+/** The thing that decides a place: the thing itself, or the partner at the end of the chain of mirrors. */
+interface Source {
+  readonly thing: Thing
+  readonly index: number
+  /** -1 where the chain turned the place over an odd number of times. */
+  readonly sign: 1 | -1
+}
+
+function sourceOf(design: Design, thing: Thing, axis: 'along' | 'across'): Source {
+  let here = thing
+  let sign: 1 | -1 = 1
+  const seen = new Set<string>()
+  for (;;) {
+    const place: Along | Across = here[axis]
+    const partner = typeof place === 'object' && 'mirror' in place ? design.things.find((one) => one.id === place.mirror) : undefined
+    if (!partner || seen.has(partner.id)) break
+    seen.add(here.id)
+    const plan = here.face === 'lid' || here.face === 'base'
+    if (axis === 'across' && plan) sign = sign === 1 ? -1 : 1
+    here = partner
+  }
+  return { thing: here, index: design.things.findIndex((one) => one.id === here.id), sign }
+}
+
+/** Fields to set so that `placed` comes to lie with its centre at `to`, in its face's frame. */
+export function placeFields(layout: Layout, placed: Placed, to: Point): Field[] {
+  const { design } = layout
+  return (['along', 'across'] as const).flatMap((axis): Field[] => {
+    const now = axis === 'along' ? placed.at.x : placed.at.y
+    const wanted = axis === 'along' ? to.x : to.y
+    if (Math.abs(wanted - now) < 1e-9) return []
+    const source = sourceOf(design, placed.thing, axis)
+    const own = layout.placed[source.index]
+    if (!own) return []
+    // A partner on the other of lid and base has another origin, so it is moved by the same way.
+    const target = (axis === 'along' ? own.at.x : own.at.y) + source.sign * (wanted - now)
+    return [[['things', source.index, axis], restated(layout, own, axis, target)]]
+  })
+}
+
+function restated(layout: Layout, placed: Placed, axis: 'along' | 'across', target: number): Along | Across {
+  const place = placed.thing[axis]
+  const { minX, maxX, minY, maxY } = layout.panels[placed.face].bounds
+  const plan = placed.face === 'lid' || placed.face === 'base'
+  if (typeof place === 'object' && 'share' in place) {
+    if (axis === 'along') return { share: clean((target - minX) / (maxX - minX)) }
+    return { share: clean(plan ? (target >= 0 ? target / maxY : target / -minY) : -target / (maxY - minY)) }
+  }
+  if (typeof place === 'object' && 'ofScale' in place) {
+    const x = target + layout.panels[placed.face].originX
+    return { ofScale: clean(Math.min(1, Math.max(0, (layout.saddle.x - x) / layout.design.scale.length))) }
+  }
+  return clean(axis === 'across' && !plan ? -target : target)
+}
+
+/** Numbers are kept to the millionth: a drag leaves no tail of digits in the file. */
+export const clean = (value: number): number => Math.round(value * 1e6) / 1e6 + 0
+
+/** A free place on the user's own rule: no finer than its finest line, a tenth where it is metric. */
+export function onRule(mm: number, units: Design['units']): number {
+  const step = units.display === 'mm' ? 0.1 : stepOf(units)
+  return Math.round(mm / step) * step
+}
+
+/** Fields to set so that the saddle stands `along` millimetres from the lid's neck-end edge. */
+export function saddleFields(layout: Layout, along: number): Field[] {
+  const { place } = layout.design.saddle
+  const { minX, maxX } = layout.panels.lid.bounds
+  const within = Math.min(maxX * 1.4, Math.max(minX - maxX * 0.4, along))
+  const stated = typeof place === 'object' && 'share' in place ? { share: clean((within - minX) / (maxX - minX)) } : clean(within)
+  return [[['saddle', 'place'], stated]]
+}
+
+/** What moves when this thing does: everything whose place hangs on it, by way of partners or midways. */
+export function followersOf(design: Design, id: string): Set<string> {
+  const followers = new Set<string>()
+  const names = (place: Along | Across): readonly string[] =>
+    typeof place !== 'object' ? [] : 'mirror' in place ? [place.mirror] : 'midway' in place ? place.midway : []
+  for (let grew = true; grew; ) {
+    grew = false
+    for (const thing of design.things) {
+      if (thing.id === id || followers.has(thing.id)) continue
+      if ([...names(thing.along), ...names(thing.across)].some((name) => name === id || followers.has(name))) {
+        followers.add(thing.id)
+        grew = true
+      }
+    }
+  }
+  return followers
+}
+
+/** Followers of a thing, the partners it follows, and their followers: none of them may hold it while it moves. */
+export function relatedTo(design: Design, id: string): Set<string> {
+  const related = followersOf(design, id)
+  const thing = design.things.find((one) => one.id === id)
+  if (!thing) return related
+  for (const axis of ['along', 'across'] as const) {
+    const root = sourceOf(design, thing, axis).thing.id
+    if (root === id) continue
+    related.add(root)
+    for (const follower of followersOf(design, root)) related.add(follower)
+  }
+  related.delete(id)
+  return related
+}

@@ -1,0 +1,179 @@
+/**
+ * Keeps one drawing up to date. Three layers by how often they change: the ground, the things at rest, and what
+ * lives (strings, what is selected or moved, findings, distances). All work is gathered into animation frames.
+ * No React takes part in a frame. How often each layer was painted stands on the element (`data-ground-paints`,
+ * `data-resting-paints`, `data-live-paints`).
+ */
+import { check, type Layout, solve } from '../../geometry/index.ts'
+import { useBench } from '../state/index.ts'
+import type { Size } from './camera.ts'
+import { dragging } from './dragging.ts'
+import { type Looks, looksAt } from './looks.ts'
+import type { Pen } from './paint.ts'
+import type { Subject } from './subject.ts'
+import { paintSelected, paintThing } from './things.ts'
+import type { PointerAt, Tool } from './tools/tool.ts'
+import { paintFindings } from './wrong.ts'
+
+export type LayerName = 'ground' | 'resting' | 'live'
+
+export interface Painted {
+  readonly draw: (layer: LayerName) => void
+}
+
+export class Scene {
+  private looks: Looks
+  private size: Size = { width: 0, height: 0 }
+  private frame = 0
+  private tool: Tool | null = null
+  private newest: PointerAt | null = null
+  /** Counts up when everything has to be painted again. */
+  private version = 0
+  private arranged = false
+  private drawn: { ground: readonly unknown[]; resting: readonly unknown[] } = { ground: [], resting: [] }
+  private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, live: 0 }
+  private readonly stop: () => void
+
+  constructor(
+    readonly element: HTMLElement,
+    readonly subject: Subject,
+    private readonly painted: Painted,
+  ) {
+    this.looks = looksAt(element)
+    this.stop = useBench.subscribe(() => this.schedule())
+  }
+
+  dispose(): void {
+    this.stop()
+    cancelAnimationFrame(this.frame)
+    if (this.tool) this.drop('cancel')
+  }
+
+  /** False until the first frame has put everything in its place. */
+  get ready(): boolean {
+    return this.arranged
+  }
+
+  layout = (): Layout => solve(useBench.getState().design)
+
+  resize(size: Size): void {
+    this.size = size
+    this.refresh()
+  }
+
+  /** Everything anew: another size, other colours, another view. */
+  refresh(): void {
+    this.looks = looksAt(this.element)
+    this.version += 1
+    this.schedule()
+  }
+
+  /** The view moved: colours are as they were. */
+  viewMoved(): void {
+    this.version += 1
+    this.schedule()
+  }
+
+  schedule(): void {
+    if (this.frame !== 0) return
+    this.frame = requestAnimationFrame(() => {
+      this.frame = 0
+      this.update()
+    })
+  }
+
+  /** Takes a tool in hand; it hears of the pointer once per frame. */
+  hold(tool: Tool): void {
+    this.tool = tool
+    this.newest = null
+    dragging.begin(() => this.drop('cancel'))
+    this.schedule()
+  }
+
+  get holds(): boolean {
+    return this.tool !== null
+  }
+
+  point(at: PointerAt): void {
+    this.newest = at
+    this.schedule()
+  }
+
+  drop(how: 'finish' | 'cancel'): void {
+    const tool = this.tool
+    if (!tool) return
+    // The last place counts, even if no frame came in between.
+    if (how === 'finish' && this.newest) tool.move(this.newest)
+    this.newest = null
+    this.tool = null
+    dragging.release()
+    tool[how]()
+    this.element.style.cursor = ''
+    this.schedule()
+  }
+
+  private update(): void {
+    if (this.size.width < 1 || this.size.height < 1) return
+    if (this.tool && this.newest) {
+      this.tool.move(this.newest)
+      this.newest = null
+      this.element.style.cursor = this.tool?.cursor ?? ''
+    }
+    const layout = this.layout()
+    this.subject.arrange(layout, this.size)
+    this.arranged = true
+    const ground = [this.version, ...this.subject.groundOf(layout)]
+    if (!same(ground, this.drawn.ground)) this.paint('ground')
+    const resting = [this.version, ...this.resting(layout).flatMap(({ thing, at }) => [thing, at.x, at.y])]
+    if (!same(resting, this.drawn.resting)) this.paint('resting')
+    this.paint('live')
+    this.drawn = { ground, resting }
+  }
+
+  private paint(layer: LayerName): void {
+    this.painted.draw(layer)
+    this.paints[layer] += 1
+    this.element.dataset[`${layer}Paints`] = String(this.paints[layer])
+  }
+
+  private isLive(id: string): boolean {
+    return useBench.getState().selection === id || this.tool?.moving?.has(id) === true
+  }
+
+  private here(layout: Layout) {
+    return layout.placed.filter((one) => this.subject.faces.includes(one.face))
+  }
+
+  private resting(layout: Layout) {
+    return this.here(layout).filter((one) => !this.isLive(one.thing.id))
+  }
+
+  paintGround(pen: Pen): void {
+    this.subject.paintGround(pen, this.looks, this.layout())
+  }
+
+  paintResting(pen: Pen): void {
+    for (const placed of this.resting(this.layout())) {
+      const frame = this.subject.frameOf(placed.face)
+      if (frame) paintThing(pen, this.looks, frame, placed)
+    }
+  }
+
+  paintLive(pen: Pen): void {
+    const layout = this.layout()
+    const { selection, litFinding } = useBench.getState()
+    for (const placed of this.here(layout)) {
+      const frame = this.subject.frameOf(placed.face)
+      if (!frame || !this.isLive(placed.thing.id)) continue
+      if (placed.thing.id === selection) paintSelected(pen, this.looks, frame, placed)
+      paintThing(pen, this.looks, frame, placed)
+    }
+    this.subject.paintOver(pen, this.looks, layout)
+    if (selection) this.subject.paintSelection?.(pen, this.looks, layout, selection)
+    paintFindings(pen, this.looks, layout, check(layout), litFinding, (view) => this.subject.frameOf(view))
+    this.tool?.paint?.(pen, this.looks, layout)
+  }
+}
+
+const same = (a: readonly unknown[], b: readonly unknown[]) =>
+  a.length === b.length && a.every((one, index) => Object.is(one, b[index]))

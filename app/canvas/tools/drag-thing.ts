@@ -1,0 +1,59 @@
+/** Moves a thing over its face. Every frame is computed from the design as it was when the drag began. */
+import { change, type Face, type Layout, type Placed, type Point, solve } from '../../../geometry/index.ts'
+import { nameOf } from '../../parts/say.ts'
+import { beginGesture } from '../../state/index.ts'
+import { distancesOf, paintDistances } from '../distances.ts'
+import { type Frame, fromScreen } from '../frame.ts'
+import { paintHeld } from '../guides.ts'
+import { onRule, placeFields, relatedTo } from '../moving.ts'
+import { hold, type Line } from '../snap.ts'
+import type { PointerAt, Tool } from './tool.ts'
+
+/** A line takes hold within so many pixels, whatever the zoom; fingers are less sure. */
+const REACH = { mouse: 7, touch: 12 }
+
+export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Placed, from: PointerAt): Tool {
+  const { id } = placed.thing
+  const began = beginGesture(`Move ${nameOf(id, layout)}`)
+  const start = solve(began.start)
+  const own = start.placed.find((one) => one.thing.id === id) ?? placed
+  const related = relatedTo(began.start, id)
+  const grip = fromScreen(frame, from)
+  const edge = start.panels[face].bounds
+  let lines: readonly Line[] = []
+  let touch = from.touch
+  return {
+    cursor: 'grabbing',
+    moving: new Set([id, ...related]),
+    move(at) {
+      touch = at.touch
+      const here = fromScreen(frame, at)
+      const wanted = inside(edge, { x: own.at.x + here.x - grip.x, y: own.at.y + here.y - grip.y })
+      const reach = at.free ? 0 : (at.touch ? REACH.touch : REACH.mouse) / frame.scale
+      const held = at.free ? { at: wanted, lines: [] } : hold(start, own, wanted, reach, related)
+      lines = held.lines
+      const to = at.free ? held.at : settled(held.at, held.lines, began.start.units)
+      began.preview(change(began.start, ...placeFields(start, own, to)))
+    },
+    finish: () => began.finish(),
+    cancel: () => began.cancel(),
+    paint(pen, looks, current) {
+      const now = current.placed.find((one) => one.thing.id === id)
+      if (!now) return
+      paintHeld(pen, looks, frame, edge, now.at, lines, touch)
+      paintDistances(pen, looks, frame, current, distancesOf(current, now))
+    },
+  }
+}
+
+/** The centre stays on its face: what is lost over the edge cannot be found again. */
+const inside = (edge: { minX: number; maxX: number; minY: number; maxY: number }, at: Point): Point => ({
+  x: Math.min(edge.maxX, Math.max(edge.minX, at.x)),
+  y: Math.min(edge.maxY, Math.max(edge.minY, at.y)),
+})
+
+/** On an axis that nothing holds, a place that the user's rule can show. */
+function settled(at: Point, lines: readonly Line[], units: Parameters<typeof onRule>[1]): Point {
+  const isHeld = (axis: 'x' | 'y') => lines.some((line) => line.axis === axis)
+  return { x: isHeld('x') ? at.x : onRule(at.x, units), y: isHeld('y') ? at.y : onRule(at.y, units) }
+}

@@ -1,0 +1,123 @@
+/** What is wrong, hatched where it is: crossed for a stop, one way for care, each with its number. */
+import { type Face, type Finding, type Layout, type Point } from '../../geometry/index.ts'
+import { sayMeasure } from '../parts/say.ts'
+import { type Frame, toScreen } from './frame.ts'
+import type { Looks } from './looks.ts'
+import { hatch, type Pen, stroke, wide, write } from './paint.ts'
+
+/** Finds the frame in which a face, the plan or the section is drawn here; `null` where it is not. */
+export type FrameOf = (view: 'plan' | 'section' | Face) => Frame | null
+
+interface Box {
+  readonly minX: number
+  readonly minY: number
+  readonly maxX: number
+  readonly maxY: number
+}
+
+const HALF_BAND = 6
+const LEAST_LENGTH = 5
+
+export function paintFindings(
+  pen: Pen,
+  looks: Looks,
+  layout: Layout,
+  findings: readonly Finding[],
+  lit: string | null,
+  frameOf: FrameOf,
+): void {
+  const taken: Box[] = []
+  // The lit one first: it gets its words where it wants them.
+  const shown = findings.filter((one) => one.key === lit || ((one.grade === 'stop' || one.grade === 'care') && one.overruled === undefined))
+  shown.sort((a, b) => Number(b.key === lit) - Number(a.key === lit))
+  for (const finding of shown) {
+    const frame = frameOf(finding.where.view)
+    if (frame) paintOne(pen, looks, layout, finding, finding.key === lit, frame, taken)
+  }
+}
+
+const colourOf = (looks: Looks, { grade }: Finding) => (grade === 'stop' ? looks.stop : grade === 'care' ? looks.care : looks.accent)
+
+function paintOne(pen: Pen, looks: Looks, layout: Layout, finding: Finding, lit: boolean, frame: Frame, taken: Box[]): void {
+  const a = toScreen(frame, finding.where.from)
+  const b = toScreen(frame, finding.where.to)
+  const colour = colourOf(looks, finding)
+  const length = Math.hypot(b.x - a.x, b.y - a.y)
+  const along = length > 0.5 ? { x: (b.x - a.x) / length, y: (b.y - a.y) / length } : { x: 1, y: 0 }
+  const off = { x: -along.y, y: along.x }
+  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }
+  const half = lit ? HALF_BAND + 3 : HALF_BAND
+  pen.beginPath()
+  if (length < LEAST_LENGTH) pen.arc(middle.x, middle.y, half + 2, 0, 2 * Math.PI)
+  else band(pen, a, b, off, half)
+  const box = around([a, b], half + 4)
+  if (finding.grade === 'stop' || finding.grade === 'care') hatch(pen, box, colour, finding.grade === 'stop')
+  if (length >= LEAST_LENGTH)
+    for (const end of [a, b])
+      stroke(pen, shift(end, off, half), shift(end, off, -half), { stroke: colour, width: 2 })
+  if (lit) {
+    stroke(pen, a, b, { stroke: colour, width: 2 })
+    pen.beginPath()
+    pen.arc(middle.x, middle.y, Math.max(16, length / 2 + 12), 0, 2 * Math.PI)
+    pen.strokeStyle = colour
+    pen.lineWidth = 1.4
+    pen.setLineDash([4, 3])
+    pen.stroke()
+    pen.setLineDash([])
+  }
+  label(pen, looks, words(finding, layout, lit), middle, off, half, colour, taken, lit)
+}
+
+function words(finding: Finding, layout: Layout, lit: boolean): string {
+  const { units } = layout.design
+  if (finding.measured === null) return finding.grade === 'stop' ? '!' : ''
+  const measured = sayMeasure(finding.measured, finding.unit, units)
+  if (!lit || finding.limit === null) return measured
+  return `${measured}, limit ${sayMeasure(finding.limit, finding.unit, units)}`
+}
+
+function label(
+  pen: Pen,
+  looks: Looks,
+  text: string,
+  middle: Point,
+  off: Point,
+  half: number,
+  colour: string,
+  taken: Box[],
+  must: boolean,
+): void {
+  if (text === '') return
+  const across = wide(pen, looks, text, 12, true) / 2 + 4
+  for (const side of [1, -1, 2, -2, 3.2, -3.2]) {
+    // Far enough that the words clear the band, whichever way the band lies.
+    const way = (half + 5 + Math.abs(off.x) * across + Math.abs(off.y) * 8) * side
+    const at = shift(middle, off, way)
+    const box = { minX: at.x - across, maxX: at.x + across, minY: at.y - 9, maxY: at.y + 9 }
+    if (taken.some((one) => overlap(one, box))) continue
+    taken.push(box)
+    write(pen, looks, text, at, { colour, bold: true, align: 'center', base: 'middle', behind: looks.sheet })
+    return
+  }
+  if (must) write(pen, looks, text, middle, { colour, bold: true, align: 'center', base: 'middle', behind: looks.sheet })
+}
+
+function band(pen: Pen, a: Point, b: Point, off: Point, half: number): void {
+  const corners = [shift(a, off, half), shift(b, off, half), shift(b, off, -half), shift(a, off, -half)]
+  corners.forEach((corner, index) => {
+    if (index === 0) pen.moveTo(corner.x, corner.y)
+    else pen.lineTo(corner.x, corner.y)
+  })
+  pen.closePath()
+}
+
+const shift = (point: Point, by: Point, times: number): Point => ({ x: point.x + by.x * times, y: point.y + by.y * times })
+
+const around = (points: readonly Point[], more: number): Box => ({
+  minX: Math.min(...points.map((one) => one.x)) - more,
+  minY: Math.min(...points.map((one) => one.y)) - more,
+  maxX: Math.max(...points.map((one) => one.x)) + more,
+  maxY: Math.max(...points.map((one) => one.y)) + more,
+})
+
+const overlap = (a: Box, b: Box) => a.minX < b.maxX && a.maxX > b.minX && a.minY < b.maxY && a.maxY > b.minY

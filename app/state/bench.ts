@@ -1,0 +1,74 @@
+/** What every part of the page looks at: the design on the bench, what is selected, and what can be undone. */
+import { create } from 'zustand'
+import { checkDesign, type Design } from '../../geometry/index.ts'
+import { freeze } from './freeze.ts'
+
+export type PlaceName = 'survey' | 'choose' | 'lay-out' | 'prove' | 'transfer'
+
+/** How the work is kept in this browser. */
+export interface Keeping {
+  /**
+   * `kept`: all of it. `keeping`: a change waits or is being written. `failed`: it could not be written, and is tried
+   * again. `not-ours`: another tab keeps this design; this one writes nothing before it is edited.
+   */
+  readonly state: 'kept' | 'keeping' | 'failed' | 'not-ours'
+  /** When it was last kept, `hh:mm` by the builder's clock. */
+  readonly at: string | null
+  /** What the builder has to know, whole sentences. */
+  readonly words: string | null
+}
+
+export interface Bench {
+  /** The committed design or, during a gesture, the previewed one. Never altered in place. */
+  readonly design: Design
+  /** Id of a thing, or a name of structure such as `saddle`. */
+  readonly selection: string | null
+  readonly place: PlaceName
+  /** Key of the finding whose place is lit on the drawing. */
+  readonly litFinding: string | null
+  readonly canUndo: boolean
+  readonly canRedo: boolean
+  readonly undoLabel: string | null
+  readonly redoLabel: string | null
+  readonly keeping: Keeping
+  /** A first visit with nothing kept: the page shows the form for a new box. */
+  readonly fresh: boolean
+}
+
+/** A design with every default. */
+export function standardDesign(): Design {
+  const reading = checkDesign({ format: 'lidwright', version: 1 })
+  if (!reading.ok) throw new Error(`the design of defaults is not valid: ${reading.faults[0]?.sentence}`)
+  return freeze(reading.design)
+}
+
+/** Hook for components, store for everything else. Example: `useBench((bench) => bench.design.box)`. */
+export const useBench = create<Bench>()(() => ({
+  design: standardDesign(),
+  selection: null,
+  place: 'survey',
+  litFinding: null,
+  canUndo: false,
+  canRedo: false,
+  undoLabel: null,
+  redoLabel: null,
+  keeping: { state: 'keeping', at: null, words: null },
+  fresh: false,
+}))
+
+/** Selects a thing or a piece of structure, or nothing. No change to the design, so no entry of history. */
+export const select = (id: string | null): void => useBench.setState({ selection: id })
+
+export const goTo = (place: PlaceName): void => useBench.setState({ place })
+
+/** Lights a finding on the drawing by its key, or puts the light out. */
+export const light = (key: string | null): void => useBench.setState({ litFinding: key })
+
+/** Tells the builder how the work is kept; the saving side speaks here. */
+export const sayKeeping = (keeping: Keeping): void => useBench.setState({ keeping })
+
+/** The same selection, unless it was a thing that is there no more. */
+export function stillThere(selection: string | null, before: Design, after: Design): string | null {
+  const isThing = (design: Design) => design.things.some((thing) => thing.id === selection)
+  return selection !== null && isThing(before) && !isThing(after) ? null : selection
+}

@@ -1,0 +1,90 @@
+/** A part's layers as groups of an SVG, each with a title that says what its lines mean. */
+import { type Circle, type Contour, line } from '../../geometry/index.ts'
+import type { Drawing, Layer } from '../drawing/drawing.ts'
+import { type LayerStyle, LINE_TYPES, styleOf } from '../drawing/layers.ts'
+import { numberText } from '../numbers.ts'
+import { CAPITAL_HEIGHT } from '../words/width.ts'
+import { type Attributes, element, idFrom, type Markup, textNode, titleElement } from './element.ts'
+import type { OnPaper } from './paper.ts'
+import { shapeElement } from './shape.ts'
+import { textElement } from './textElement.ts'
+
+/** The crosses on holes are drawn by this exporter alone and mean one thing only. */
+export const CENTRES = { name: 'CENTRES', meaning: 'middle of a hole to drill: punch here' } as const
+
+/** How far the arms of a cross reach beyond the hole, mm. */
+const BEYOND_HOLE = 1
+
+/** Colour, real width and line type of a layer's lines. */
+export function strokeOf(style: LayerStyle): Attributes {
+  const { pattern } = LINE_TYPES[style.lineType]
+  const dashes = pattern.map((length) => numberText(length, 'A dash')).join(' ')
+  return {
+    fill: 'none',
+    stroke: style.ink,
+    'stroke-width': numberText(style.width, 'Width of a line'),
+    'stroke-dasharray': dashes === '' ? undefined : dashes,
+  }
+}
+
+function layerGroup(layer: Layer, part: string, paper: OnPaper): Markup {
+  const style = styleOf(layer.kind)
+  const lines = layer.contours.map((contour) => shapeElement(paper.contour(contour)))
+  const words = layer.words.map((line) => {
+    const { at, turn, height, text } = paper.words(line)
+    return textElement(at.x, at.y, height / CAPITAL_HEIGHT, text, { turn, colour: style.ink })
+  })
+  const stroke = lines.length > 0 ? strokeOf(style) : {}
+  return element('g', { id: idFrom(part, layer.name), ...stroke }, [
+    titleElement(`${layer.name}: ${layer.meaning}`),
+    ...lines,
+    ...words,
+  ])
+}
+
+function isCircle(contour: Contour): contour is Circle {
+  return contour.shape === 'circle'
+}
+
+/** One cross for each place that is drilled, as wide as the widest hole there. */
+function centreCrosses(drawing: Drawing, paper: OnPaper): Markup[] {
+  const widest = new Map<string, Circle>()
+  for (const hole of drawing.layers
+    .filter((layer) => layer.kind === 'drill')
+    .flatMap((layer) => layer.contours)) {
+    if (!isCircle(hole)) continue
+    const key = `${numberText(hole.centre.x, 'x of a hole', 3)} ${numberText(hole.centre.y, 'y of a hole', 3)}`
+    const before = widest.get(key)
+    if (before === undefined || before.radius < hole.radius) widest.set(key, hole)
+  }
+  if (widest.size === 0) return []
+  const crosses = [...widest.values()].flatMap(({ centre: { x, y }, radius }) => {
+    const arm = radius + BEYOND_HOLE
+    return [line({ x: x - arm, y }, { x: x + arm, y }), line({ x, y: y - arm }, { x, y: y + arm })].map(
+      (contour) => shapeElement(paper.contour(contour)),
+    )
+  })
+  const datum = styleOf('datum')
+  return [
+    element(
+      'g',
+      { id: idFrom(drawing.part.id, CENTRES.name), ...strokeOf({ ...datum, lineType: 'CONTINUOUS' }) },
+      [titleElement(`${CENTRES.name}: ${CENTRES.meaning}`), ...crosses],
+    ),
+  ]
+}
+
+/**
+ * A part as one group with a title, holding a group for each of its layers; the outline comes last.
+ *
+ * @param facts one sentence about the part, which readers of the file hear
+ */
+export function partGroup(drawing: Drawing, facts: string, paper: OnPaper): Markup {
+  const { part, layers } = drawing
+  return element('g', { id: idFrom('part', part.id) }, [
+    titleElement(part.title),
+    element('desc', {}, [textNode(facts)]),
+    ...centreCrosses(drawing, paper),
+    ...layers.map((layer) => layerGroup(layer, part.id, paper)),
+  ])
+}

@@ -1,0 +1,96 @@
+/** What each line of the sheet means: a swatch, the layer's name, and words. */
+
+import { line } from '../../geometry/index.ts'
+import type { Layer } from '../drawing/drawing.ts'
+import { inWorkingOrder } from '../drawing/drawing.ts'
+import { styleOf } from '../drawing/layers.ts'
+import { lengthLabel } from '../numbers.ts'
+import { BOLD, fitLine, textWidth } from '../words/width.ts'
+import { element, type Markup, titleElement } from './element.ts'
+import { CENTRES, strokeOf } from './layerGroups.ts'
+import { shapeElement } from './shape.ts'
+import { INK, textElement } from './textElement.ts'
+
+/** From one line of the legend to the next, mm. */
+const STEP = 4.6
+const SIZE = 2.7
+const SMALLEST = 1.9
+const SWATCH = 18
+const GAP = 3
+
+interface Entry {
+  readonly name: string
+  readonly meaning: string
+  swatch(x: number, y: number): Markup[]
+}
+
+/** `4 of 3.2 mm, 2 of 9.5 mm`: the holes of a drill layer, the smallest first. */
+function holesOf(layers: readonly Layer[]): string {
+  const counts = new Map<number, number>()
+  for (const contour of layers.flatMap((layer) => layer.contours)) {
+    if (contour.shape !== 'circle') continue
+    const diameter = Math.round(contour.radius * 2000) / 1000
+    counts.set(diameter, (counts.get(diameter) ?? 0) + 1)
+  }
+  return [...counts]
+    .sort(([a], [b]) => a - b)
+    .map(([diameter, count]) => `${count} of ${lengthLabel(diameter, 'A diameter', 2)} mm`)
+    .join(', ')
+}
+
+function entriesOf(layers: readonly Layer[]): Entry[] {
+  const byName = new Map<string, Layer[]>()
+  for (const layer of [...layers].sort(inWorkingOrder)) {
+    if (layer.contours.length === 0) continue
+    byName.set(layer.name, [...(byName.get(layer.name) ?? []), layer])
+  }
+  const entries = [...byName].map(([name, same]): Entry => {
+    const { kind, meaning } = same[0] as Layer
+    const stroke = strokeOf(styleOf(kind))
+    return {
+      name,
+      meaning: kind === 'drill' ? `${meaning}: ${holesOf(same)}` : meaning,
+      swatch: (x, y) => [shapeElement(line({ x, y }, { x: x + SWATCH, y }), stroke)],
+    }
+  })
+  if (!layers.some((layer) => layer.kind === 'drill')) return entries
+  const stroke = strokeOf({ ...styleOf('datum'), lineType: 'CONTINUOUS' })
+  const middle = SWATCH / 2
+  const cross: Entry = {
+    ...CENTRES,
+    swatch: (x, y) => [
+      shapeElement(line({ x: x + middle - 1.6, y }, { x: x + middle + 1.6, y }), stroke),
+      shapeElement(line({ x: x + middle, y: y - 1.6 }, { x: x + middle, y: y + 1.6 }), stroke),
+    ],
+  }
+  return [cross, ...entries]
+}
+
+/** Height of the legend for these layers, mm. */
+export function legendHeight(layers: readonly Layer[]): number {
+  return entriesOf(layers).length * STEP
+}
+
+/**
+ * @param layers all layers on the sheet; those of one name share a line
+ * @param x mm, left edge
+ * @param y mm, upper edge
+ * @param width mm there is; words that do not fit are set smaller
+ */
+export function legend(layers: readonly Layer[], x: number, y: number, width: number): Markup {
+  const entries = entriesOf(layers)
+  const nameWidth = Math.max(...entries.map((entry) => textWidth(entry.name, SIZE) * BOLD))
+  const nameAt = x + SWATCH + GAP
+  const meaningAt = nameAt + nameWidth + GAP
+  const rows = entries.flatMap((entry, index) => {
+    const middle = y + (index + 0.5) * STEP
+    const baseline = middle + 0.36 * SIZE
+    const meaning = fitLine(entry.meaning, SIZE, SMALLEST, x + width - meaningAt)
+    return [
+      ...entry.swatch(x, middle),
+      textElement(nameAt, baseline, SIZE, entry.name, { bold: true, colour: INK }),
+      textElement(meaningAt, baseline, meaning.size, meaning.text, { colour: INK }),
+    ]
+  })
+  return element('g', { id: 'legend' }, [titleElement('What each line means'), ...rows])
+}

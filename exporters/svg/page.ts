@@ -1,0 +1,89 @@
+/**
+ * The page: drawings above, a pair of bars along each axis, what the lines mean, and the title block.
+ *
+ * One user unit is one millimetre, because width and height in millimetres are the same numbers as those of
+ * the viewBox, which starts at 0 0.
+ */
+import type { Bounds, Point } from '../../geometry/index.ts'
+import type { Layer } from '../drawing/drawing.ts'
+import { numberText } from '../numbers.ts'
+import { BAR_END, BAR_LENGTH, BAR_SIDE, checkBars } from './bars.ts'
+import { element, type Markup, textNode, titleElement } from './element.ts'
+import { legend, legendHeight } from './legend.ts'
+import { type OnPaper, ontoPaper } from './paper.ts'
+import { BLOCK_WIDTH, type Row, titleBlock, titleBlockHeight } from './titleBlock.ts'
+
+/** Free edge all round, mm: more than any usual printer leaves white. */
+const MARGIN = 10
+
+/** From the drawing to the bars and from there to the words, mm. */
+const GAP = 6
+
+/** Narrowest legend beside a title block; with less room it stands above it, mm. */
+const LEGEND_WIDTH = 150
+
+/** What a page is filled with. */
+export interface PageContent {
+  readonly title: string
+  readonly description: string
+  /** The box of what is drawn, mm, y up. */
+  readonly extent: Bounds
+  /** Layers that the legend explains. */
+  readonly layers: readonly Layer[]
+  readonly titleRows: readonly Row[]
+  /** The drawings, once it is known where they lie. */
+  draw(paper: OnPaper): readonly Markup[]
+}
+
+/** @returns the whole SVG document as text, with a line break at its end */
+export function page(content: PageContent): string {
+  const width = content.extent.maxX - content.extent.minX
+  const height = content.extent.maxY - content.extent.minY
+  const roomX = Math.max(width, BLOCK_WIDTH, BAR_LENGTH + BAR_END)
+  const roomY = Math.max(height, BAR_LENGTH + BAR_END)
+  const left = MARGIN + 2 * BAR_SIDE + GAP
+  const bottom = MARGIN + roomY
+  const upperLeft: Point = { x: left + (roomX - width) / 2, y: MARGIN + (roomY - height) / 2 }
+  const barsAt = bottom + GAP + BAR_SIDE
+
+  const below = barsAt + BAR_SIDE + GAP / 2
+  const beside = roomX >= BLOCK_WIDTH + GAP + LEGEND_WIDTH
+  const keyHeight = legendHeight(content.layers)
+  const blockHeight = titleBlockHeight(content.titleRows)
+  const block = beside
+    ? { x: left + roomX - BLOCK_WIDTH, y: below }
+    : { x: left, y: below + keyHeight + GAP / 2 }
+  const legendWidth = beside ? roomX - BLOCK_WIDTH - GAP : roomX
+  const end = Math.max(below + keyHeight, block.y + blockHeight)
+
+  // Whole millimetres, so that no program that rounds a page size changes the scale with it.
+  const pageWidth = numberText(Math.ceil(left + roomX + MARGIN), 'Width of the page')
+  const pageHeight = numberText(Math.ceil(end + MARGIN), 'Height of the page')
+  const paper = ontoPaper({ x: content.extent.minX, y: content.extent.maxY }, upperLeft)
+  const root = element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      version: '1.1',
+      width: `${pageWidth}mm`,
+      height: `${pageHeight}mm`,
+      viewBox: `0 0 ${pageWidth} ${pageHeight}`,
+      role: 'img',
+      'aria-labelledby': 'title description',
+      'font-family': 'sans-serif',
+    },
+    [
+      titleElement(content.title, 'title'),
+      element('desc', { id: 'description' }, [textNode(content.description)]),
+      element('g', { id: 'sheet' }, [
+        titleElement('SHEET: never cut'),
+        checkBars(left, barsAt, 'across'),
+        checkBars(MARGIN + BAR_SIDE, bottom, 'up'),
+        legend(content.layers, left, below, legendWidth),
+        titleBlock(content.titleRows, block.x, block.y),
+      ]),
+      ...content.draw(paper),
+    ],
+  )
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${root.markup}\n`
+}
