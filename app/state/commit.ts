@@ -47,7 +47,11 @@ interface Manner {
 }
 
 /** `commit`, for actions that select something too or begin another document. */
-export function enter(label: string, change: Change, { selecting, document = 'the same' }: Manner = {}): Outcome {
+export function enter(
+  label: string,
+  change: Change,
+  { selecting, document = 'the same' }: Manner = {},
+): Outcome {
   running?.finish()
   const before = useBench.getState()
   const settled = settle(before.design, change)
@@ -63,9 +67,10 @@ export function enter(label: string, change: Change, { selecting, document = 'th
       selectionAfter: selection,
     })
   }
-  show({ design, selection, fresh: false })
   // A first design may well be the default one; it is kept like any other.
-  if (changed || (before.fresh && document === 'another')) tell(design, document)
+  const begun = before.fresh && document === 'another'
+  show({ design, selection, ...(changed || begun ? { fresh: false } : {}) })
+  if (changed || begun) tell(design, document)
   return { ok: true }
 }
 
@@ -90,13 +95,18 @@ export function beginGesture(label: string): Gesture {
     },
     finish() {
       if (running !== gesture) return
-      // Frames were checked in part; what is entered is checked whole.
-      if (!settle(start, gesture.shown).ok) return gesture.cancel()
-      running = null
       const { design, selection: now } = useBench.getState()
+      // Frames were checked in part; what is entered is checked whole.
+      if (design !== start && !settle(start, gesture.shown).ok) return gesture.cancel()
+      running = null
       if (design === start) return show({})
       const after = stillThere(now, start, design)
-      history = record(history, { label, change: gesture.shown, selectionBefore: selection, selectionAfter: after })
+      history = record(history, {
+        label,
+        change: gesture.shown,
+        selectionBefore: selection,
+        selectionAfter: after,
+      })
       show({ selection: after, fresh: false })
       tell(design, 'the same')
     },
@@ -109,6 +119,12 @@ export function beginGesture(label: string): Gesture {
   running = gesture
   show({})
   return gesture
+}
+
+/** Finishes the gesture that is running, if one is, and says what then lies on the bench. */
+export function settledBench(): Design {
+  running?.finish()
+  return useBench.getState().design
 }
 
 /** Takes the last entry back, with the selection it had; a running gesture is cancelled instead. `false`: nothing to undo. */

@@ -16,7 +16,9 @@ export function saveFile(): DesignFile {
   return { name: `${slug(design.title)}.lidwright.json`, text: written.text }
 }
 
-export type Written = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly sentence: string }
+export type Written =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly sentence: string }
 
 /**
  * JSON with two spaces and a newline at the end. Fields stand in the order of the schema and overruled findings by
@@ -24,7 +26,8 @@ export type Written = { readonly ok: true; readonly text: string } | { readonly 
  */
 export function fileText(design: Design): Written {
   const reading = checkDesign(design)
-  if (!reading.ok) return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This is no complete design.' }
+  if (!reading.ok)
+    return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This is no complete design.' }
   const overruled = Object.fromEntries(
     Object.entries(reading.design.overruled).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
   )

@@ -25,8 +25,10 @@ export function settle(
   { checking = 'everything' }: { readonly checking?: 'everything' | 'what changed' } = {},
 ): Settled {
   const wished = apply(before, change)
-  const reading = checking === 'what changed' && sameIds(before, wished) ? checkPart(before, wished) : checkDesign(wished)
-  if (!reading.ok) return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This is no complete design.' }
+  const reading =
+    checking === 'what changed' && sameIds(before, wished) ? checkPart(before, wished) : checkDesign(wished)
+  if (!reading.ok)
+    return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This is no complete design.' }
   const smallest = difference(before, sharing(wished, reading.design) as Design)
   if (smallest.edits.length === 0) return { ok: true, design: before, change: smallest }
   return { ok: true, design: freeze(apply(before, smallest)), change: smallest }
@@ -36,7 +38,9 @@ function sameIds(before: Design, wished: Design): boolean {
   return (
     Array.isArray(wished?.things) &&
     before.things.length === wished.things.length &&
-    before.things.every((thing, index) => thing === wished.things[index] || thing.id === wished.things[index]?.id)
+    before.things.every(
+      (thing, index) => thing === wished.things[index] || thing.id === wished.things[index]?.id,
+    )
   )
 }
 
@@ -46,7 +50,10 @@ function checkPart(before: Design, wished: Design): ReturnType<typeof checkDesig
   const reading = checkDesign({ ...wished, things: news })
   if (!reading.ok) return reading
   const checked = new Map(news.map((thing, index) => [thing, reading.design.things[index]]))
-  return { ok: true, design: { ...reading.design, things: wished.things.map((thing) => checked.get(thing) ?? thing) } }
+  return {
+    ok: true,
+    design: { ...reading.design, things: wished.things.map((thing) => checked.get(thing) ?? thing) },
+  }
 }
 
 /** The checked value, made of the offered one's own objects wherever the two are alike. */
@@ -56,13 +63,17 @@ function sharing(offered: unknown, checked: unknown): unknown {
   if (Object.is(offered, checked)) return offered
   if (Array.isArray(offered) && Array.isArray(checked)) {
     const shared = checked.map((value, index) => sharing(offered[index], value))
-    const alike = offered.length === shared.length && shared.every((value, index) => Object.is(value, offered[index]))
+    const alike =
+      offered.length === shared.length && shared.every((value, index) => Object.is(value, offered[index]))
     return alike ? offered : shared
   }
   if (isRecord(offered) && isRecord(checked)) {
-    const entries = Object.entries(checked).map(([key, value]) => [key, sharing(offered[key], value)] as const)
+    const entries = Object.entries(checked).map(
+      ([key, value]) => [key, sharing(own(offered, key), value)] as const,
+    )
     const alike =
-      entries.length === Object.keys(offered).length && entries.every(([key, value]) => Object.is(value, offered[key]))
+      entries.length === Object.keys(offered).length &&
+      entries.every(([key, value]) => Object.is(value, own(offered, key)))
     return alike ? offered : Object.fromEntries(entries)
   }
   return checked
@@ -84,7 +95,7 @@ function editsBetween(before: unknown, after: unknown, path: Path): Edit[] {
   if (Array.isArray(before) && Array.isArray(after)) return listEdits(before, after, path)
   if (isRecord(before) && isRecord(after)) {
     const keys = new Set([...Object.keys(before), ...Object.keys(after)])
-    const edits = [...keys].flatMap((key) => editsBetween(before[key], after[key], [...path, key]))
+    const edits = [...keys].flatMap((key) => editsBetween(own(before, key), own(after, key), [...path, key]))
     const speakable = edits.every((one) => !UNSPEAKABLE.has(String(one.path[path.length])))
     return speakable ? edits : [whole(before, after, path)]
   }
@@ -115,3 +126,6 @@ const whole = (before: unknown, after: unknown, path: Path): Edit => ({
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
+
+const own = (record: Record<string, unknown>, key: string): unknown =>
+  Object.hasOwn(record, key) ? record[key] : undefined

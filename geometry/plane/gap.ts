@@ -28,7 +28,11 @@ export function gap(a: Contour, b: Contour): number {
   if (a.shape === 'circle') return 0 - a.radius - depthAt(a.centre, b)
   if (b.shape === 'circle') return 0 - b.radius - depthAt(b.centre, a)
   const near = nearest(a, b)
-  if (near.distance > SAME_POINT && !startsIn(a, b) && !startsIn(b, a)) return near.distance
+  const meet = near.distance <= SAME_POINT
+  const aLiesInB = !meet && startsIn(a, b)
+  const bLiesInA = !meet && startsIn(b, a)
+  if (!meet && !aLiesInB && !bLiesInA) return near.distance
+
   const { from, to } = near
   let best: Reach = { value: 0, x: from.x, y: from.y, toX: to.x, toY: to.y }
   for (const middle of [deepestOf(a), deepestOf(b)]) {
@@ -36,8 +40,9 @@ export function gap(a: Contour, b: Contour): number {
     const value = depthAt(middle, a) + depthAt(middle, b)
     if (value > best.value) best = { ...best, value }
   }
-  best = farthest(a, b, 'within', best)
-  best = farthest(b, a, 'within', best)
+  // The line of the one that holds the other is nowhere within it.
+  if (!bLiesInA) best = farthest(a, b, 'within', best)
+  if (!aLiesInB) best = farthest(b, a, 'within', best)
   return 0 - best.value
 }
 

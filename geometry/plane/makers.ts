@@ -204,8 +204,8 @@ export function stadium(centre: Point, length: number, width: number): Contour {
 
 /**
  * The four-centre oval of the drawing board, `length` along x and `width` along y about `centre`: two arcs
- * round the ends and two along the sides, tangent where they meet. Equal axes give a circle. It is not an
- * ellipse: it bulges beyond or stays within one by up to a few hundredths of the axis.
+ * round the ends and two along the sides, tangent where they meet. Equal axes give a circle. It comes close to
+ * an ellipse with the same axes but is none.
  *
  * Source: the chord construction of technical drawing books (common practice, from memory): with half axes
  * a >= b and d = hypot(a, b), take a - b off the chord from end to side; the perpendicular through the middle

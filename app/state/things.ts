@@ -1,0 +1,156 @@
+/** Things come and go: each is one entry of history. The answer is the id of what is new, or `null` where nothing is. */
+import {
+  change,
+  checkDesign,
+  type Design,
+  type Face,
+  kindOf,
+  type Path,
+  type Placed,
+  type Point,
+  solve,
+  type Thing,
+} from '../../geometry/index.ts'
+import { useBench } from './bench.ts'
+import { commit, enter, type Outcome, settledBench } from './commit.ts'
+import { followed, freeName, idPathIndex, indexOf, measuresOf, placesOf, renamed } from './relations.ts'
+import { roomFor } from './room.ts'
+
+/** Two things nearer than this to the same spot are one on top of the other; millimetres. */
+const SAME_SPOT = 0.01
+
+/**
+ * Adds a thing of a kind where its face has most room, and selects it. The face is the kind's usual one where it is
+ * left out. `null` where the face cannot carry it or the list is full. Throws for a kind that does not exist.
+ * Example: `addThing('sound-hole', 'base')` is `'sound-hole'`.
+ */
+export function addThing(kindName: string, face?: Face): string | null {
+  const kind = kindOf(kindName)
+  const on = face ?? kind.faces[0]
+  const design = settledBench()
+  const id = freeName(kindName, design)
+  const plain = standardThing(kindName, id, on)
+  if (!plain) return null
+  const spot = roomFor(solve(design), kindName, on, kind.size(plain))
+  return put(
+    design,
+    { ...plain, ...measuresOf({ face: on, at: spot }) },
+    `Add the ${kind.title.toLowerCase()}`,
+  )
+}
+
+/**
+ * Takes a thing away. Places that follow it become measures, so that nothing else moves; findings overruled for it
+ * are forgotten with it. Nothing happens where there is no such thing.
+ */
+export function removeThing(id: string): void {
+  const design = settledBench()
+  const placed = placedBy(design, id)
+  if (!placed) return
+  const layout = solve(design)
+  const standing = new Map(layout.placed.map((one) => [one.thing.id, measuresOf(one)]))
+  const measures = placesOf(design)
+    .filter(({ of, place }) => of !== id && followed(place).includes(id))
+    .map(({ path, of }): [Path, unknown] => {
+      const measure =
+        path[0] === 'saddle' ? layout.saddle.along : standing.get(of)?.[path[2] as 'along' | 'across']
+      return [path, measure]
+    })
+  const forgotten = Object.keys(design.overruled)
+    .filter((key) => key.split(' ').slice(1).includes(id))
+    .map((key): [Path, unknown] => [['overruled', key], undefined])
+  // The list last: the measures above go by index.
+  const removal: [Path, unknown] = [['things', indexOf(design, id) ?? -1], undefined]
+  commit(`Remove ${titleOf(placed.thing)}`, change(design, ...measures, ...forgotten, removal))
+}
+
+/** Puts a copy beside a thing, on whichever side there is more of the face, and selects it. */
+export function duplicateThing(id: string): string | null {
+  const design = settledBench()
+  const placed = placedBy(design, id)
+  if (!placed) return null
+  const { minX, maxX } = solve(design).panels[placed.face].bounds
+  const width = placed.bounds.maxX - placed.bounds.minX
+  const towardsTail = maxX - placed.bounds.maxX >= placed.bounds.minX - minX
+  const beside = placed.at.x + (towardsTail ? 1 : -1) * Math.ceil(width * 1.5)
+  const at = { x: Math.max(minX + width / 2, Math.min(beside, maxX - width / 2)), y: placed.at.y }
+  const copy = {
+    ...placed.thing,
+    id: freeName(placed.thing.kind, design),
+    along: measuresOf({ ...placed, at }).along,
+  }
+  return put(design, copy, `Duplicate ${titleOf(placed.thing)}`)
+}
+
+/**
+ * Adds a partner that follows a thing on the other side of the centreline, or on the opposite wall, and selects it.
+ * `null` where the partner would stand on the thing itself or on one that is there already.
+ */
+export function mirrorThing(id: string): string | null {
+  const design = settledBench()
+  const placed = placedBy(design, id)
+  if (!placed) return null
+  const { thing } = placed
+  const { face, at } = mirrorOf(placed)
+  const inTheWay = solve(design).placed.some(
+    (one) => one.face === face && Math.hypot(one.at.x - at.x, one.at.y - at.y) < SAME_SPOT,
+  )
+  if (inTheWay) return null
+  const onEndWall = face === 'neck-end-wall' || face === 'tail-end-wall'
+  const partner = {
+    ...thing,
+    id: freeName(thing.kind, design),
+    face,
+    // Along an end wall is across the box, and no place follows with its sign turned.
+    along: onEndWall ? measuresOf({ face, at }).along : { mirror: id },
+    across: { mirror: id },
+    turnDegrees: -thing.turnDegrees + 0,
+  } as Thing
+  return put(design, partner, `Mirror ${titleOf(thing)}`)
+}
+
+/**
+ * Sets one field. The sentence says what is wrong where the value does not do. A thing that gets another id takes
+ * along what points at it.
+ * Example: `setField(['box', 'length'], 250, 'Length')`.
+ */
+export function setField(path: Path, value: unknown, label: string): Outcome {
+  const design = settledBench()
+  const index = idPathIndex(design, path)
+  const from = index === null ? undefined : design.things[index]?.id
+  if (from === undefined || typeof value !== 'string' || value === from)
+    return commit(label, change(design, [path, value]))
+  // Judged alone first, so that the fault told is that of the id and not of a place that follows it.
+  const alone = checkDesign({
+    ...design,
+    things: design.things.map((one, at) => (at === index ? { ...one, id: value } : one)),
+  })
+  if (!alone.ok) return { ok: false, sentence: alone.faults[0]?.sentence ?? 'This id will not do.' }
+  const selecting = useBench.getState().selection === from ? { selecting: value } : {}
+  return enter(label, change(design, [path, value], ...renamed(design, from, value)), selecting)
+}
+
+function put(design: Design, thing: Thing, label: string): string | null {
+  const outcome = enter(label, change(design, [['things', design.things.length], thing]), {
+    selecting: thing.id,
+  })
+  return outcome.ok ? thing.id : null
+}
+
+function standardThing(kind: string, id: string, face: Face): Thing | null {
+  const reading = checkDesign({ format: 'lidwright', version: 1, things: [{ kind, id, face }] })
+  return reading.ok ? (reading.design.things[0] ?? null) : null
+}
+
+function placedBy(design: Design, id: string): Placed | undefined {
+  return solve(design).placed.find((one) => one.thing.id === id)
+}
+
+function mirrorOf({ face, at }: Placed): { face: Face; at: Point } {
+  if (face === 'bass-wall') return { face: 'treble-wall', at }
+  if (face === 'treble-wall') return { face: 'bass-wall', at }
+  if (face === 'lid' || face === 'base') return { face, at: { x: at.x, y: -at.y } }
+  return { face, at: { x: -at.x, y: at.y } }
+}
+
+const titleOf = (thing: Thing): string => thing.name || `the ${kindOf(thing.kind).title.toLowerCase()}`
