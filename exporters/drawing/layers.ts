@@ -72,7 +72,7 @@ export const LAYER_TABLE: readonly LayerStyle[] = [
   {
     kind: 'datum',
     name: 'DATUM',
-    colourIndex: 8,
+    colourIndex: 252,
     ink: '#555555',
     lineType: 'LONG-DASH-DOT',
     width: 0.1,
@@ -92,7 +92,7 @@ export const LAYER_TABLE: readonly LayerStyle[] = [
   {
     kind: 'slot',
     name: 'SLOT',
-    colourIndex: 92,
+    colourIndex: 94,
     ink: '#007a33',
     lineType: 'LONG-SHORT',
     width: 0.1,

@@ -171,11 +171,12 @@ export const cureHandles: Cure = (records) => {
 /** Flaw: the header begins with the handle seed, ends with the version, and lacks extents, code page and measure. */
 export const cureHeader: Cure = (records, facts) => {
   const sections = sectionsOf(records)
-  const highest = records
+  const body = records.filter((_, index) => sections[index] !== 'HEADER')
+  const highest = body
     .flatMap((record) => record.tags.filter(([code]) => HANDLE_CODES.has(code)))
     .reduce((most, [, value]) => Math.max(most, Number.parseInt(value, 16)), 0)
   const seed = (highest + 1).toString(16).toUpperCase()
-  return [...headerSection(facts, seed), ...records.filter((_, index) => sections[index] !== 'HEADER')]
+  return [...headerSection(facts, seed), ...body]
 }
 
 /** In this order: handles are numbered when every record is there, and the header knows the last of them. */

@@ -13,7 +13,7 @@ export const CAPITAL_HEIGHT = 0.71
 export const DESCENT = 0.25
 
 /** How much wider than the regular face the bold one is, at most. */
-export const BOLD = 1.13
+export const BOLD = 1.17
 
 const NARROW = new Set([..." .,:;|!'/\\()[]ijlftIÌÍÎÏ-"])
 const CALCULATION = new Set([...'#+<=>~^¬±×÷'])

@@ -117,7 +117,9 @@ function strangerFault(a: Piece, b: Piece): string | undefined {
 function neighbourFault(a: Piece, b: Piece, follows: boolean, closes: boolean): string | undefined {
   const [shorter, longer] = a.length <= b.length ? [a, b] : [b, a]
   const middle = middleOf(shorter)
-  if (distanceToPiece(longer, middle.x, middle.y) <= SAME_POINT) return 'run back along each other'
+  // A thousandth of the length tells a segment hardly longer than SAME_POINT from one that runs back.
+  const upon = Math.min(SAME_POINT, shorter.length / 1000)
+  if (distanceToPiece(longer, middle.x, middle.y) <= upon) return 'run back along each other'
   const near = NEAR_VERTEX + NEAR_VERTEX_PER_RADIUS * Math.max(a.radius, b.radius)
   const met: number[] = []
   const count = crossings(a, b, met)

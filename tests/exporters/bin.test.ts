@@ -34,7 +34,9 @@ test('in the checkout the command says how it is used, from whatever folder it i
 })
 
 test('in the checkout npx finds the command', () => {
-  expect(start(project, 'npx', 'lidwright', '--help')).toEqual(fromSource())
+  const byNpx = start(project, 'npx', 'lidwright', '--help')
+  expect(byNpx).toMatchObject({ status: 0, out: expect.stringContaining('lidwright') })
+  expect(byNpx).toEqual(fromSource())
 })
 
 describe('packed and installed', () => {

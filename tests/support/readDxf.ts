@@ -141,9 +141,14 @@ export function rawRecords(text: string): RawRecord[] {
   for (let index = 0; index + 1 < lines.length; index += 2) {
     const code = Number(lines[index])
     const value = lines[index + 1] ?? ''
+    const record = records.at(-1)
     if (code === 0) records.push({ section, type: value, pairs: [] })
-    else records.at(-1)?.pairs.push([code, value])
-    if (code === 2 && records.at(-1)?.type === 'SECTION') section = value
+    else record?.pairs.push([code, value])
+    // A section's own name comes one pair after its record has begun.
+    if (code === 2 && record?.type === 'SECTION' && record.pairs.length === 1) {
+      section = value
+      record.section = value
+    }
   }
   return records
 }

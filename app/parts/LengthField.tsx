@@ -1,0 +1,112 @@
+/**
+ * The one field for lengths. Any unit may be typed at any time; the last good value stays in force while what is
+ * typed cannot be read. Escape brings it back, Enter or leaving the field takes it over, arrow keys step by the rule.
+ */
+import { type KeyboardEvent, useEffect, useId, useState } from 'react'
+import { formatLength, type Layout, readLength, roundedLength, stepOf } from '../../geometry/index.ts'
+import type { FieldProps } from './field.ts'
+import { exactly } from './say.ts'
+import { Shell } from './Shell.tsx'
+import { useDesign } from './calm.ts'
+
+type Units = Layout['design']['units']
+
+export interface LengthFieldProps extends FieldProps<number> {
+  readonly explain?: boolean
+  /** Shown beside the field instead of the exact millimetres. */
+  readonly beside?: string | undefined
+  /** Told of every length that can be read while it is typed. */
+  readonly onType?: ((mm: number) => void) | undefined
+  readonly units?: Units | undefined
+}
+
+/** What the shown figures leave out: nothing, or the exact millimetres. */
+export function besideOf(mm: number, units: Units): string {
+  if (units.display === 'inches') return exactly(mm)
+  return Math.abs(roundedLength(mm, units).errorMm) > 0.005 ? exactly(mm) : 'mm'
+}
+
+export function LengthField({ label, help, value, onCommit, id, explain, beside, onType, units: given }: LengthFieldProps) {
+  const made = useId()
+  const own = id ?? made
+  const design = useDesign()
+  const units = given ?? design.units
+  const shown = formatLength(value, units)
+  const [text, setText] = useState(shown)
+  const [fault, setFault] = useState<string | null>(null)
+  const [typing, setTyping] = useState(false)
+
+  // Another value came from elsewhere: a drag, an undo, another unit.
+  useEffect(() => {
+    if (!typing) {
+      setText(shown)
+      setFault(null)
+    }
+  }, [shown, typing])
+
+  const take = (mm: number) => {
+    const answer = onCommit(mm)
+    if (answer.ok) {
+      setFault(null)
+      setTyping(false)
+      setText(formatLength(mm, units))
+    } else setFault(answer.sentence)
+  }
+  const commit = () => {
+    if (!typing || text === shown) {
+      setTyping(false)
+      setFault(null)
+      setText(shown)
+      return
+    }
+    const reading = readLength(text, units.display)
+    if (reading.ok) take(reading.mm)
+    else setFault(reading.sentence)
+  }
+  const step = (steps: number) => {
+    const reading = typing ? readLength(text, units.display) : null
+    const from = reading?.ok ? reading.mm : value
+    const size = stepOf(units)
+    // On to the next line of the rule, as a finger would go along it.
+    const next = steps > 0 ? Math.floor(from / size + 1e-6) + steps : Math.ceil(from / size - 1e-6) + steps
+    take(next * size)
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') commit()
+    else if (event.key === 'Escape') {
+      if (typing || fault) event.stopPropagation()
+      setTyping(false)
+      setText(shown)
+      setFault(null)
+    } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+      event.preventDefault()
+      step((event.key === 'ArrowUp' ? 1 : -1) * (event.shiftKey ? 10 : 1))
+    }
+  }
+  return (
+    <Shell id={own} label={label} help={help} fault={fault} explain={explain ?? false}>
+      <div className="field-row">
+        <input
+          id={own}
+          className="length-input"
+          type="text"
+          autoComplete="off"
+          spellCheck={false}
+          value={text}
+          aria-invalid={fault !== null}
+          aria-describedby={fault ? `${own}-fault` : undefined}
+          onFocus={(event) => event.target.select()}
+          onChange={(event) => {
+            setTyping(true)
+            setText(event.target.value)
+            const reading = readLength(event.target.value, units.display)
+            if (reading.ok) onType?.(reading.mm)
+          }}
+          onBlur={commit}
+          onKeyDown={onKeyDown}
+        />
+        <span className="field-beside">{beside ?? besideOf(value, units)}</span>
+      </div>
+    </Shell>
+  )
+}

@@ -1,0 +1,129 @@
+/** `lidwright check`: the findings of designs, gravest first. */
+import type { Command } from 'commander'
+import {
+  blocks,
+  check,
+  type Finding,
+  formatAngle,
+  formatLength,
+  formatShare,
+  type Grade,
+  type Layout,
+  ruleOf,
+  sentenceOf,
+  solve,
+} from '../../geometry/index.ts'
+import { reportOf } from '../report.ts'
+import { readInputs, type Source, tellTroubles } from './inputs.ts'
+import { counted, EXIT, type Io } from './io.ts'
+import { EXIT_CODES, settingOption } from './shared-help.ts'
+
+interface Options {
+  readonly all: boolean
+  readonly json: boolean
+  readonly set: readonly string[]
+}
+
+export function addCheck(program: Command, io: Io, end: (code: number) => void): void {
+  program
+    .command('check')
+    .summary('what is wrong with a design, gravest first')
+    .description(
+      'Measures every clearance of a design and says what is wrong, gravest first.\n' +
+        'A stop cannot be built or will fail; a care is risky and yours to decide; a note is worth knowing.',
+    )
+    .argument('<file...>', 'designs, or folders that hold designs (*.lidwright.json)')
+    .option('--all', 'also what holds, each with its margin', false)
+    .option('--json', 'as JSON: one object, or a list of them for folders and several files', false)
+    .addOption(settingOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  lidwright check tea-box.lidwright.json
+  lidwright check tea-box.lidwright.json --set "box.lid.thickness=1/8in" --all
+  lidwright check boxes --json
+
+${EXIT_CODES}`,
+    )
+    .action(async (paths: string[], options: Options) => {
+      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      const checked = sources.map((source) => ({ source, layout: solve(source.design) }))
+      if (options.json) {
+        const answers = checked.map(({ source }) => answerOf(source, options.all))
+        if (many || answers.length > 0) io.out(`${JSON.stringify(many ? answers : answers[0], null, 2)}\n`)
+      } else io.out(checked.map(({ source, layout }) => textOf(source, layout, options.all, many)).join('\n'))
+      tellTroubles(troubles, io, 'what could be read was checked')
+      if (checked.some(({ layout }) => check(layout).some(blocks))) end(EXIT.stop)
+      if (troubles.length > 0) end(EXIT.badInput)
+    })
+}
+
+function answerOf({ file, design }: Source, all: boolean) {
+  const { title, hand, findings } = reportOf(design)
+  return {
+    file,
+    title,
+    hand,
+    blocked: findings.some((one) => one.blocks),
+    findings: findings.filter((one) => all || one.grade !== 'clear'),
+  }
+}
+
+const GROUPS: readonly (readonly [Grade, string])[] = [
+  ['stop', 'STOP: cannot be built, or will fail'],
+  ['care', 'CARE: risky, yours to decide'],
+  ['note', 'NOTE: worth knowing'],
+  ['clear', 'CLEAR: holds'],
+]
+
+function textOf(source: Source, layout: Layout, all: boolean, named: boolean): string {
+  const findings = check(layout)
+  const lines = [...(named ? [source.file] : []), `${source.design.title}: ${summaryOf(findings)}`]
+  for (const [grade, heading] of GROUPS) {
+    const here = findings.filter((one) => one.grade === grade)
+    if (here.length === 0 || (grade === 'clear' && !all)) continue
+    lines.push('', heading)
+    for (const finding of here) lines.push(...linesOf(finding, layout))
+  }
+  return `${lines.join('\n')}\n`
+}
+
+/** `1 stop, 2 cares, no notes; 31 measures hold`. */
+export function summaryOf(findings: readonly Finding[]): string {
+  const count = (grade: Grade) => findings.filter((one) => one.grade === grade).length
+  const overruled = findings.filter((one) => one.grade === 'stop' && !blocks(one)).length
+  return [
+    counted(count('stop'), 'stop') + (overruled > 0 ? ` (${overruled} overruled)` : ''),
+    counted(count('care'), 'care'),
+    `${counted(count('note'), 'note')}; ${counted(count('clear'), 'measure holds', 'measures hold')}`,
+  ].join(', ')
+}
+
+function linesOf(finding: Finding, layout: Layout): string[] {
+  const lines = [`  ${sentenceOf(finding, layout)}`]
+  if (finding.measured !== null) lines.push(`    ${measuresOf(finding, layout)}`)
+  if (finding.overruled !== undefined) lines.push(`    overruled: ${finding.overruled}`)
+  lines.push(`    [${finding.key}]`)
+  return lines
+}
+
+function measuresOf(finding: Finding, { design }: Layout): string {
+  const show = (value: number) => {
+    switch (finding.unit) {
+      case 'mm':
+        return formatLength(value, design.units, { unit: true })
+      case 'degrees':
+        return formatAngle((value * Math.PI) / 180)
+      case 'share':
+        return formatShare(value)
+      case 'count':
+        return String(value)
+    }
+  }
+  const side = ruleOf(finding.rule).wants === 'least' ? 'at least' : 'at most'
+  const parts = [`measured ${show(finding.measured ?? 0)}`]
+  if (finding.limit !== null) parts.push(`${side} ${show(finding.limit)}`)
+  if (finding.margin !== null) parts.push(`margin ${show(finding.margin)}`)
+  return parts.join(', ')
+}

@@ -1,0 +1,99 @@
+/** From the words of a command to designs: files and folders found, read, and changed as `--set` says. */
+import { readdir, readFile, stat } from 'node:fs/promises'
+import { join, resolve } from 'node:path'
+import { type Design, readDesign } from '../../geometry/index.ts'
+import { counted, type Io, reasonOf } from './io.ts'
+import { applySettings } from './settings.ts'
+
+export const SUFFIX = '.lidwright.json'
+
+export interface Source {
+  /** As the user would write it. */
+  readonly file: string
+  readonly design: Design
+}
+
+export interface Inputs {
+  readonly sources: readonly Source[]
+  /** Sentences about what could not be read, each with its file. */
+  readonly troubles: readonly string[]
+  /** Was more than one file, or a folder, named? Then answers are lists. */
+  readonly many: boolean
+}
+
+/** Reads every design that the paths name. What cannot be read is told in `troubles`; nothing throws for it. */
+export async function readInputs(paths: readonly string[], settings: readonly string[], io: Io): Promise<Inputs> {
+  const troubles: string[] = []
+  const files = new Map<string, string>()
+  let folders = 0
+  for (const path of paths) {
+    const found = await filesAt(path, io.cwd)
+    if (found.folder) folders += 1
+    if (found.trouble) troubles.push(found.trouble)
+    for (const file of found.files) files.set(resolve(io.cwd, file), file)
+  }
+  const sources: Source[] = []
+  for (const [place, file] of files) {
+    const read = await readSource(place, settings)
+    if ('design' in read) sources.push({ file, design: read.design })
+    else troubles.push(...read.faults.map((fault) => `${file}: ${fault}`))
+  }
+  return { sources, troubles, many: folders > 0 || files.size > 1 || paths.length > 1 }
+}
+
+interface Found {
+  readonly files: readonly string[]
+  readonly folder: boolean
+  readonly trouble?: string
+}
+
+async function filesAt(path: string, cwd: string): Promise<Found> {
+  const none = { files: [], folder: false }
+  try {
+    if (!(await stat(resolve(cwd, path))).isDirectory()) return { files: [path], folder: false }
+    const files = await walk(path, cwd)
+    if (files.length > 0) return { files, folder: true }
+    const trouble = `${path}: this folder holds no design. Designs are files whose names end in ${SUFFIX}; "lidwright new --out box${SUFFIX}" makes one.`
+    return { files: [], folder: true, trouble }
+  } catch (error) {
+    return { ...none, trouble: `${path}: it cannot be read: ${reasonOf(error)}. Check the path; it was taken from ${cwd}.` }
+  }
+}
+
+/** Designs below a folder, in order of name; hidden folders and installed packages hold none. */
+async function walk(folder: string, cwd: string): Promise<string[]> {
+  const entries = await readdir(resolve(cwd, folder), { withFileTypes: true })
+  const files: string[] = []
+  for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    const path = join(folder, entry.name)
+    if (entry.isDirectory()) {
+      if (!entry.name.startsWith('.') && entry.name !== 'node_modules') files.push(...(await walk(path, cwd)))
+    } else if (entry.name.endsWith(SUFFIX)) files.push(path)
+  }
+  return files
+}
+
+type Read = { readonly design: Design } | { readonly faults: readonly string[] }
+
+async function readSource(place: string, settings: readonly string[]): Promise<Read> {
+  let text: string
+  try {
+    text = await readFile(place, 'utf8')
+  } catch (error) {
+    return { faults: [`it cannot be read: ${reasonOf(error)}.`] }
+  }
+  const reading = readDesign(text)
+  if (!reading.ok) return { faults: reading.faults.map(faultText) }
+  const set = applySettings(reading.design, settings)
+  return set.ok ? { design: set.design } : { faults: set.sentences }
+}
+
+/** A fault with the field it is about. */
+export const faultText = ({ path, sentence }: { path: string; sentence: string }): string =>
+  path === '' ? sentence : `${path}: ${sentence}`
+
+/** Says what could not be read, and how much. */
+export function tellTroubles(troubles: readonly string[], io: Io, consequence: string): void {
+  for (const trouble of troubles) io.err(`${trouble}\n`)
+  if (troubles.length > 0) io.err(`${counted(troubles.length, 'fault')} in what was given; ${consequence}.\n`)
+}

@@ -1,0 +1,131 @@
+/** A report for reading: tables in the builder's own unit. */
+import { check, type Design, formatAngle, formatLength, solve } from '../../geometry/index.ts'
+import { type Report, reportOf } from '../report.ts'
+import { summaryOf } from './check.ts'
+
+type Cell = string | number
+
+/** Columns under their headings, as wide as they need: words to the left, the rest to the right. */
+function table(headings: readonly string[], rows: readonly (readonly Cell[])[], words = 1): string[] {
+  const texts = [headings, ...rows.map((row) => row.map(String))]
+  const widths = headings.map((_, column) => Math.max(...texts.map((row) => [...(row[column] ?? '')].length)))
+  return texts.map((row) => {
+    const cells = row.map((cell, column) => {
+      const padding = ' '.repeat((widths[column] ?? 0) - [...cell].length)
+      return column < words ? cell + padding : padding + cell
+    })
+    return `  ${cells.join('  ').trimEnd()}`
+  })
+}
+
+/** The report of a design as text. Lengths are rounded to the builder's rule; the JSON is not. */
+export function reportText(design: Design): string {
+  const report = reportOf(design)
+  const say = (mm: number) => formatLength(mm, design.units)
+  const unit = design.units.display
+  const sections: readonly (readonly [string, readonly string[]])[] = [
+    ['Box and scale', boxAndScale(report, say)],
+    ['Frets, from the nut', frets(report, say)],
+    ['Strings, from the bass', strings(report, say)],
+    ['Neck, from the nut', neck(report, say)],
+    ['Saddle and string holes', saddleAndHoles(report, say)],
+    ['On the faces, to the centre of each', things(report, say)],
+    ['Parts', parts(report, say)],
+    ['Findings', [`  ${summaryOf(check(solve(design)))}. "lidwright check" gives them in words.`]],
+  ]
+  const head = `${report.title}: ${report.hand === 'not stated' ? 'hand not stated' : `${report.hand}-handed`}, lengths in ${unit}`
+  return [head, ...sections.flatMap(([title, lines]) => ['', title, ...lines])].join('\n')
+}
+
+type Say = (mm: number) => string
+
+function boxAndScale({ box, scale, neck }: Report, say: Say): string[] {
+  return table(
+    ['', ''],
+    [
+      ['Box, long × wide × deep', `${say(box.length)} × ${say(box.width)} × ${say(box.depth)}`],
+      ['Neck-end face, from the nut', say(box.x0)],
+      ['Tail-end face, from the nut', say(box.x1)],
+      ['Scale length', say(scale.length)],
+      ['Saddle line, from the nut', say(scale.saddleLine)],
+      ['Blank needed', say(neck.needs.total)],
+      ['Neck left at its thinnest', `${say(neck.thinnest.left)} (${neck.thinnest.of})`],
+    ],
+  ).slice(1)
+}
+
+function frets({ frets: list, scale }: Report, say: Say): string[] {
+  if (list.length === 0) return ['  none']
+  const rows = list.map((fret) => [
+    fret.number,
+    fret.onRule.text,
+    `${fret.onRule.error >= 0 ? '+' : '−'}${Math.abs(fret.onRule.error).toFixed(2)}`,
+    say(fret.step),
+    fret.cents.toFixed(1),
+    say(fret.yTreble - fret.yBass),
+    [fret.overBox ? 'over the box' : '', fret.onWood ? '' : 'no wood under it'].filter(Boolean).join(', '),
+  ])
+  const head = ['fret', 'from the nut', 'off by, mm', 'step', 'cents', 'across', '']
+  return [...(scale.fretless ? ['  Marked, not slotted.'] : []), ...table(head, rows, 0)]
+}
+
+function strings({ strings: list }: Report, say: Say): string[] {
+  const rows = list.map((string) => [
+    string.number,
+    say(string.gauge),
+    say(string.yAtNut),
+    say(string.yAtSaddle),
+    formatAngle(string.sideAngleAtNut),
+    formatAngle(string.sideAngleAtSaddle),
+    string.tail ? string.tail.hole : 'none',
+    string.post ? say(-string.post.fromNut) : 'none',
+  ])
+  return table(['string', 'gauge', 'at the nut', 'at the saddle', 'turns at nut', 'at saddle', 'hole', 'post behind nut'], rows, 0)
+}
+
+function neck({ neck: it }: Report, say: Say): string[] {
+  const rows = it.stretches.map((one) => [one.of, say(one.x0), say(one.x1), say(one.left)])
+  const slots = it.slots.map((slot) => [slot.face, say(slot.width), say(slot.depth), say(slot.wallLeftBelow)])
+  return [
+    ...table(['stretch', 'from', 'to', 'thick'], rows),
+    ...table(['slot in', 'wide', 'deep', 'wall left below'], slots),
+  ]
+}
+
+function saddleAndHoles({ saddle, tailHoles }: Report, say: Say): string[] {
+  const rows = tailHoles.map((hole) => [
+    `String hole ${hole.number}`,
+    say(hole.fromNut),
+    say(hole.fromEdge),
+    say(hole.fromCentreline),
+    hole.string === null ? 'free' : `string ${hole.string}`,
+  ])
+  const line: Cell[] = ['Saddle line', say(saddle.fromNut), say(saddle.fromEdge), '', `${say(saddle.fromTailWall)} to the tail-end wall`]
+  return table(['', 'from the nut', 'from its edge', 'from the centreline', ''], [line, ...rows])
+}
+
+function things({ things: list }: Report, say: Say): string[] {
+  if (list.length === 0) return ['  nothing']
+  const rows = list.map((thing) => [
+    thing.name || thing.id,
+    thing.what,
+    thing.face,
+    say(thing.fromNut),
+    say(thing.fromEdge),
+    say(thing.fromCentreline),
+    thing.fromLidEdge === null ? '' : say(thing.fromLidEdge),
+    `${say(thing.size.along)} × ${say(thing.size.across)}`,
+  ])
+  const head = ['', 'what', 'face', 'from the nut', 'from the edge', 'from the centreline', 'below the lid', 'size']
+  return table(head, rows, 3)
+}
+
+function parts({ parts: list }: Report, say: Say): string[] {
+  const rows = list.map((part) => {
+    const { minX, maxX, minY, maxY } = part.bounds
+    const work = Object.entries(part.operations).filter(([kind, count]) => count > 0 && !['datum', 'note'].includes(kind))
+    const size = `${say(maxX - minX)} × ${say(maxY - minY)}`
+    return [part.id, part.title, work.map(([kind, count]) => `${count} ${kind}`).join(', '), part.seen, size, say(part.thickness)]
+  })
+  return table(['part', '', 'work', 'seen', 'size', 'thick'], rows, 4)
+}

@@ -1,0 +1,144 @@
+/** `lidwright templates`: the files that a saw, a laser or a printer takes. */
+import { basename, join, resolve } from 'node:path'
+import type { Command } from 'commander'
+import { blocks, check, type Design, FACES, mirrorPart, type Part, partsOf, sentenceOf, solve } from '../../geometry/index.ts'
+import { TEMPLATE_FORMATS, type TemplateFormat, templates } from '../templates.ts'
+import { readInputs, type Source, tellTroubles } from './inputs.ts'
+import { counted, EXIT, type Io, Trouble } from './io.ts'
+import { nearest } from './nearest.ts'
+import { EXIT_CODES, settingOption } from './shared-help.ts'
+import { type Text, writeWhole } from './write-files.ts'
+
+interface Options {
+  readonly out: string
+  readonly svg?: boolean
+  readonly dxf?: boolean
+  readonly inches: boolean
+  readonly inside: boolean
+  readonly part: readonly string[]
+  readonly despiteStops: boolean
+  readonly set: readonly string[]
+}
+
+export function addTemplates(program: Command, io: Io, end: (code: number) => void): void {
+  program
+    .command('templates')
+    .summary('SVG and DXF files of every part, at full size')
+    .description(
+      'Writes a file for each part and one sheet with all of them, at full size: SVG in millimetres, DXF in\n' +
+        'millimetres or inches. All files are made before the first is written; files of the same names are\n' +
+        'replaced, others in the folder are left alone. With several designs each gets a folder of its own.\n' +
+        'Nothing is written while a stop is open, unless you insist.',
+    )
+    .argument('<file...>', 'designs, or folders that hold designs (*.lidwright.json)')
+    .requiredOption('--out <folder>', 'where the files go; made if it is missing')
+    .option('--svg', 'SVG files; both formats where neither is named')
+    .option('--dxf', 'DXF files; both formats where neither is named')
+    .option('--inches', 'numbers in the DXF files are inches', false)
+    .option('--inside', 'only the faces of the box, mirrored: as seen from inside. Names end in -inside', false)
+    .option('--part <names>', 'only these parts, with commas between: lid,board', partNames, [])
+    .option('--despite-stops', 'write although a stop is open', false)
+    .addOption(settingOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  lidwright templates tea-box.lidwright.json --out cut
+  lidwright templates tea-box.lidwright.json --out cut --dxf --inches --part lid,board
+  lidwright templates tea-box.lidwright.json --out cut --svg --inside --part lid
+
+${EXIT_CODES}`,
+    )
+    .action(async (paths: string[], options: Options) => {
+      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      tellTroubles(troubles, io, 'nothing was written')
+      if (troubles.length > 0) return end(EXIT.badInput)
+      if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
+      const folders = foldersOf(sources, resolve(io.cwd, options.out), many)
+      const texts = sources.flatMap((source) => textsOf(source, folders.get(source) ?? '', options))
+      await writeWhole(texts)
+      io.out(`${said(texts, sources, options)}\n`)
+    })
+}
+
+function partNames(text: string, before: readonly string[]): string[] {
+  return [...before, ...text.split(',').map((name) => name.trim()).filter(Boolean)]
+}
+
+/** Says which stops are open; `true` if any is. */
+function tellStops(sources: readonly Source[], io: Io): boolean {
+  const open = sources.flatMap(({ file, design }) => {
+    const layout = solve(design)
+    return check(layout).filter(blocks).map((finding) => `${file}: ${sentenceOf(finding, layout)} [${finding.key}]`)
+  })
+  for (const line of open) io.err(`${line}\n`)
+  if (open.length > 0)
+    io.err(
+      `${counted(open.length, 'stop is', 'stops are')} open, so nothing was written. Mend the design, overrule the stop in it with a reason, or add --despite-stops.\n`,
+    )
+  return open.length > 0
+}
+
+/** One design writes into the folder itself, several into a folder each, named after their files. */
+function foldersOf(sources: readonly Source[], out: string, many: boolean): Map<Source, string> {
+  const folders = new Map<Source, string>()
+  const taken = new Map<string, string>()
+  for (const source of sources) {
+    const name = basename(source.file).replace(/(\.lidwright)?\.json$/, '')
+    const folder = many ? join(out, name) : out
+    const other = taken.get(folder.toLowerCase())
+    if (other !== undefined)
+      throw new Trouble(`${source.file} and ${other} would both be written to ${folder}. Rename one, or write them one at a time.`)
+    taken.set(folder.toLowerCase(), source.file)
+    folders.set(source, folder)
+  }
+  return folders
+}
+
+function textsOf({ file, design }: Source, folder: string, options: Options): Text[] {
+  const parts = partsFor(design, options.inside)
+  const unknown = options.part.filter((name) => !parts.some((part) => part.id === name))
+  if (unknown.length > 0) throw new Trouble(unknownPart(file, unknown, parts, options.inside))
+  const named = TEMPLATE_FORMATS.filter((format) => options[format])
+  const formats: readonly TemplateFormat[] = named.length > 0 ? named : TEMPLATE_FORMATS
+  const files = templates(parts, {
+    title: design.title,
+    formats,
+    dxfUnits: options.inches ? 'inches' : 'mm',
+    ...(options.part.length > 0 ? { only: options.part } : {}),
+  })
+  return files.map(({ name, text }) => ({
+    path: join(folder, options.inside ? name.replace(/\.[^.]+$/, '-inside$&') : name),
+    text,
+  }))
+}
+
+function partsFor(design: Design, inside: boolean): readonly Part[] {
+  const parts = partsOf(solve(design))
+  const faces: readonly string[] = FACES
+  return inside ? parts.filter((part) => faces.includes(part.id)).map(mirrorPart) : parts
+}
+
+function unknownPart(file: string, unknown: readonly string[], parts: readonly Part[], inside: boolean): string {
+  const ids = parts.map((part) => part.id)
+  const near = unknown.flatMap((name) => nearest(name, ids, 1))
+  const which = inside ? 'The parts with an inside are' : 'The parts are'
+  return [
+    `${file}: there is no part called "${unknown.join('", "')}".`,
+    ...(near.length > 0 ? [`Is ${near.join(', ')} meant?`] : []),
+    `${which} ${ids.join(', ')}. Nothing was written.`,
+  ].join(' ')
+}
+
+function said(texts: readonly Text[], sources: readonly Source[], options: Options): string {
+  const inside = options.inside ? 'These show the inside of the faces: they are mirrored, and each sheet says so.' : ''
+  const hands = sources.filter(({ design }) => design.hand === 'not stated').map(({ file }) => file)
+  const files = `Wrote ${counted(texts.length, 'file')} to ${options.out}:`
+  return [
+    files,
+    ...texts.map(({ path }) => `  ${path}`),
+    ...(inside ? [inside] : []),
+    ...(hands.length > 0 ? [`The hand is not stated in ${hands.join(', ')}: the sheets show a right-handed build.`] : []),
+  ].join('\n')
+}
+

@@ -1,0 +1,59 @@
+/** Writing so that nothing is ever there by half: all texts first, then all names. */
+import { mkdir, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { basename, dirname, join } from 'node:path'
+import { reasonOf, Trouble } from './io.ts'
+
+export interface Text {
+  /** Absolute path. */
+  readonly path: string
+  readonly text: string
+}
+
+/**
+ * Writes every text to a name beside its own, and only when all of them are on the disk gives them their names.
+ * Folders that are missing are made; files of the same names are replaced. Throws a `Trouble` that says what failed,
+ * after taking away what was begun.
+ */
+export async function writeWhole(texts: readonly Text[]): Promise<void> {
+  const begun: { readonly temporary: string; readonly path: string }[] = []
+  let at = ''
+  try {
+    for (const folder of new Set(texts.map(({ path }) => dirname(path)))) {
+      at = folder
+      await mkdir(folder, { recursive: true })
+    }
+    for (const { path, text } of texts) {
+      at = path
+      if (await isFolder(path)) throw new Trouble(`${path}: a folder of that name lies where the file should go. Nothing was written; take it away or choose another place.`)
+      const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.part`)
+      begun.push({ temporary, path })
+      await writeFile(temporary, text, { encoding: 'utf8', flag: 'wx' })
+    }
+    for (const { temporary, path } of begun) {
+      at = path
+      await rename(temporary, path)
+    }
+  } catch (error) {
+    await Promise.all(begun.map(({ temporary }) => rm(temporary, { force: true })))
+    if (error instanceof Trouble) throw error
+    throw new Trouble(`${at}: it cannot be written: ${reasonOf(error)}. Nothing is left half written; choose another place with --out.`)
+  }
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  try {
+    return (await stat(path)).isDirectory()
+  } catch {
+    return false
+  }
+}
+
+/** Does anything lie at this path? */
+export async function exists(path: string): Promise<boolean> {
+  try {
+    await stat(path)
+    return true
+  } catch {
+    return false
+  }
+}

@@ -1,0 +1,235 @@
+/** What each key of the JSON report holds: for the documentation, and for whoever reads a report. */
+export interface ReportKey {
+  /** Path from the top; `[]` stands for every entry of a list, `.*` for every name in a group. */
+  readonly key: string
+  readonly unit: string
+  readonly meaning: string
+}
+
+const rows = (unit: string, prefix: string, keys: Readonly<Record<string, string>>): ReportKey[] =>
+  Object.entries(keys).map(([key, meaning]) => ({ key: `${prefix}${key}`, unit, meaning }))
+const mm = (prefix: string, keys: Readonly<Record<string, string>>) => rows('mm', prefix, keys)
+const words = (prefix: string, keys: Readonly<Record<string, string>>) => rows('text', prefix, keys)
+const yesNo = (prefix: string, keys: Readonly<Record<string, string>>) => rows('yes or no', prefix, keys)
+const counts = (prefix: string, keys: Readonly<Record<string, string>>) => rows('count', prefix, keys)
+
+const box4 = (prefix: string, of: string) =>
+  mm(prefix, {
+    minX: `${of}: least x.`,
+    maxX: `${of}: greatest x.`,
+    minY: `${of}: least y.`,
+    maxY: `${of}: greatest y.`,
+  })
+
+/** In the order in which the report holds them. */
+export const REPORT_KEYS: readonly ReportKey[] = [
+  ...words('', { format: 'Always `lidwright-report`.' }),
+  ...counts('', { version: 'Version of this report; raised when a key changes its meaning or goes away.' }),
+  ...words('', { title: 'Title of the design.', hand: '`right`, `left` or `not stated`.' }),
+  ...words('units.', {
+    lengths: 'Always `mm`: the unit of every length below.',
+    angles: 'Always `radians`: the unit of every angle below. Only `findings[]` say their own unit.',
+    shown: 'The builder’s unit, in which sentences speak: `mm` or `inches`.',
+  }),
+  ...counts('units.', { fraction: 'Smallest fraction of an inch on the builder’s rule, 0 for decimals.' }),
+  ...mm('scale.', { length: 'Scale length.' }),
+  ...words('scale.', { start: '`nut` or `zero fret`: where x is 0.' }),
+  ...yesNo('scale.', { zeroFret: 'Is there a zero fret?', fretless: 'Are the frets only marked?' }),
+  ...words('scale.', { by: 'How the frets are stated: `equal`, `steps`, `cents` or `ratios`.' }),
+  ...mm('scale.', { saddleLine: 'From the nut to the saddle line: scale length and setback.' }),
+  ...counts('frets[].', { number: '1 for the first behind the nut; 0 for a zero fret.' }),
+  ...mm('frets[].', {
+    fromNut: 'From the nut. Measure every fret from there.',
+    step: 'From the fret before; only to check the work by.',
+  }),
+  ...rows('cents', 'frets[].', { cents: 'Interval above the open string.' }),
+  ...yesNo('frets[].', { overBox: 'Does it lie over the box?', onWood: 'Does it lie on the board or the neck?' }),
+  ...mm('frets[].', { yBass: 'Bass end of the fret.', yTreble: 'Treble end of the fret.' }),
+  ...words('frets[].', { 'onRule.text': '`fromNut` as the builder’s rule shows it.' }),
+  ...mm('frets[].', { 'onRule.error': 'What the rule shows, less what is true.' }),
+  ...counts('strings[].', {
+    index: '0 for the bass string.',
+    number: '1 for the treble string, as the trade counts.',
+  }),
+  ...mm('strings[].', {
+    gauge: 'Diameter.',
+    yAtNut: 'Across, at the nut.',
+    yAtSaddle: 'Across, at the saddle.',
+    zAtNut: 'Underside of the string at the nut.',
+    zAtSaddle: 'Underside of the string at the saddle.',
+  }),
+  ...rows('radians', 'strings[].', {
+    sideAngleAtSaddle: 'Sideways turn over the saddle; 0 where the string has no hole.',
+    sideAngleAtNut: 'Sideways turn at the nut; 0 where the string has no post.',
+  }),
+  ...counts('strings[].', { 'tail.hole': 'Hole it runs to, 1 on the bass side. `tail` is null where holes are missing.' }),
+  ...mm('strings[].tail.', {
+    fromNut: 'From the nut to that hole.',
+    fromCentreline: 'From the centreline to that hole.',
+    z: 'Height of that hole.',
+  }),
+  ...mm('strings[].post.', {
+    fromNut: 'From the nut to its post, negative. `post` is null where posts are missing.',
+    fromCentreline: 'From the centreline to its post.',
+  }),
+  ...mm('box.', {
+    length: 'Outside, along the neck.',
+    width: 'Outside, across.',
+    depth: 'Outside, through lid and base.',
+    x0: 'Outer face of the neck-end wall, from the nut.',
+    x1: 'Outer face of the tail-end wall, from the nut.',
+    insideX0: 'Inner face of the neck-end wall.',
+    insideX1: 'Inner face of the tail-end wall.',
+    insideBass: 'Inner face of the bass wall.',
+    insideTreble: 'Inner face of the treble wall.',
+    halfWidth: 'From the centreline to a side wall’s outer face.',
+    lidBottom: 'Inner face of the lid.',
+    wallTop: 'Lid-side edge of the walls.',
+    wallBottom: 'Base-side edge of the walls.',
+    baseTop: 'Inner face of the base.',
+    baseBottom: 'Outer face of the base.',
+  }),
+  ...words('panels[].', { face: 'Name of the face.' }),
+  ...mm('panels[].', {
+    fromNut: 'From the nut to the panel’s origin: its neck-end edge on lid and base, its middle on a side wall, its outer face on an end wall.',
+    long: 'Length of the panel: along the neck; of an end wall, across it.',
+    across: 'The other way.',
+    thickness: 'Thickness.',
+  }),
+  ...mm('neck.', {
+    x0: 'End of the head.',
+    x1: 'End of the tail or tongue.',
+    top: 'Top of the neck.',
+    bottom: 'Underside of the neck.',
+    playingTop: 'What the strings are pressed on: the board, or the bare neck.',
+    'halfWidths[].x': 'Where the neck’s side changes direction.',
+    'halfWidths[].half': 'Half the width there.',
+  }),
+  ...words('neck.stretches[].', { of: '`headstock`, `slope`, `neck`, `notch`, `relief`, `pickup relief` or `tail`.' }),
+  ...mm('neck.stretches[].', {
+    x0: 'Where the stretch begins.',
+    x1: 'Where it ends.',
+    top: 'Its top.',
+    bottom: 'Its underside.',
+    left: 'What is left of the blank’s thickness.',
+  }),
+  ...words('neck.', {
+    'stretches[].because': 'Id of the thing that makes the cut necessary, or null.',
+    'cuts[].of': 'A cut into the top before overlaps are sorted out: `notch`, `relief` or `pickup relief`.',
+  }),
+  ...mm('neck.cuts[].', { x0: 'Where the cut begins.', x1: 'Where it ends.', top: 'Height of its floor.' }),
+  ...words('neck.', {
+    'cuts[].because': 'Id of the thing that makes the cut necessary, or null.',
+    'slots[].face': 'The wall that is slotted.',
+  }),
+  ...mm('neck.slots[].', {
+    width: 'Width of the slot.',
+    depth: 'Down from the wall’s lid-side edge.',
+    wallLeftBelow: 'Wall left under the slot.',
+    wallLeftBeside: 'Wall left beside the slot, to the corner joint.',
+  }),
+  ...mm('neck.thinnest.', { left: 'The least thickness left inside the box.', x0: 'Where it begins.', x1: 'Where it ends.' }),
+  ...words('neck.', { 'thinnest.of': 'What makes it so thin.' }),
+  ...box4('neck.block.', 'Block under a tongue; `block` is null for a through neck'),
+  ...mm('neck.needs.', {
+    total: 'Length that the blank must give.',
+    headstock: 'Of this, the head.',
+    scale: 'From the nut to the saddle line.',
+    behindSaddle: 'From the saddle line to the outside of the tail-end wall, or to the end of the tongue.',
+    tail: 'What stands out behind.',
+  }),
+  ...mm('board.', {
+    x0: 'Head end of the board. `board` is null where none is fitted.',
+    x1: 'Tail end of the board.',
+    bottom: 'Its underside.',
+    top: 'Its top.',
+    overLid: 'How far it reaches over the box.',
+    length: 'Length of the board.',
+  }),
+  ...mm('nut.', { x0: 'Back of the nut.', x1: 'Front edge of the nut.', bottom: 'Foot of the nut.', top: 'Underside of the strings.' }),
+  ...mm('saddle.', {
+    fromNut: 'From the nut to the saddle line.',
+    fromEdge: 'From the lid’s neck-end edge to the saddle line.',
+    fromTailEdge: 'From the saddle line to the lid’s tail-end edge.',
+    fromTailWall: 'From the saddle line to the inside of the tail-end wall.',
+    top: 'Underside of the strings.',
+  }),
+  ...box4('saddle.foot.', 'Foot of the saddle, from the nut and the centreline'),
+  ...counts('tailHoles[].', { number: '1 on the bass side.' }),
+  ...mm('tailHoles[].', {
+    fromNut: 'From the nut.',
+    fromEdge: 'On the tail, from the box; on the wall, down from its lid-side edge; on the lid, from its tail-end edge.',
+    fromCentreline: 'From the centreline.',
+    z: 'Height.',
+  }),
+  ...counts('tailHoles[].', { string: 'Number of the string that runs to it, or null.' }),
+  ...counts('posts[].', { number: 'Bass row first, nearest the nut first.' }),
+  ...words('posts[].', { side: '`bass` or `treble`.' }),
+  ...mm('posts[].', { fromNut: 'From the nut, negative.', fromCentreline: 'From the centreline.' }),
+  ...words('things[].', {
+    id: 'Its id.',
+    kind: 'Its kind.',
+    name: 'Its name, empty where it has none.',
+    what: 'Kind and shape in words.',
+    face: 'The face it is on.',
+  }),
+  ...mm('things[].', {
+    fromNut: 'From the nut to its centre; on an end wall, to that wall.',
+    fromEdge: 'From the face’s neck-end edge to its centre; on an end wall, from the bass edge.',
+    fromCentreline: 'From the face’s centreline to its centre: treble positive; on a side wall, tail positive.',
+    fromLidEdge: 'On a wall, down from the lid-side edge; null on lid and base.',
+  }),
+  ...rows('radians', 'things[].', { turned: 'Turned about its centre, from the tail towards the treble.' }),
+  ...mm('things[].', {
+    'size.along': 'Size along the face.',
+    'size.across': 'Size across the face.',
+  }),
+  ...box4('things[].bounds.', 'Room it takes on its face, from the panel’s origin'),
+  ...mm('things[].', { reach: 'How far it reaches behind the outer side of the face.' }),
+  ...words('parts[].', {
+    id: 'Name of the part, as in `--part` and in file names.',
+    title: 'Title on its sheet.',
+    seen: 'From where the sheet looks at it.',
+  }),
+  ...yesNo('parts[].', { mirrored: 'Is the sheet the mirror image of what that face shows?' }),
+  ...words('parts[].', { headEnd: 'Where the head lies on the sheet.' }),
+  ...mm('parts[].', { thickness: 'Thickness of the wood.' }),
+  ...box4('parts[].bounds.', 'Outline, on its own sheet'),
+  ...counts('parts[].operations.', {
+    cut: 'How many cuts right through, the outline not counted.',
+    recess: 'How many recesses.',
+    drill: 'How many drilled holes.',
+    slot: 'How many saw slots.',
+    mark: 'How many scribed lines.',
+    datum: 'How many lines to measure from.',
+    note: 'How many notes.',
+  }),
+  ...words('findings[].', {
+    rule: 'Name of the rule.',
+    key: 'Names this finding for good; what `overruled` in a design points at.',
+    grade: '`stop`, `care`, `note` or `clear`.',
+    'about[]': 'Ids of the things it is about, or names of structure.',
+  }),
+  ...rows('as `unit` says', 'findings[].', {
+    measured: 'What was measured, or null.',
+    limit: 'What it is held against, or null.',
+    margin: 'How far it is on the good side of the limit; negative is bad; null where nothing was measured.',
+  }),
+  ...words('findings[].', {
+    unit: '`mm`, `degrees`, `share` or `count`.',
+    sentence: 'The same in words, in the builder’s unit.',
+    'where.view': '`plan` and `section` are the instrument; else a face, in its own frame.',
+  }),
+  ...mm('findings[].where.', {
+    'from.x': 'Where the measured stretch begins, x.',
+    'from.y': 'The same, y; in `section` the height.',
+    'to.x': 'Where it ends, x.',
+    'to.y': 'The same, y; in `section` the height.',
+  }),
+  ...words('findings[].', { overruled: 'The builder’s reason to live with it, or null.' }),
+  ...yesNo('findings[].', { blocks: 'Is it a stop that nobody overruled?' }),
+  ...words('problems[].', {
+    of: 'Id of a thing whose place could not be followed.',
+    sentence: 'Why.',
+  }),
+]

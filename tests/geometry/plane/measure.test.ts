@@ -1,0 +1,181 @@
+import { describe, expect, it } from 'vitest'
+import type { Chain } from '../../../geometry/plane/index.ts'
+import {
+  area,
+  bounds,
+  centroid,
+  chain,
+  circle,
+  length,
+  line,
+  move,
+  polygon,
+  rectangle,
+  turn,
+} from '../../../geometry/plane/index.ts'
+
+const origin = { x: 0, y: 0 }
+
+/** A piece of pie without its point: chord 2 a, `bulge` on the arc, closed by the chord. */
+function segment(a: number, bulge: number): Chain {
+  return {
+    shape: 'chain',
+    closed: true,
+    vertices: [
+      { x: -a, y: 0, bulge },
+      { x: a, y: 0, bulge: 0 },
+    ],
+  }
+}
+
+describe('bounds', () => {
+  it('of a slot of four vertices, centres 20 apart, radius 5, reach its round ends: x 5 to 35', () => {
+    // The same slot is read as x 5 to 35 by ezdxf, GDAL and the `dxf` package.
+    const slot: Chain = {
+      shape: 'chain',
+      closed: true,
+      vertices: [
+        { x: 10, y: 10, bulge: 0 },
+        { x: 30, y: 10, bulge: 1 },
+        { x: 30, y: 20, bulge: 0 },
+        { x: 10, y: 20, bulge: 1 },
+      ],
+    }
+    expect(bounds(slot)).toEqual({ minX: 5, minY: 10, maxX: 35, maxY: 20 })
+  })
+
+  it('of an arc more than half round reach past the chord on both sides', () => {
+    // Three quarters of a circle of radius 5 from (5, 0) to (0, -5).
+    const { minX, minY, maxX, maxY } = bounds({
+      shape: 'chain',
+      closed: false,
+      vertices: [
+        { x: 5, y: 0, bulge: Math.tan((3 * Math.PI) / 8) },
+        { x: 0, y: -5, bulge: 0 },
+      ],
+    })
+    expect([minX, minY, maxX, maxY].map((v) => Math.round(v * 1e9) / 1e9)).toEqual([-5, -5, 5, 5])
+  })
+
+  it('of an arc that passes no compass point are those of its ends', () => {
+    const r = Math.SQRT1_2 * 10
+    const from = { x: 10 * Math.cos(0.1), y: 10 * Math.sin(0.1), bulge: Math.tan((Math.PI / 4 - 0.1) / 4) }
+    const box = bounds({ shape: 'chain', closed: false, vertices: [from, { x: r, y: r, bulge: 0 }] })
+    expect(box).toEqual({ minX: r, minY: from.y, maxX: from.x, maxY: r })
+  })
+
+  it('of a chain without length are refused', () => {
+    const none: Chain = { shape: 'chain', closed: true, vertices: [{ x: 1, y: 1, bulge: 0 }] }
+    expect(() => bounds(none)).toThrow('this one has 1')
+  })
+})
+
+describe('area', () => {
+  it('of an open chain is refused', () => {
+    expect(() => area(line(origin, { x: 1, y: 0 }))).toThrow('of 2 vertices is open')
+  })
+
+  it('is positive counter-clockwise and negative clockwise', () => {
+    const corners = [origin, { x: 4, y: 0 }, { x: 0, y: 3 }].map((p) => ({ ...p, bulge: 0 }))
+    expect(area({ shape: 'chain', closed: true, vertices: corners })).toBe(6)
+    expect(area({ shape: 'chain', closed: true, vertices: corners.toReversed() })).toBe(-6)
+  })
+
+  it('of a circle is pi r^2, and of two half-round segments the same', () => {
+    expect(area(circle(origin, 3))).toBeCloseTo(9 * Math.PI, 12)
+    expect(
+      area(
+        chain(
+          [
+            { x: -3, y: 0, bulge: 1 },
+            { x: 3, y: 0, bulge: 1 },
+          ],
+          true,
+        ),
+      ),
+    ).toBeCloseTo(9 * Math.PI, 12)
+  })
+
+  it.each([60, 90, 180, 270, 350])('of a circular segment of %d degrees is r^2 (t - sin t) / 2', (degrees) => {
+    // Handbook formula for the circular segment (common handbook formula, from memory).
+    const t = (degrees * Math.PI) / 180
+    const r = 7
+    expect(area(segment(r * Math.sin(t / 2), Math.tan(t / 4)))).toBeCloseTo((r * r * (t - Math.sin(t))) / 2, 10)
+  })
+
+  it('of a flat arc keeps its digits on both sides of where the series takes over', () => {
+    // Nearly a parabola: two thirds of chord times sagitta, the next term is 1 + b^2 / 5.
+    for (const b of [1e-7, 1e-5, 9.99e-4, 1.001e-3, 5e-3]) {
+      const chord = 20
+      const sagitta = (b * chord) / 2
+      const expected = (2 / 3) * chord * sagitta * (1 + (b * b) / 5)
+      expect(area(segment(10, b)) / expected).toBeCloseTo(1, 9)
+    }
+  })
+
+  it('far from the origin loses nothing that counts', () => {
+    const small = rectangle(0, 0, 3, 2)
+    expect(area(move(small, 1e6, -1e6))).toBeCloseTo(6, 8)
+  })
+})
+
+describe('length', () => {
+  it('is the sum of its parts: sides, and radius times sweep', () => {
+    expect(length(rectangle(0, 0, 3, 4))).toBe(14)
+    expect(length(circle(origin, 2))).toBeCloseTo(4 * Math.PI, 12)
+    expect(length(segment(5, 1))).toBeCloseTo(5 * Math.PI + 10, 12)
+  })
+
+  it('of an open chain leaves out the way back', () => {
+    const corners = [origin, { x: 3, y: 0 }, { x: 3, y: 4 }].map((p) => ({ ...p, bulge: 0 }))
+    expect(length(chain(corners, false))).toBe(7)
+    expect(length(chain(corners, true))).toBe(12)
+  })
+})
+
+describe('centroid', () => {
+  it('of an open chain and of nothing are refused', () => {
+    expect(() => centroid(line(origin, { x: 1, y: 0 }))).toThrow('is open')
+    expect(() => centroid(segment(5, 0))).toThrow('encloses no area')
+  })
+
+  it('of a half disc lies 4 r / (3 pi) from its diameter', () => {
+    // Handbook formula (common handbook formula, from memory). A bulge of 1 from left to right lies below.
+    const { x, y } = centroid(segment(6, 1))
+    expect(x).toBeCloseTo(0, 12)
+    expect(y).toBeCloseTo((-4 * 6) / (3 * Math.PI), 12)
+  })
+
+  it('of a flat segment lies two fifths of the sagitta from its chord, on both sides of the series', () => {
+    for (const b of [1e-6, 9.99e-4, 1.001e-3]) {
+      expect(centroid(segment(10, b)).y / (-0.4 * 10 * b)).toBeCloseTo(1, 5)
+    }
+  })
+
+  it('of a triangle is the mean of its corners, wherever it lies', () => {
+    const { x, y } = centroid(move(polygon([origin, { x: 6, y: 0 }, { x: 0, y: 3 }]), 500, 700))
+    expect(x).toBeCloseTo(502, 9)
+    expect(y).toBeCloseTo(701, 9)
+  })
+
+  it('of a notched plate balances: plate less notch', () => {
+    // 60 x 40 less a half disc of radius 10 at the middle of its top: moments by hand.
+    const notched = chain(
+      [
+        { x: 0, y: 0, bulge: 0 },
+        { x: 60, y: 0, bulge: 0 },
+        { x: 60, y: 40, bulge: 0 },
+        { x: 40, y: 40, bulge: -1 },
+        { x: 20, y: 40, bulge: 0 },
+        { x: 0, y: 40, bulge: 0 },
+      ],
+      true,
+    )
+    const notch = 50 * Math.PI
+    const expected = (2400 * 20 - notch * (40 - 40 / (3 * Math.PI))) / (2400 - notch)
+    expect(area(notched)).toBeCloseTo(2400 - notch, 9)
+    expect(centroid(notched).x).toBeCloseTo(30, 9)
+    expect(centroid(notched).y).toBeCloseTo(expected, 9)
+    expect(centroid(turn(notched, Math.PI / 2)).x).toBeCloseTo(-expected, 9)
+  })
+})

@@ -1,0 +1,157 @@
+/**
+ * Random designs for laws, drawn from the schema by way of the field catalogue: a field added there is drawn here.
+ *
+ * Most values lie near what is usual, so that many designs could be built; some lie anywhere within their limits,
+ * and some on a limit, because that is where arithmetic breaks.
+ */
+import fc, { type Arbitrary } from 'fast-check'
+import { ACROSS_LINES, ALONG_LINES } from '../../geometry/design/place.ts'
+import {
+  type Design,
+  type Field,
+  fieldsOf,
+  fieldsOfKind,
+  KINDS,
+  type KindName,
+  kindOf,
+  RULES,
+  sections,
+} from '../../geometry/index.ts'
+import { designOf } from './designs.ts'
+
+/** Longer lists than this say nothing new and take their time. */
+const MOST_THINGS = 8
+
+/** JSON has no -0, so a design has none. */
+const double = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((value) => value + 0)
+
+const clamp = (value: number, min: number, max: number) => Math.min(max, Math.max(min, value))
+
+function amount({ min = 0, max = 1000, standard }: Field): Arbitrary<number> {
+  const anywhere = double(min, max)
+  const onALimit = fc.constantFrom(min, max)
+  if (typeof standard !== 'number') return fc.oneof({ weight: 3, arbitrary: anywhere }, onALimit)
+  const near = fc.integer({ min: 70, max: 130 }).map((percent) => clamp((standard * percent) / 100, min, max))
+  return fc.oneof(
+    { weight: 12, arbitrary: near },
+    { weight: 2, arbitrary: anywhere },
+    { weight: 1, arbitrary: onALimit },
+  )
+}
+
+function count({ min = 0, max = 40, standard }: Field): Arbitrary<number> {
+  const few = Math.min(max, Number(standard) + 3)
+  return fc.oneof({ weight: 3, arbitrary: fc.integer({ min, max: few }) }, fc.integer({ min, max }))
+}
+
+const words = (max: number) =>
+  fc
+    .oneof(
+      fc.constant(''),
+      fc.constantFrom('Brass “lip”', '<b>&amp;', 'Zoë’s tin', '孔 3 ½', '%%d{}'),
+      fc.string({ unit: 'grapheme', maxLength: 12 }),
+    )
+    .map((text) => text.replace(/\p{Cc}/gu, '').slice(0, max))
+
+const ratio = fc
+  .tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 60 }))
+  .map(([below, more]) => `${below + more}/${below}`)
+
+const frets = fc.oneof(
+  { weight: 3, arbitrary: fc.record({ by: fc.constant('equal'), count: fc.integer({ min: 0, max: 36 }) }) },
+  fc.record({ by: fc.constant('steps'), list: fc.array(fc.integer({ min: 1, max: 48 }), { minLength: 1, maxLength: 30 }) }),
+  fc.record({ by: fc.constant('cents'), list: fc.array(double(0.001, 4800), { minLength: 1, maxLength: 30 }) }),
+  fc.record({ by: fc.constant('ratios'), list: fc.array(ratio, { minLength: 1, maxLength: 20 }) }),
+)
+
+/** A place along or across a face, by measure or by relation to one of `ids`, to lines, or to what is not there. */
+function place(axis: 'along' | 'across', ids: readonly string[], usual: number): Arbitrary<unknown> {
+  const lines: readonly string[] = axis === 'along' ? ALONG_LINES : ACROSS_LINES
+  const id = fc.constantFrom(...ids, 'gone')
+  const line = fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...lines) }, id)
+  return fc.oneof(
+    { weight: 4, arbitrary: fc.integer({ min: axis === 'along' ? 0 : -usual, max: usual }) },
+    { weight: 1, arbitrary: double(-3000, 3000) },
+    { weight: 2, arbitrary: double(-1.5, 1.5).map((share) => ({ share })) },
+    { weight: 2, arbitrary: fc.tuple(line, line).map((midway) => ({ midway })) },
+    { weight: 2, arbitrary: id.map((mirror) => ({ mirror })) },
+    ...(axis === 'along' ? [{ weight: 2, arbitrary: double(0, 1).map((ofScale) => ({ ofScale })) }] : []),
+  )
+}
+
+/** One field of a section, whatever its sort. Throws for a sort that this file does not know how to draw. */
+export function arbitraryField(field: Field, ids: readonly string[] = ['gone']): Arbitrary<unknown> {
+  switch (field.unit) {
+    case 'mm':
+    case 'degrees':
+    case 'share':
+      return amount(field)
+    case 'count':
+      return count(field)
+    case 'yes or no':
+      return fc.boolean()
+    case 'one of':
+      return fc.constantFrom(...(field.options ?? []))
+    case 'text':
+      return words(field.name === 'name' ? 80 : 120)
+    case 'mm, a list':
+      return fc.array(double(0.1, 5), { maxLength: 12 })
+    case 'fret list':
+      return frets
+    case 'place':
+      return place(field.name === 'across' ? 'across' : 'along', ids, field.name === 'across' ? 90 : 240)
+    default:
+      throw new Error(`no random values for the field "${field.name}", which is of the sort "${field.unit}"`)
+  }
+}
+
+/** Some of the fields, the rest left to their defaults; dotted names become nested objects. */
+function someOf(fields: readonly Field[], ids: readonly string[], share: number): Arbitrary<object> {
+  const drawn = fields.map((field) =>
+    fc.oneof(
+      { weight: share, arbitrary: arbitraryField(field, ids).map((value) => [field.name, value] as const) },
+      { weight: 100 - share, arbitrary: fc.constant(null) },
+    ),
+  )
+  return fc.tuple(...drawn).map((entries) => {
+    const section: Record<string, Record<string, unknown>> = {}
+    for (const entry of entries) {
+      if (!entry) continue
+      const [first = '', second] = entry[0].split('.')
+      if (second === undefined) section[first] = entry[1] as never
+      else section[first] = { ...section[first], [second]: entry[1] }
+    }
+    return section
+  })
+}
+
+/** A thing of any kind called `id` whose places may hang on any of `ids`. */
+export function arbitraryThing(id: string, ids: readonly string[]): Arbitrary<object> {
+  return fc.constantFrom(...(Object.keys(KINDS) as KindName[])).chain((kind) => {
+    const fields = fieldsOfKind(kind).filter(({ name }) => name !== 'id' && name !== 'face')
+    return fc
+      .tuple(someOf(fields, ids, 60), fc.constantFrom(...kindOf(kind).faces))
+      .map(([some, face]) => ({ kind, id, face, ...some }))
+  })
+}
+
+export const arbitraryThings: Arbitrary<object[]> = fc
+  .uniqueArray(fc.stringMatching(/^[a-z][a-z0-9-]{0,5}$/), { maxLength: MOST_THINGS })
+  .chain((ids) => fc.tuple(...ids.map((id) => arbitraryThing(id, ids))))
+
+const overruled = fc.dictionary(fc.constantFrom(...RULES.map((rule) => `${rule.name} neck`)), words(500), { maxKeys: 2 })
+
+/** Any legal design: a draw of every section, and up to eight things with places and relations. */
+export const arbitraryDesign: Arbitrary<Design> = fc
+  .tuple(
+    fc.record({
+      title: words(120),
+      hand: fc.constantFrom('right', 'left', 'not stated'),
+      things: arbitraryThings,
+      overruled,
+    }),
+    ...sections().map((section) =>
+      someOf(fieldsOf(section), ['gone'], section === 'limits' ? 5 : 40).map((fields) => ({ [section]: fields })),
+    ),
+  )
+  .map((parts) => designOf(Object.assign({}, ...parts)))
