@@ -1,5 +1,6 @@
 /** Where the frets go. Every position is measured from the nut, never fret to fret: errors do not add up. */
 import type { Design } from '../design/schema.ts'
+import { centsOf, ratioOf } from './ratio.ts'
 
 export interface Fret {
   /** 1 for the first behind the nut; 0 for a zero fret. */
@@ -18,15 +19,6 @@ export interface Fret {
  * Example: `fretShare(1200)` is exactly 0.5.
  */
 export const fretShare = (cents: number): number => 1 - 2 ** (-cents / 1200)
-
-/** Cents of a frequency ratio, `1200 log2 r` (A. J. Ellis, in Helmholtz, "On the Sensations of Tone", App. XX). */
-export const centsOf = (ratio: number): number => 1200 * Math.log2(ratio)
-
-/** `"3/2"` as a number. Example: `ratioOf('3/2')` is 1.5; 0 below the stroke gives `NaN`. */
-export function ratioOf(text: string): number {
-  const [above, below = '1'] = text.split('/')
-  return Number(below) === 0 ? Number.NaN : Number(above) / Number(below)
-}
 
 /** The intervals a fret list asks for, in cents above the open string, in the order given. */
 export function centsOfFrets(frets: Design['scale']['frets']): number[] {

@@ -1,0 +1,165 @@
+/** What is selected, with all its fields: made from the schema, so nothing here knows the kinds by name. */
+import { check, fieldsOf, fieldsOfKind, kindOf, type Layout, type Placed } from '../../geometry/index.ts'
+import { duplicateThing, mirrorThing, removeThing, useBench } from '../state/index.ts'
+import { announce } from './Announcer.tsx'
+import { useLayout } from './calm.ts'
+import { Fields } from './Fields.tsx'
+import { FindingNote } from './FindingNote.tsx'
+import { PlaceField } from './PlaceField.tsx'
+import { FACE_TITLES, nameOf, sayStep } from './say.ts'
+import { wrongAbout } from './tightness.ts'
+
+/** Pieces of the instrument that can be selected: their title and what a drag of them does. */
+const STRUCTURE: Readonly<Record<string, { title: string; section: string; hint: string; about: readonly string[] }>> = {
+  box: { title: 'Box', section: 'box', hint: 'Selected, it can be dragged under the strings.', about: ['box'] },
+  saddle: { title: 'Saddle', section: 'saddle', hint: 'Drag it, and neck and strings slide over the box.', about: ['saddle'] },
+  tailpiece: { title: 'String holes', section: 'tailpiece', hint: 'Drag the row along the tail or the lid.', about: ['tailpiece', 'tail holes'] },
+  neck: { title: 'Neck', section: 'neck', hint: '', about: ['neck'] },
+  board: { title: 'Fretboard', section: 'board', hint: '', about: ['board'] },
+  headstock: { title: 'Headstock', section: 'headstock', hint: '', about: ['headstock', 'posts', 'head'] },
+  nut: { title: 'Nut', section: 'nut', hint: '', about: ['nut'] },
+}
+
+export function Inspector() {
+  const layout = useLayout()
+  const selection = useBench((bench) => bench.selection)
+  const placed = layout.placed.find((one) => one.thing.id === selection)
+  return (
+    <aside className="inspector" aria-label="What is selected">
+      {placed ? (
+        <ThingInspector key={placed.thing.id} layout={layout} placed={placed} />
+      ) : selection && STRUCTURE[selection] ? (
+        <StructureInspector key={selection} layout={layout} name={selection} />
+      ) : (
+        <NothingSelected layout={layout} />
+      )}
+    </aside>
+  )
+}
+
+function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) {
+  const { thing, kind, at } = placed
+  const index = layout.design.things.findIndex((one) => one.id === thing.id)
+  const base = ['things', index]
+  const fields = fieldsOfKind(thing.kind)
+  const field = (name: string) => fields.find((one) => one.name === name)
+  const place = (axis: 'along' | 'across') => (
+    <PlaceField
+      layout={layout}
+      label={field(axis)?.label ?? axis}
+      help={field(axis)?.help ?? ''}
+      path={[...base, axis]}
+      axis={axis}
+      place={thing[axis]}
+      at={axis === 'along' ? at.x : at.y}
+      thing={thing}
+    />
+  )
+  const own = fields.filter((one) => !['id', 'name', 'along', 'across', 'turnDegrees', 'face'].includes(one.name))
+  return (
+    <>
+      <header>
+        <h2>{nameOf(thing.id, layout)}</h2>
+        <p className="soft">
+          {kind.title}, {kindOf(thing.kind).describe(thing)}, on the {FACE_TITLES[placed.face].toLowerCase()}
+        </p>
+      </header>
+      <Wrong layout={layout} about={[thing.id]} />
+      <Fields fields={own} base={base} />
+      <h3>Where it stands</h3>
+      {place('along')}
+      {place('across')}
+      <p className="soft small">
+        Arrow keys move it by {sayStep(layout.design.units)}, with Shift by ten times that. Alt while dragging lets go of every line.
+      </p>
+      <Fields fields={fields.filter((one) => ['turnDegrees', 'face', 'name'].includes(one.name))} base={base} />
+      <div className="inspector-actions">
+        <button type="button" onClick={() => duplicateThing(thing.id)}>
+          Duplicate
+        </button>
+        <button type="button" onClick={() => mirror(thing.id)}>
+          Mirror
+        </button>
+        <button type="button" onClick={() => removeThing(thing.id)}>
+          Remove
+        </button>
+      </div>
+    </>
+  )
+}
+
+function mirror(id: string): void {
+  if (mirrorThing(id) === null) announce('Its mirror place is taken already, or is its own place.')
+}
+
+function StructureInspector({ layout, name }: { layout: Layout; name: string }) {
+  const piece = STRUCTURE[name]
+  if (!piece) return null
+  const fields = fieldsOf(piece.section)
+  const place = fields.find((one) => one.unit === 'place')
+  return (
+    <>
+      <header>
+        <h2>{piece.title}</h2>
+        {piece.hint && <p className="soft">{piece.hint}</p>}
+      </header>
+      <Wrong layout={layout} about={piece.about} />
+      {place && (
+        <PlaceField
+          layout={layout}
+          label={place.label}
+          help={place.help}
+          path={[piece.section, place.name]}
+          axis="along"
+          place={layout.design.saddle.place}
+          at={layout.saddle.along}
+          thing={null}
+        />
+      )}
+      <Fields fields={fields} base={[piece.section]} />
+    </>
+  )
+}
+
+function Wrong({ layout, about }: { layout: Layout; about: readonly string[] }) {
+  const findings = check(layout)
+  const wrong = about.flatMap((name) => wrongAbout(findings, name))
+  if (wrong.length === 0) return null
+  return (
+    <ul className="inspector-wrong">
+      {wrong.map((finding) => (
+        <li key={finding.key}>
+          <FindingNote finding={finding} layout={layout} />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function NothingSelected({ layout }: { layout: Layout }) {
+  return (
+    <>
+      <header>
+        <h2>Nothing is selected</h2>
+      </header>
+      <p className="soft">
+        Press something on the drawing or in the list to see its measures. Drag sound holes, pickup and screws where you want
+        them; drag the saddle to slide neck and strings over the box.
+      </p>
+      <dl className="keys">
+        <dt>B</dt>
+        <dd>show the box</dd>
+        <dt>F</dt>
+        <dd>show the whole instrument</dd>
+        <dt>Wheel, pinch</dt>
+        <dd>zoom about the pointer</dd>
+        <dt>Arrows</dt>
+        <dd>move what is selected by {sayStep(layout.design.units)}, with Shift by ten times that</dd>
+        <dt>Alt</dt>
+        <dd>held while dragging: no line takes hold</dd>
+        <dt>[ and ]</dt>
+        <dd>the thing before, the thing after</dd>
+      </dl>
+    </>
+  )
+}

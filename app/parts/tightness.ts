@@ -1,0 +1,41 @@
+/** Which findings bear on what, and which of them are tightest. */
+import { type Finding, type LimitName, LIMITS } from '../../geometry/index.ts'
+
+/** The tightest finding about a thing or a piece of the instrument: the gravest, then the least margin. */
+export function tightestAbout(findings: readonly Finding[], id: string): Finding | null {
+  // `check` gives them gravest and tightest first.
+  return findings.find((one) => one.about.includes(id) && one.overruled === undefined && one.margin !== null && one.grade !== 'note') ?? null
+}
+
+/** Findings about it that ask for something, those overruled left out. */
+export const wrongAbout = (findings: readonly Finding[], id: string): readonly Finding[] =>
+  findings.filter((one) => one.about.includes(id) && one.grade !== 'clear' && one.overruled === undefined)
+
+/**
+ * The tightest margins of the whole instrument. Those that fail come first; among those that hold, margins are
+ * compared as a share of their limit, or a degree would be weighed against a millimetre.
+ */
+export function tightest(findings: readonly Finding[], howMany: number): readonly Finding[] {
+  const measured = findings.filter((one) => one.margin !== null && one.limit !== null && one.grade !== 'note' && one.overruled === undefined)
+  const wrong = measured.filter((one) => one.grade !== 'clear')
+  const clear = measured.filter((one) => one.grade === 'clear').sort((a, b) => spare(a) - spare(b))
+  // One rule does not fill the strip with one finding per string.
+  const seen = new Set<string>()
+  const varied = [...wrong, ...clear].filter((one) => {
+    const key = `${one.rule} ${one.grade}`
+    if (seen.has(key) && one.grade === 'clear') return false
+    seen.add(key)
+    return true
+  })
+  return varied.slice(0, howMany)
+}
+
+function spare({ margin, limit }: Finding): number {
+  return (margin ?? 0) / Math.max(Math.abs(limit ?? 0), 1e-6)
+}
+
+export const limitNames = Object.keys(LIMITS) as LimitName[]
+
+/** How many findings block the work. */
+export const stops = (findings: readonly Finding[]): number =>
+  findings.filter((one) => one.grade === 'stop' && one.overruled === undefined).length

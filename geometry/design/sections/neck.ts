@@ -1,0 +1,115 @@
+/** The neck blank, the board on it and the head. */
+import { z } from 'zod'
+import { choice, count, length, oneOf } from '../fields.ts'
+
+export const neck = z
+  .strictObject({
+    length: length(914, 100, 2500, { label: 'Blank, long', help: 'Length of the neck blank before any cut.' }),
+    width: length(38, 8, 200, { label: 'Blank, wide', help: 'Width of the neck blank, and of the neck at the box.' }),
+    thickness: length(19, 3, 100, { label: 'Blank, thick', help: 'Thickness of the neck blank without a board.' }),
+    widthAtNut: length(38, 8, 200, {
+      label: 'Width at the nut',
+      help: 'The same as the blank for a straight neck, less for one that tapers towards the nut.',
+    }),
+    ends: oneOf(['through the box', 'at a block'], 'through the box', {
+      label: 'The neck ends',
+      help: 'It runs through both end walls, or ends inside on a block glued to the neck-end wall and the base.',
+    }),
+    tail: length(38, 0, 300, {
+      label: 'Tail',
+      help: 'How far a through neck stands out behind the tail-end wall.',
+      when: { ends: ['through the box'] },
+    }),
+    tongue: length(80, 5, 600, {
+      label: 'Tongue',
+      help: 'How far a neck that ends at a block reaches into the box, from the inside of the neck-end wall.',
+      when: { ends: ['at a block'] },
+    }),
+    blockLength: length(40, 5, 300, {
+      label: 'Block, long',
+      help: 'Length of the block under the tongue, from the inside of the neck-end wall.',
+      when: { ends: ['at a block'] },
+    }),
+    blockWidth: length(70, 5, 300, {
+      label: 'Block, wide',
+      help: 'Width of the block across the box.',
+      when: { ends: ['at a block'] },
+    }),
+    rise: length(0, -60, 60, {
+      label: 'Neck above the lid',
+      help: 'Height of the neck’s top over the outer face of the lid: 0 is flush, below 0 is let in deeper.',
+    }),
+    relief: length(3, 0, 40, {
+      label: 'Relief under the lid',
+      help: 'How much deeper than the lid the notch goes, so that the lid is free of the neck.',
+    }),
+    reliefStart: length(10, 0, 100, {
+      label: 'Relief starts',
+      help: 'How far inside each end wall the relief begins; there the lid lies on the neck.',
+    }),
+    slotPlay: length(0.4, 0, 5, {
+      label: 'Play in the slots',
+      help: 'How much wider than the neck the slots in the walls are cut, both sides together.',
+    }),
+  })
+  .prefault({})
+
+export const board = z
+  .strictObject({
+    fitted: choice(true, {
+      label: 'Fretboard',
+      help: 'A board glued on the neck; without one the frets go into the neck itself.',
+    }),
+    thickness: length(5, 1, 30, {
+      label: 'Board, thick',
+      help: 'Thickness of the fretboard.',
+      when: { fitted: [true] },
+    }),
+    ends: oneOf(['after the last fret', 'at a length'], 'after the last fret', {
+      label: 'The board ends',
+      help: 'A little behind the last fret, or at a length that you give.',
+      when: { fitted: [true] },
+    }),
+    beyond: length(12, 0, 400, {
+      label: 'Behind the last fret',
+      help: 'How far the board goes on behind its last fret.',
+      when: { ends: ['after the last fret'] },
+    }),
+    length: length(440, 20, 1200, {
+      label: 'Board, long',
+      help: 'Length of the board from the nut.',
+      when: { ends: ['at a length'] },
+    }),
+  })
+  .prefault({})
+
+export const headstock = z
+  .strictObject({
+    length: length(150, 20, 400, { label: 'Headstock, long', help: 'From the front edge of the nut to the end of the head.' }),
+    width: length(38, 8, 300, {
+      label: 'Headstock, wide',
+      help: 'Width of the head; wider than the blank means cheeks glued on.',
+    }),
+    thickness: length(14, 3, 100, {
+      label: 'Headstock, thick',
+      help: 'What is left after the head’s front is carved down; 13 to 16 mm suits ordinary tuners (common practice).',
+    }),
+    ramp: length(20, 0, 150, {
+      label: 'Slope behind the nut',
+      help: 'Length of the slope from the nut down to the face of the head.',
+    }),
+    bassTuners: count(2, 0, 12, { label: 'Tuners, bass side', help: 'Tuner posts along the bass edge of the head.' }),
+    trebleTuners: count(1, 0, 12, { label: 'Tuners, treble side', help: 'Tuner posts along the treble edge.' }),
+    firstPost: length(45, 1, 300, {
+      label: 'First post behind the nut',
+      help: 'From the front edge of the nut to the centre of the nearest post.',
+    }),
+    postSpacing: length(32, 5, 100, { label: 'Between posts', help: 'From centre to centre along one edge.' }),
+    stagger: length(0, -50, 50, {
+      label: 'Treble posts farther back',
+      help: 'How far the treble row stands behind the bass row.',
+    }),
+    postEdge: length(12, 3, 80, { label: 'Post to edge', help: 'From the edge of the head to the centre of each post.' }),
+    postHole: length(8, 1, 20, { label: 'Post hole', help: 'Diameter of the hole for the post or its bushing. Measure yours.' }),
+  })
+  .prefault({})
