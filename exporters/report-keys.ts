@@ -43,7 +43,10 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     step: 'From the fret before; only to check the work by.',
   }),
   ...rows('cents', 'frets[].', { cents: 'Interval above the open string.' }),
-  ...yesNo('frets[].', { overBox: 'Does it lie over the box?', onWood: 'Does it lie on the board or the neck?' }),
+  ...yesNo('frets[].', {
+    overBox: 'Does it lie over the box?',
+    onWood: 'Does it lie on the board or the neck?',
+  }),
   ...mm('frets[].', { yBass: 'Bass end of the fret.', yTreble: 'Treble end of the fret.' }),
   ...words('frets[].', { 'onRule.text': '`fromNut` as the builder’s rule shows it.' }),
   ...mm('frets[].', { 'onRule.error': 'What the rule shows, less what is true.' }),
@@ -62,7 +65,9 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     sideAngleAtSaddle: 'Sideways turn over the saddle; 0 where the string has no hole.',
     sideAngleAtNut: 'Sideways turn at the nut; 0 where the string has no post.',
   }),
-  ...counts('strings[].', { 'tail.hole': 'Hole it runs to, 1 on the bass side. `tail` is null where holes are missing.' }),
+  ...counts('strings[].', {
+    'tail.hole': 'Hole it runs to, 1 on the bass side. `tail` is null where holes are missing.',
+  }),
   ...mm('strings[].tail.', {
     fromNut: 'From the nut to that hole.',
     fromCentreline: 'From the centreline to that hole.',
@@ -91,7 +96,8 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   }),
   ...words('panels[].', { face: 'Name of the face.' }),
   ...mm('panels[].', {
-    fromNut: 'From the nut to the panel’s origin: its neck-end edge on lid and base, its middle on a side wall, its outer face on an end wall.',
+    fromNut:
+      'From the nut to the panel’s origin: its neck-end edge on lid and base, its middle on a side wall, its outer face on an end wall.',
     long: 'Length of the panel: along the neck; of an end wall, across it.',
     across: 'The other way.',
     thickness: 'Thickness.',
@@ -105,7 +111,9 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     'halfWidths[].x': 'Where the neck’s side changes direction.',
     'halfWidths[].half': 'Half the width there.',
   }),
-  ...words('neck.stretches[].', { of: '`headstock`, `slope`, `neck`, `notch`, `relief`, `pickup relief` or `tail`.' }),
+  ...words('neck.stretches[].', {
+    of: '`headstock`, `slope`, `neck`, `notch`, `relief`, `pickup relief` or `tail`.',
+  }),
   ...mm('neck.stretches[].', {
     x0: 'Where the stretch begins.',
     x1: 'Where it ends.',
@@ -128,7 +136,11 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     wallLeftBelow: 'Wall left under the slot.',
     wallLeftBeside: 'Wall left beside the slot, to the corner joint.',
   }),
-  ...mm('neck.thinnest.', { left: 'The least thickness left inside the box.', x0: 'Where it begins.', x1: 'Where it ends.' }),
+  ...mm('neck.thinnest.', {
+    left: 'The least thickness left inside the box.',
+    x0: 'Where it begins.',
+    x1: 'Where it ends.',
+  }),
   ...words('neck.', { 'thinnest.of': 'What makes it so thin.' }),
   ...box4('neck.block.', 'Block under a tongue; `block` is null for a through neck'),
   ...mm('neck.needs.', {
@@ -146,7 +158,12 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     overLid: 'How far it reaches over the box.',
     length: 'Length of the board.',
   }),
-  ...mm('nut.', { x0: 'Back of the nut.', x1: 'Front edge of the nut.', bottom: 'Foot of the nut.', top: 'Underside of the strings.' }),
+  ...mm('nut.', {
+    x0: 'Back of the nut.',
+    x1: 'Front edge of the nut.',
+    bottom: 'Foot of the nut.',
+    top: 'Underside of the strings.',
+  }),
   ...mm('saddle.', {
     fromNut: 'From the nut to the saddle line.',
     fromEdge: 'From the lid’s neck-end edge to the saddle line.',
@@ -158,7 +175,8 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   ...counts('tailHoles[].', { number: '1 on the bass side.' }),
   ...mm('tailHoles[].', {
     fromNut: 'From the nut.',
-    fromEdge: 'On the tail, from the box; on the wall, down from its lid-side edge; on the lid, from its tail-end edge.',
+    fromEdge:
+      'On the tail, from the box; on the wall, down from its lid-side edge; on the lid, from its tail-end edge.',
     fromCentreline: 'From the centreline.',
     z: 'Height.',
   }),
@@ -176,7 +194,8 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   ...mm('things[].', {
     fromNut: 'From the nut to its centre; on an end wall, to that wall.',
     fromEdge: 'From the face’s neck-end edge to its centre; on an end wall, from the bass edge.',
-    fromCentreline: 'From the face’s centreline to its centre: treble positive; on a side wall, tail positive.',
+    fromCentreline:
+      'From the face’s centreline to its centre: treble positive; on a side wall, tail positive.',
     fromLidEdge: 'On a wall, down from the lid-side edge; null on lid and base.',
   }),
   ...rows('radians', 'things[].', { turned: 'Turned about its centre, from the tail towards the treble.' }),

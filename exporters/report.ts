@@ -12,8 +12,8 @@ import {
   type Layout,
   type Operation,
   type Part,
-  partsOf,
   type Placed,
+  partsOf,
   roundedLength,
   sentenceOf,
   solve,
@@ -22,7 +22,15 @@ import {
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
 export const REPORT_VERSION = 1
 
-const OPERATION_KINDS: readonly Operation['kind'][] = ['cut', 'recess', 'drill', 'slot', 'mark', 'datum', 'note']
+const OPERATION_KINDS: readonly Operation['kind'][] = [
+  'cut',
+  'recess',
+  'drill',
+  'slot',
+  'mark',
+  'datum',
+  'note',
+]
 
 export type Report = ReturnType<typeof reportOf>
 
@@ -77,7 +85,10 @@ function fretsOf({ frets, design }: Layout) {
     onWood,
     yBass,
     yTreble,
-    onRule: { text: formatLength(fromNut, design.units, { unit: true }), error: roundedLength(fromNut, design.units).errorMm },
+    onRule: {
+      text: formatLength(fromNut, design.units, { unit: true }),
+      error: roundedLength(fromNut, design.units).errorMm,
+    },
   }))
 }
 

@@ -7,29 +7,20 @@ import { Fields } from './Fields.tsx'
 import { FindingNote } from './FindingNote.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { FACE_TITLES, nameOf, sayStep } from './say.ts'
+import { namesOf, type Piece, pieceOf } from './structure.ts'
 import { wrongAbout } from './tightness.ts'
-
-/** Pieces of the instrument that can be selected: their title and what a drag of them does. */
-const STRUCTURE: Readonly<Record<string, { title: string; section: string; hint: string; about: readonly string[] }>> = {
-  box: { title: 'Box', section: 'box', hint: 'Selected, it can be dragged under the strings.', about: ['box'] },
-  saddle: { title: 'Saddle', section: 'saddle', hint: 'Drag it, and neck and strings slide over the box.', about: ['saddle'] },
-  tailpiece: { title: 'String holes', section: 'tailpiece', hint: 'Drag the row along the tail or the lid.', about: ['tailpiece', 'tail holes'] },
-  neck: { title: 'Neck', section: 'neck', hint: '', about: ['neck'] },
-  board: { title: 'Fretboard', section: 'board', hint: '', about: ['board'] },
-  headstock: { title: 'Headstock', section: 'headstock', hint: '', about: ['headstock', 'posts', 'head'] },
-  nut: { title: 'Nut', section: 'nut', hint: '', about: ['nut'] },
-}
 
 export function Inspector() {
   const layout = useLayout()
   const selection = useBench((bench) => bench.selection)
   const placed = layout.placed.find((one) => one.thing.id === selection)
+  const piece = pieceOf(selection)
   return (
     <aside className="inspector" aria-label="What is selected">
       {placed ? (
         <ThingInspector key={placed.thing.id} layout={layout} placed={placed} />
-      ) : selection && STRUCTURE[selection] ? (
-        <StructureInspector key={selection} layout={layout} name={selection} />
+      ) : piece ? (
+        <PieceInspector key={piece.id} layout={layout} piece={piece} />
       ) : (
         <NothingSelected layout={layout} />
       )}
@@ -92,9 +83,7 @@ function mirror(id: string): void {
   if (mirrorThing(id) === null) announce('Its mirror place is taken already, or is its own place.')
 }
 
-function StructureInspector({ layout, name }: { layout: Layout; name: string }) {
-  const piece = STRUCTURE[name]
-  if (!piece) return null
+function PieceInspector({ layout, piece }: { layout: Layout; piece: Piece }) {
   const fields = fieldsOf(piece.section)
   const place = fields.find((one) => one.unit === 'place')
   return (
@@ -103,7 +92,7 @@ function StructureInspector({ layout, name }: { layout: Layout; name: string }) 
         <h2>{piece.title}</h2>
         {piece.hint && <p className="soft">{piece.hint}</p>}
       </header>
-      <Wrong layout={layout} about={piece.about} />
+      <Wrong layout={layout} about={namesOf(piece.id, layout)} />
       {place && (
         <PlaceField
           layout={layout}

@@ -5,56 +5,31 @@ import { useLayout } from './calm.ts'
 import { Menu } from './Menu.tsx'
 import { FACE_TITLES, nameOf, sayMeasure } from './say.ts'
 import { Sign } from './Sign.tsx'
+import { namesOf, PIECES } from './structure.ts'
 import { tightestAbout } from './tightness.ts'
 
 interface Row {
   readonly id: string
   readonly title: string
-  /** Names by which findings speak of it. */
-  readonly about: readonly string[]
 }
 
-const STRUCTURE: readonly (readonly [string, readonly Row[]])[] = [
-  [
-    'Neck and strings',
-    [
-      { id: 'neck', title: 'Neck', about: ['neck'] },
-      { id: 'board', title: 'Fretboard', about: ['board'] },
-      { id: 'headstock', title: 'Headstock', about: ['headstock', 'posts', 'head'] },
-      { id: 'nut', title: 'Nut', about: ['nut'] },
-    ],
-  ],
-]
-
-const ON_LID: readonly Row[] = [
-  { id: 'saddle', title: 'Saddle', about: ['saddle'] },
-  { id: 'tailpiece', title: 'String holes', about: ['tailpiece', 'tail holes'] },
-]
+const piece = (id: string): Row[] => PIECES.filter((one) => one.id === id)
 
 export function ThingList() {
   const layout = useLayout()
   const findings = check(layout)
+  const shared = { layout, findings }
   return (
     <nav className="things" aria-label="On the faces">
-      <Group title="Box" rows={[{ id: 'box', title: 'The box itself', about: ['box'] }]} layout={layout} findings={findings} />
+      <Group title="Box" rows={piece('box')} {...shared} />
       {FACES.map((face) => {
         const rows = layout.placed
           .filter((one) => one.face === face)
-          .map(({ thing }) => ({ id: thing.id, title: nameOf(thing.id, layout), about: [thing.id] }))
-        return (
-          <Group
-            key={face}
-            title={FACE_TITLES[face]}
-            face={face}
-            rows={face === 'lid' ? [...ON_LID, ...rows] : rows}
-            layout={layout}
-            findings={findings}
-          />
-        )
+          .map(({ thing }) => ({ id: thing.id, title: nameOf(thing.id, layout) }))
+        const pieces = face === 'lid' ? [...piece('saddle'), ...piece('tailpiece')] : []
+        return <Group key={face} title={FACE_TITLES[face]} face={face} rows={[...pieces, ...rows]} {...shared} />
       })}
-      {STRUCTURE.map(([title, rows]) => (
-        <Group key={title} title={title} rows={rows} layout={layout} findings={findings} />
-      ))}
+      <Group title="Neck and strings" rows={['neck', 'board', 'headstock', 'nut', 'strings'].flatMap(piece)} {...shared} />
     </nav>
   )
 }
@@ -93,7 +68,7 @@ function PutMenu({ face }: { face: Face }) {
 
 function ThingRow({ row, layout, findings }: { row: Row; layout: Layout; findings: readonly Finding[] }) {
   const selected = useBench((bench) => bench.selection === row.id)
-  const tight = row.about.map((name) => tightestAbout(findings, name)).find((one) => one !== null) ?? null
+  const tight = namesOf(row.id, layout).map((name) => tightestAbout(findings, name)).find((one) => one !== null) ?? null
   const wrong = tight && tight.grade !== 'clear'
   return (
     <li>

@@ -4,6 +4,7 @@ import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { nameOf, sayMargin, sayMeasure } from './say.ts'
 import { Sign } from './Sign.tsx'
+import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
 
 const HOW_MANY = 6
@@ -33,7 +34,7 @@ function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; li
   const { units } = layout.design
   const { measured, limit, margin, unit, grade } = finding
   if (measured === null || limit === null || margin === null) return null
-  const thing = finding.about.find((id) => layout.placed.some((one) => one.thing.id === id))
+  const thing = selectable(finding.about, layout)
   const of = finding.about.map((id) => nameOf(id, layout)).join(', ')
   return (
     <button

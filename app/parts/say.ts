@@ -48,7 +48,7 @@ export function titleOf(finding: Finding, layout: Layout): string {
 /** A thing by the name its builder gave it, by its kind and id where he gave none; anything else as it is called. */
 export function nameOf(id: string, layout: Layout): string {
   const placed = layout.placed.find((one) => one.thing.id === id)
-  if (!placed) return id
+  if (!placed) return Object.hasOwn(FACE_TITLES, id) ? FACE_TITLES[id as Face].toLowerCase() : id
   return placed.thing.name || `${placed.kind.title} ${id}`
 }
 

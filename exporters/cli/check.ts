@@ -19,8 +19,8 @@ import { counted, EXIT, type Io } from './io.ts'
 import { EXIT_CODES, settingOption } from './shared-help.ts'
 
 interface Options {
-  readonly all: boolean
-  readonly json: boolean
+  readonly all?: boolean
+  readonly json?: boolean
   readonly set: readonly string[]
 }
 
@@ -33,8 +33,8 @@ export function addCheck(program: Command, io: Io, end: (code: number) => void):
         'A stop cannot be built or will fail; a care is risky and yours to decide; a note is worth knowing.',
     )
     .argument('<file...>', 'designs, or folders that hold designs (*.lidwright.json)')
-    .option('--all', 'also what holds, each with its margin', false)
-    .option('--json', 'as JSON: one object, or a list of them for folders and several files', false)
+    .option('--all', 'also what holds, each with its margin')
+    .option('--json', 'as JSON: one object, or a list of them for folders and several files')
     .addOption(settingOption())
     .addHelpText(
       'after',
@@ -50,9 +50,12 @@ ${EXIT_CODES}`,
       const { sources, troubles, many } = await readInputs(paths, options.set, io)
       const checked = sources.map((source) => ({ source, layout: solve(source.design) }))
       if (options.json) {
-        const answers = checked.map(({ source }) => answerOf(source, options.all))
+        const answers = checked.map(({ source }) => answerOf(source, options.all ?? false))
         if (many || answers.length > 0) io.out(`${JSON.stringify(many ? answers : answers[0], null, 2)}\n`)
-      } else io.out(checked.map(({ source, layout }) => textOf(source, layout, options.all, many)).join('\n'))
+      } else
+        io.out(
+          checked.map(({ source, layout }) => textOf(source, layout, options.all ?? false, many)).join('\n'),
+        )
       tellTroubles(troubles, io, 'what could be read was checked')
       if (checked.some(({ layout }) => check(layout).some(blocks))) end(EXIT.stop)
       if (troubles.length > 0) end(EXIT.badInput)
@@ -102,7 +105,7 @@ export function summaryOf(findings: readonly Finding[]): string {
 
 function linesOf(finding: Finding, layout: Layout): string[] {
   const lines = [`  ${sentenceOf(finding, layout)}`]
-  if (finding.measured !== null) lines.push(`    ${measuresOf(finding, layout)}`)
+  if (finding.measured !== null && finding.limit !== null) lines.push(`    ${measuresOf(finding, layout)}`)
   if (finding.overruled !== undefined) lines.push(`    overruled: ${finding.overruled}`)
   lines.push(`    [${finding.key}]`)
   return lines
@@ -122,8 +125,7 @@ function measuresOf(finding: Finding, { design }: Layout): string {
     }
   }
   const side = ruleOf(finding.rule).wants === 'least' ? 'at least' : 'at most'
-  const parts = [`measured ${show(finding.measured ?? 0)}`]
-  if (finding.limit !== null) parts.push(`${side} ${show(finding.limit)}`)
+  const parts = [`measured ${show(finding.measured ?? 0)}`, `${side} ${show(finding.limit ?? 0)}`]
   if (finding.margin !== null) parts.push(`margin ${show(finding.margin)}`)
   return parts.join(', ')
 }

@@ -22,7 +22,11 @@ export interface Inputs {
 }
 
 /** Reads every design that the paths name. What cannot be read is told in `troubles`; nothing throws for it. */
-export async function readInputs(paths: readonly string[], settings: readonly string[], io: Io): Promise<Inputs> {
+export async function readInputs(
+  paths: readonly string[],
+  settings: readonly string[],
+  io: Io,
+): Promise<Inputs> {
   const troubles: string[] = []
   const files = new Map<string, string>()
   let folders = 0
@@ -56,7 +60,10 @@ async function filesAt(path: string, cwd: string): Promise<Found> {
     const trouble = `${path}: this folder holds no design. Designs are files whose names end in ${SUFFIX}; "lidwright new --out box${SUFFIX}" makes one.`
     return { files: [], folder: true, trouble }
   } catch (error) {
-    return { ...none, trouble: `${path}: it cannot be read: ${reasonOf(error)}. Check the path; it was taken from ${cwd}.` }
+    return {
+      ...none,
+      trouble: `${path}: it cannot be read: ${reasonOf(error)}. Check the path; it was taken from ${cwd}.`,
+    }
   }
 }
 

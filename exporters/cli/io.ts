@@ -38,4 +38,5 @@ export const reasonOf = (error: unknown): string =>
   REASONS[codeOf(error)] ?? (error instanceof Error ? error.message : String(error))
 
 /** `1 file`, `3 files`. */
-export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
+export const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`

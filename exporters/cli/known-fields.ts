@@ -33,7 +33,8 @@ function known(field: Field, path: Path): KnownField {
 /** Things answer to their id and to their place in the list: `things.hole-treble.diameter`, `things.0.diameter`. */
 export function knownFields(design: Design): Map<string, KnownField> {
   const fields = new Map<string, KnownField>()
-  for (const field of fieldsOf('')) if (field.unit !== 'fixed') fields.set(field.name, known(field, [field.name]))
+  for (const field of fieldsOf(''))
+    if (field.unit !== 'fixed') fields.set(field.name, known(field, [field.name]))
   for (const section of sections())
     for (const field of fieldsOf(section))
       fields.set(`${section}.${field.name}`, known(field, [section, ...field.name.split('.')]))

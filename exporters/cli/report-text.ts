@@ -26,7 +26,12 @@ export function reportText(design: Design): string {
   const sections: readonly (readonly [string, readonly string[]])[] = [
     ['Box and scale', boxAndScale(report, say)],
     ['Frets, from the nut', frets(report, say)],
-    ['Strings, from the bass', strings(report, say)],
+    [
+      'Strings, from the bass',
+      strings(report, say, (mm) =>
+        formatLength(mm, { ...design.units, fraction: 0 }, { decimals: unit === 'mm' ? 2 : 3 }),
+      ),
+    ],
     ['Neck, from the nut', neck(report, say)],
     ['Saddle and string holes', saddleAndHoles(report, say)],
     ['On the faces, to the centre of each', things(report, say)],
@@ -69,10 +74,11 @@ function frets({ frets: list, scale }: Report, say: Say): string[] {
   return [...(scale.fretless ? ['  Marked, not slotted.'] : []), ...table(head, rows, 0)]
 }
 
-function strings({ strings: list }: Report, say: Say): string[] {
+/** Gauges are sold in decimals, whatever the rule shows. */
+function strings({ strings: list }: Report, say: Say, sayGauge: Say): string[] {
   const rows = list.map((string) => [
     string.number,
-    say(string.gauge),
+    sayGauge(string.gauge),
     say(string.yAtNut),
     say(string.yAtSaddle),
     formatAngle(string.sideAngleAtNut),
@@ -80,7 +86,20 @@ function strings({ strings: list }: Report, say: Say): string[] {
     string.tail ? string.tail.hole : 'none',
     string.post ? say(-string.post.fromNut) : 'none',
   ])
-  return table(['string', 'gauge', 'at the nut', 'at the saddle', 'turns at nut', 'at saddle', 'hole', 'post behind nut'], rows, 0)
+  return table(
+    [
+      'string',
+      'gauge',
+      'at the nut',
+      'at the saddle',
+      'turns at nut',
+      'at saddle',
+      'hole',
+      'post behind nut',
+    ],
+    rows,
+    0,
+  )
 }
 
 function neck({ neck: it }: Report, say: Say): string[] {
@@ -100,7 +119,13 @@ function saddleAndHoles({ saddle, tailHoles }: Report, say: Say): string[] {
     say(hole.fromCentreline),
     hole.string === null ? 'free' : `string ${hole.string}`,
   ])
-  const line: Cell[] = ['Saddle line', say(saddle.fromNut), say(saddle.fromEdge), '', `${say(saddle.fromTailWall)} to the tail-end wall`]
+  const line: Cell[] = [
+    'Saddle line',
+    say(saddle.fromNut),
+    say(saddle.fromEdge),
+    '',
+    `${say(saddle.fromTailWall)} to the tail-end wall`,
+  ]
   return table(['', 'from the nut', 'from its edge', 'from the centreline', ''], [line, ...rows])
 }
 
@@ -116,16 +141,34 @@ function things({ things: list }: Report, say: Say): string[] {
     thing.fromLidEdge === null ? '' : say(thing.fromLidEdge),
     `${say(thing.size.along)} × ${say(thing.size.across)}`,
   ])
-  const head = ['', 'what', 'face', 'from the nut', 'from the edge', 'from the centreline', 'below the lid', 'size']
+  const head = [
+    '',
+    'what',
+    'face',
+    'from the nut',
+    'from the edge',
+    'from the centreline',
+    'below the lid',
+    'size',
+  ]
   return table(head, rows, 3)
 }
 
 function parts({ parts: list }: Report, say: Say): string[] {
   const rows = list.map((part) => {
     const { minX, maxX, minY, maxY } = part.bounds
-    const work = Object.entries(part.operations).filter(([kind, count]) => count > 0 && !['datum', 'note'].includes(kind))
+    const work = Object.entries(part.operations).filter(
+      ([kind, count]) => count > 0 && !['datum', 'note'].includes(kind),
+    )
     const size = `${say(maxX - minX)} × ${say(maxY - minY)}`
-    return [part.id, part.title, work.map(([kind, count]) => `${count} ${kind}`).join(', '), part.seen, size, say(part.thickness)]
+    return [
+      part.id,
+      part.title,
+      work.map(([kind, count]) => `${count} ${kind}`).join(', '),
+      part.seen,
+      size,
+      say(part.thickness),
+    ]
   })
   return table(['part', '', 'work', 'seen', 'size', 'thick'], rows, 4)
 }

@@ -7,7 +7,7 @@ import { reportText } from './report-text.ts'
 import { settingOption } from './shared-help.ts'
 
 interface Options {
-  readonly json: boolean
+  readonly json?: boolean
   readonly set: readonly string[]
 }
 
@@ -21,7 +21,7 @@ export function addReport(program: Command, io: Io, end: (code: number) => void)
         'says what each holds).',
     )
     .argument('<file...>', 'designs, or folders that hold designs (*.lidwright.json)')
-    .option('--json', 'as JSON: one object, or a list of them for folders and several files', false)
+    .option('--json', 'as JSON: one object, or a list of them for folders and several files')
     .addOption(settingOption())
     .addHelpText(
       'after',
@@ -39,7 +39,9 @@ Exit codes: 0 fine; 2 bad input, with the reason on stderr. A report is given wh
         const answers = sources.map(({ file, design }) => ({ file, ...reportOf(design) }))
         if (many || answers.length > 0) io.out(`${JSON.stringify(many ? answers : answers[0], null, 2)}\n`)
       } else
-        io.out(sources.map(({ file, design }) => `${many ? `${file}\n` : ''}${reportText(design)}\n`).join('\n'))
+        io.out(
+          sources.map(({ file, design }) => `${many ? `${file}\n` : ''}${reportText(design)}\n`).join('\n'),
+        )
       tellTroubles(troubles, io, 'what could be read was reported')
       if (troubles.length > 0) end(EXIT.badInput)
     })

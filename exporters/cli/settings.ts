@@ -2,9 +2,13 @@
 import { apply, change, checkDesign, type Design, readLength } from '../../geometry/index.ts'
 import { type KnownField, knownFields, unknownField } from './known-fields.ts'
 
-export type Settled = { readonly ok: true; readonly design: Design } | { readonly ok: false; readonly sentences: readonly string[] }
+export type Settled =
+  | { readonly ok: true; readonly design: Design }
+  | { readonly ok: false; readonly sentences: readonly string[] }
 
-type Value = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly sentence: string }
+type Value =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly sentence: string }
 
 const value = (read: unknown): Value => ({ ok: true, value: read })
 const no = (sentence: string): Value => ({ ok: false, sentence })
@@ -37,7 +41,10 @@ function applyOne(design: Design, setting: string): { design: Design } | { sente
   const known = knownFields(design)
   const found = find(path, known)
   if (!found) return { sentence: unknownField(path, design, known) }
-  const read = found.below === undefined ? valueOf(text, found.field, design) : valueBelow(found.below, text, found.field)
+  const read =
+    found.below === undefined
+      ? wholeValue(text, found.field, design)
+      : valueBelow(found.below, text, found.field)
   if (!read.ok) return { sentence: read.sentence }
   const at = found.field.key(found.below)
   const reading = checkDesign(apply(design, change(design, [at.path, at.wrap(read.value)])))
@@ -62,7 +69,7 @@ function find(path: string, known: ReadonlyMap<string, KnownField>): Target | un
   return undefined
 }
 
-function valueOf(text: string, field: KnownField, design: Design): Value {
+function wholeValue(text: string, field: KnownField, design: Design): Value {
   switch (field.unit) {
     case 'mm':
       return lengthOf(text, design)
@@ -109,7 +116,11 @@ function lengthOf(text: string, design: Design): Value {
 }
 
 function lengthsOf(text: string, design: Design): Value {
-  const lengths = text.split(';').map((one) => one.trim()).filter(Boolean).map((one) => lengthOf(one, design))
+  const lengths = text
+    .split(';')
+    .map((one) => one.trim())
+    .filter(Boolean)
+    .map((one) => lengthOf(one, design))
   const bad = lengths.find((one) => !one.ok)
   return bad ?? value(lengths.map((one) => (one.ok ? one.value : null)))
 }
@@ -121,7 +132,9 @@ function numberOf(text: string): Value {
 
 function optionOf(text: string, options: readonly (string | number)[]): Value {
   const option = options.find((one) => String(one) === text.toLowerCase())
-  return option === undefined ? no(`Read "${text}"; wanted is ${options.map((one) => `"${one}"`).join(' or ')}.`) : value(option)
+  return option === undefined
+    ? no(`Read "${text}"; wanted is ${options.map((one) => `"${one}"`).join(' or ')}.`)
+    : value(option)
 }
 
 function jsonOf(text: string): Value {
@@ -136,4 +149,3 @@ function jsonIfAny(text: string): unknown {
     return undefined
   }
 }
-

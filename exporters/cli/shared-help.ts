@@ -6,6 +6,9 @@ Of several files the worst counts.`
 
 /** Gathers every `--set`. */
 export const settingOption = (): Option =>
-  new Option('--set <path=value>', 'set a field first, such as box.length="9 1/2in" or hand=left; may be repeated')
+  new Option(
+    '--set <path=value>',
+    'set a field first, such as box.length="9 1/2in" or hand=left; may be repeated',
+  )
     .argParser((text: string, before: readonly string[]) => [...before, text])
     .default([], 'nothing')

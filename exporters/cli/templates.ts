@@ -1,8 +1,24 @@
 /** `lidwright templates`: the files that a saw, a laser or a printer takes. */
-import { basename, join, resolve } from 'node:path'
+import { basename, join, relative, resolve } from 'node:path'
 import type { Command } from 'commander'
-import { blocks, check, type Design, FACES, mirrorPart, type Part, partsOf, sentenceOf, solve } from '../../geometry/index.ts'
-import { TEMPLATE_FORMATS, type TemplateFormat, templates } from '../templates.ts'
+import {
+  blocks,
+  check,
+  type Design,
+  FACES,
+  mirrorPart,
+  type Part,
+  partsOf,
+  sentenceOf,
+  solve,
+} from '../../geometry/index.ts'
+import {
+  TEMPLATE_FORMATS,
+  type TemplateFile,
+  type TemplateFormat,
+  type TemplatesOptions,
+  templates,
+} from '../templates.ts'
 import { readInputs, type Source, tellTroubles } from './inputs.ts'
 import { counted, EXIT, type Io, Trouble } from './io.ts'
 import { nearest } from './nearest.ts'
@@ -13,10 +29,10 @@ interface Options {
   readonly out: string
   readonly svg?: boolean
   readonly dxf?: boolean
-  readonly inches: boolean
-  readonly inside: boolean
-  readonly part: readonly string[]
-  readonly despiteStops: boolean
+  readonly inches?: boolean
+  readonly inside?: boolean
+  readonly part?: readonly string[]
+  readonly despiteStops?: boolean
   readonly set: readonly string[]
 }
 
@@ -34,10 +50,10 @@ export function addTemplates(program: Command, io: Io, end: (code: number) => vo
     .requiredOption('--out <folder>', 'where the files go; made if it is missing')
     .option('--svg', 'SVG files; both formats where neither is named')
     .option('--dxf', 'DXF files; both formats where neither is named')
-    .option('--inches', 'numbers in the DXF files are inches', false)
-    .option('--inside', 'only the faces of the box, mirrored: as seen from inside. Names end in -inside', false)
-    .option('--part <names>', 'only these parts, with commas between: lid,board', partNames, [])
-    .option('--despite-stops', 'write although a stop is open', false)
+    .option('--inches', 'numbers in the DXF files are inches')
+    .option('--inside', 'only the faces of the box, mirrored: as seen from inside. Names end in -inside')
+    .option('--part <names>', 'only these parts, with commas between: lid,board', partNames)
+    .option('--despite-stops', 'write although a stop is open')
     .addOption(settingOption())
     .addHelpText(
       'after',
@@ -54,22 +70,31 @@ ${EXIT_CODES}`,
       tellTroubles(troubles, io, 'nothing was written')
       if (troubles.length > 0) return end(EXIT.badInput)
       if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
-      const folders = foldersOf(sources, resolve(io.cwd, options.out), many)
+      const out = resolve(io.cwd, options.out)
+      const folders = foldersOf(sources, out, many)
       const texts = sources.flatMap((source) => textsOf(source, folders.get(source) ?? '', options))
       await writeWhole(texts)
-      io.out(`${said(texts, sources, options)}\n`)
+      io.out(`${said(texts, sources, out, options)}\n`)
     })
 }
 
-function partNames(text: string, before: readonly string[]): string[] {
-  return [...before, ...text.split(',').map((name) => name.trim()).filter(Boolean)]
+function partNames(text: string, before: readonly string[] = []): string[] {
+  return [
+    ...before,
+    ...text
+      .split(',')
+      .map((name) => name.trim())
+      .filter(Boolean),
+  ]
 }
 
 /** Says which stops are open; `true` if any is. */
 function tellStops(sources: readonly Source[], io: Io): boolean {
   const open = sources.flatMap(({ file, design }) => {
     const layout = solve(design)
-    return check(layout).filter(blocks).map((finding) => `${file}: ${sentenceOf(finding, layout)} [${finding.key}]`)
+    return check(layout)
+      .filter(blocks)
+      .map((finding) => `${file}: ${sentenceOf(finding, layout)} [${finding.key}]`)
   })
   for (const line of open) io.err(`${line}\n`)
   if (open.length > 0)
@@ -88,7 +113,9 @@ function foldersOf(sources: readonly Source[], out: string, many: boolean): Map<
     const folder = many ? join(out, name) : out
     const other = taken.get(folder.toLowerCase())
     if (other !== undefined)
-      throw new Trouble(`${source.file} and ${other} would both be written to ${folder}. Rename one, or write them one at a time.`)
+      throw new Trouble(
+        `${source.file} and ${other} would both be written to ${folder}. Rename one, or write them one at a time.`,
+      )
     taken.set(folder.toLowerCase(), source.file)
     folders.set(source, folder)
   }
@@ -96,21 +123,36 @@ function foldersOf(sources: readonly Source[], out: string, many: boolean): Map<
 }
 
 function textsOf({ file, design }: Source, folder: string, options: Options): Text[] {
-  const parts = partsFor(design, options.inside)
-  const unknown = options.part.filter((name) => !parts.some((part) => part.id === name))
-  if (unknown.length > 0) throw new Trouble(unknownPart(file, unknown, parts, options.inside))
-  const named = TEMPLATE_FORMATS.filter((format) => options[format])
-  const formats: readonly TemplateFormat[] = named.length > 0 ? named : TEMPLATE_FORMATS
-  const files = templates(parts, {
+  const { part: only = [], inside = false } = options
+  const parts = partsFor(design, inside)
+  const unknown = only.filter((name) => !parts.some((part) => part.id === name))
+  if (unknown.length > 0) throw new Trouble(unknownPart(file, unknown, parts, inside))
+  return drawn(file, parts, {
     title: design.title,
-    formats,
+    formats: formatsOf(options),
     dxfUnits: options.inches ? 'inches' : 'mm',
-    ...(options.part.length > 0 ? { only: options.part } : {}),
-  })
-  return files.map(({ name, text }) => ({
-    path: join(folder, options.inside ? name.replace(/\.[^.]+$/, '-inside$&') : name),
+    ...(only.length > 0 ? { only } : {}),
+  }).map(({ name, text }) => ({
+    path: join(folder, inside ? name.replace(/\.[^.]+$/, '-inside$&') : name),
     text,
   }))
+}
+
+function formatsOf(options: Options): readonly TemplateFormat[] {
+  const named = TEMPLATE_FORMATS.filter((format) => options[format])
+  return named.length > 0 ? named : TEMPLATE_FORMATS
+}
+
+/** A design with open stops may hold parts without a size, which no exporter draws. */
+function drawn(file: string, parts: readonly Part[], options: TemplatesOptions): readonly TemplateFile[] {
+  try {
+    return templates(parts, options)
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error)
+    throw new Trouble(
+      `${file}: it cannot be drawn: ${why} Nothing was written. "lidwright check" says what to mend.`,
+    )
+  }
 }
 
 function partsFor(design: Design, inside: boolean): readonly Part[] {
@@ -119,7 +161,12 @@ function partsFor(design: Design, inside: boolean): readonly Part[] {
   return inside ? parts.filter((part) => faces.includes(part.id)).map(mirrorPart) : parts
 }
 
-function unknownPart(file: string, unknown: readonly string[], parts: readonly Part[], inside: boolean): string {
+function unknownPart(
+  file: string,
+  unknown: readonly string[],
+  parts: readonly Part[],
+  inside: boolean,
+): string {
   const ids = parts.map((part) => part.id)
   const near = unknown.flatMap((name) => nearest(name, ids, 1))
   const which = inside ? 'The parts with an inside are' : 'The parts are'
@@ -130,15 +177,17 @@ function unknownPart(file: string, unknown: readonly string[], parts: readonly P
   ].join(' ')
 }
 
-function said(texts: readonly Text[], sources: readonly Source[], options: Options): string {
-  const inside = options.inside ? 'These show the inside of the faces: they are mirrored, and each sheet says so.' : ''
+function said(texts: readonly Text[], sources: readonly Source[], out: string, options: Options): string {
   const hands = sources.filter(({ design }) => design.hand === 'not stated').map(({ file }) => file)
-  const files = `Wrote ${counted(texts.length, 'file')} to ${options.out}:`
-  return [
-    files,
-    ...texts.map(({ path }) => `  ${path}`),
-    ...(inside ? [inside] : []),
-    ...(hands.length > 0 ? [`The hand is not stated in ${hands.join(', ')}: the sheets show a right-handed build.`] : []),
-  ].join('\n')
+  const lines = [
+    `Wrote ${counted(texts.length, 'file')} to ${options.out}:`,
+    ...texts.map(({ path }) => `  ${relative(out, path)}`),
+  ]
+  if (options.inside)
+    lines.push('These show the inside of the faces: they are mirrored, and each sheet says so.')
+  if (options.inches && !formatsOf(options).includes('dxf'))
+    lines.push('An SVG is in millimetres; --inches is for DXF files.')
+  if (hands.length > 0)
+    lines.push(`The hand is not stated in ${hands.join(', ')}: the sheets show a right-handed build.`)
+  return lines.join('\n')
 }
-

@@ -24,7 +24,10 @@ export async function writeWhole(texts: readonly Text[]): Promise<void> {
     }
     for (const { path, text } of texts) {
       at = path
-      if (await isFolder(path)) throw new Trouble(`${path}: a folder of that name lies where the file should go. Nothing was written; take it away or choose another place.`)
+      if (await isFolder(path))
+        throw new Trouble(
+          `${path}: a folder of that name lies where the file should go. Nothing was written; take it away or choose another place.`,
+        )
       const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.part`)
       begun.push({ temporary, path })
       await writeFile(temporary, text, { encoding: 'utf8', flag: 'wx' })
@@ -36,7 +39,9 @@ export async function writeWhole(texts: readonly Text[]): Promise<void> {
   } catch (error) {
     await Promise.all(begun.map(({ temporary }) => rm(temporary, { force: true })))
     if (error instanceof Trouble) throw error
-    throw new Trouble(`${at}: it cannot be written: ${reasonOf(error)}. Nothing is left half written; choose another place with --out.`)
+    throw new Trouble(
+      `${at}: it cannot be written: ${reasonOf(error)}. Nothing is left half written; choose another place with --out.`,
+    )
   }
 }
 

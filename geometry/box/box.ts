@@ -71,7 +71,7 @@ export function panelsOf(box: Design['box'], at: BoxLayout): Record<Face, Panel>
     at.x0 + walls.neckEnd + play,
   ]
   const full: [Contour, number] = [slab(0, -width / 2, length, width / 2, cornerRadius), at.x0]
-  const wallHeight = at.wallTop - at.wallBottom
+  const wallHeight = Math.max(at.wallTop - at.wallBottom, HAIR)
   const wall = (long: number) => slab(-long / 2, -wallHeight, long / 2, 0, 0)
   const [lidOutline, lidX] = lid.fit === 'on the walls' ? full : between(lid.play)
   const [baseOutline, baseX] = base.fit === 'under the walls' ? full : between(0)

@@ -23,7 +23,8 @@ export function startingHead(count: number, spanAtNut: number, width: number, ro
   // Where the rows are too near each other to stand side by side, one stands half a step behind.
   const stepsBeside = LIMITS.postsApart.value + 1
   const narrow = trebleTuners > 0 && 2 * y < stepsBeside
-  const postSpacing = narrow && 2 * y < Math.sqrt(stepsBeside ** 2 - (SPACING / 2) ** 2) ? 2 * stepsBeside : rounded.up(SPACING)
+  const postSpacing =
+    narrow && 2 * y < Math.sqrt(stepsBeside ** 2 - (SPACING / 2) ** 2) ? 2 * stepsBeside : rounded.up(SPACING)
   const stagger = narrow ? postSpacing / 2 : 0
   const between = count > 1 ? spanAtNut / (count - 1) : 0
   let firstPost = FIRST_POST
@@ -32,7 +33,8 @@ export function startingHead(count: number, spanAtNut: number, width: number, ro
     firstPost = Math.max(firstPost, sideways / Math.tan(SIDE_ANGLE) - row * postSpacing)
   }
   firstPost = Math.min(300, rounded.up(firstPost))
-  const lastPost = firstPost + Math.max((bassTuners - 1) * postSpacing, stagger + (trebleTuners - 1) * postSpacing)
+  const lastPost =
+    firstPost + Math.max((bassTuners - 1) * postSpacing, stagger + (trebleTuners - 1) * postSpacing)
   return {
     length: Math.min(400, rounded.up(lastPost + BEHIND_POSTS)),
     width,

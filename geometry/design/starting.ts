@@ -140,7 +140,11 @@ function spansOf(count: number, box: Design['box'], rounded: Rounding) {
   const atSaddle = Math.max(LIMITS.stringsApartAtSaddle.value + 0.5, atNut + 1)
   const saddle = Math.min(rounded.near(gaps * atSaddle), rounded.down(mostSpan))
   const nut = Math.min(rounded.near(gaps * atNut), saddle)
-  return { nut, saddle, neckWidth: Math.min(mostNeck, rounded.up(Math.max(STICK.width, saddle + 2 * BESIDE_STRINGS))) }
+  return {
+    nut,
+    saddle,
+    neckWidth: Math.min(mostNeck, rounded.up(Math.max(STICK.width, saddle + 2 * BESIDE_STRINGS))),
+  }
 }
 
 /**

@@ -19,9 +19,18 @@ export function halfWidthAt(neck: Pick<NeckLayout, 'halfWidths'>, x: number): nu
   return before.half
 }
 
-/** The x at which the neck ends inside or behind the box. */
+/** The least of a neck behind the nut: keeps the drawing a drawing where the box lies in front of it. */
+const STUB = 1
+
+/** What is narrower than this is no cut: below anything a saw can show. */
+const THINNEST_CUT = 1e-3
+
+/**
+ * The x at which the neck ends inside or behind the box. A box so far up that its neck would end before the nut
+ * (`neck-before-box` stops it) leaves a stub.
+ */
 export function neckEnd(neck: Design['neck'], box: BoxLayout): number {
-  return neck.ends === 'through the box' ? box.x1 + neck.tail : box.insideX0 + neck.tongue
+  return Math.max(STUB, neck.ends === 'through the box' ? box.x1 + neck.tail : box.insideX0 + neck.tongue)
 }
 
 /**
@@ -45,7 +54,7 @@ export function neckAt(
   const cuts = [
     ...boxCuts(design, box, x1, top),
     ...placed.flatMap((thing) => pickupCut(thing, lidOrigin, neck.width / 2, top)),
-  ].flatMap((cut) => within(cut, Math.min(nutBack, 0), x1))
+  ].flatMap((cut) => within(cut, Math.max(x0, nutBack), x1))
   const stretches = stretchesOf(design, box, { x0, x1, top, bottom }, nutBack, cuts)
   const inside = stretches.filter((one) => one.x1 > box.x0 && one.x0 < Math.min(box.x1, x1))
   const thinnest = inside.reduce<NeckStretch | undefined>(
@@ -150,7 +159,8 @@ function stretchesOf(
 ): NeckStretch[] {
   const { headstock } = design
   const headTop = neck.top - Math.max(0, design.neck.thickness - headstock.thickness)
-  const slopeEnd = Math.min(nutBack, 0)
+  // A head shorter than its nut is thick has no slope.
+  const slopeEnd = Math.max(neck.x0, nutBack)
   const slopeStart = Math.max(neck.x0, slopeEnd - headstock.ramp)
   const stretches: NeckStretch[] = []
   const add = (x0: number, x1: number, top: number, of: NeckStretch['of'], because?: string) => {
@@ -160,7 +170,7 @@ function stretchesOf(
   add(neck.x0, slopeStart, headTop, 'headstock')
   add(slopeStart, slopeEnd, headTop, 'slope')
   const xs = new Set([slopeEnd, neck.x1])
-  if (neck.x1 > box.x1) xs.add(box.x1)
+  if (neck.x1 > box.x1 && box.x1 > slopeEnd) xs.add(box.x1)
   for (const cut of cuts) {
     xs.add(cut.x0)
     xs.add(cut.x1)
@@ -184,7 +194,7 @@ function stretchesOf(
 function within(cut: NeckCut, from: number, to: number): NeckCut[] {
   const x0 = Math.max(cut.x0, from)
   const x1 = Math.min(cut.x1, to)
-  return x1 > x0 ? [{ ...cut, x0, x1 }] : []
+  return x1 - x0 > THINNEST_CUT ? [{ ...cut, x0, x1 }] : []
 }
 
 function slotIn(design: Design, box: BoxLayout, face: WallSlot['face'], neckBottom: number): WallSlot {

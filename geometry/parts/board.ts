@@ -3,13 +3,13 @@ import { halfWidthAt } from '../neck/neck.ts'
 import { polygon } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
 import { fretOperations } from './neck.ts'
-import { datum } from './operations.ts'
+import { datum, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOperation } from './sheet-frame.ts'
 
 export function boardPart(layout: Layout): Part[] {
   const { board, neck, box, design } = layout
-  if (!board || board.x1 <= board.x0) return []
+  if (!board || board.x1 - board.x0 <= SHORTEST_LINE) return []
   const flip = layout.up === 1 ? 'none' : 'y'
   const xs = [
     board.x0,

@@ -1,7 +1,7 @@
 /** The neck as two parts, from the playing side and from the side, and the block it may end on. */
 import { halfWidthAt } from '../neck/neck.ts'
 import { type Contour, polygon, type Point, rectangle } from '../plane/index.ts'
-import type { FretLine, Layout, NeckCut } from '../solve/layout.ts'
+import type { FretLine, Layout, NeckCut, NeckStretch } from '../solve/layout.ts'
 import { datum, drill, mark, note, RUN_OUT, recess } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOperation } from './sheet-frame.ts'
@@ -119,18 +119,24 @@ function planOutline({ neck }: Layout): Contour {
   return polygon(simplified([...bass, ...treble]))
 }
 
+/** A neck cut right through is drawn as a film this thick, so that its outline does not touch itself. */
+const FILM = 0.01
+
+/** Top of a stretch as it is drawn. */
+const drawnTop = ({ top, bottom }: NeckStretch): number => Math.max(top, bottom + FILM)
+
 /** Top of the neck at x, on the head side of a step. */
 function topAt({ neck }: Layout, x: number): number {
   const stretch = neck.stretches.find((one) => x > one.x0 && x <= one.x1)
-  return stretch ? stretch.top : neck.top
+  return stretch ? drawnTop(stretch) : neck.top
 }
 
 function sideOutline({ neck }: Layout): Contour {
   const top: Point[] = []
   neck.stretches.forEach((stretch, index) => {
     const next = neck.stretches[index + 1]
-    top.push({ x: stretch.x0, y: stretch.top })
-    top.push({ x: stretch.x1, y: stretch.of === 'slope' && next ? next.top : stretch.top })
+    top.push({ x: stretch.x0, y: drawnTop(stretch) })
+    top.push({ x: stretch.x1, y: drawnTop(stretch.of === 'slope' && next ? next : stretch) })
   })
   const points = [{ x: neck.x0, y: neck.bottom }, { x: neck.x1, y: neck.bottom }, ...top.reverse()]
   return polygon(simplified(points))
@@ -157,10 +163,12 @@ function simplified(points: readonly Point[]): Point[] {
 function recesses(layout: Layout): Operation[] {
   const { neck, design } = layout
   const half = design.neck.width / 2
-  const hidden = (cut: NeckCut) =>
-    neck.cuts.some((other) => other !== cut && other.x0 <= cut.x0 && other.x1 >= cut.x1 && other.top <= cut.top)
+  const holds = (other: NeckCut, cut: NeckCut) => other.x0 <= cut.x0 && other.x1 >= cut.x1 && other.top <= cut.top
+  // Of cuts that are alike the first is made.
+  const hidden = (cut: NeckCut, index: number) =>
+    neck.cuts.some((other, at) => at !== index && holds(other, cut) && (at < index || !holds(cut, other)))
   return neck.cuts
-    .filter((cut) => !hidden(cut) && cut.top < neck.top)
+    .filter((cut, index) => !hidden(cut, index) && cut.top < neck.top)
     .map((cut, index) => {
       const reach = half + RUN_OUT * (1 + index / 2)
       const depth = Math.min(neck.top - cut.top, design.neck.thickness)

@@ -17,10 +17,13 @@ export const note = (at: Point, text: string, of: string, height = 2.5): Note =>
 
 /** Lines to measure from: the four sides of a rectangle, or fewer where it is empty. */
 export function datumBox(minX: number, minY: number, maxX: number, maxY: number, of: string): Datum[] {
-  if (!(maxX > minX && maxY > minY)) return []
+  if (!(maxX - minX > SHORTEST_LINE && maxY - minY > SHORTEST_LINE)) return []
   const contour = rectangle(minX, minY, maxX, maxY)
   return contour.shape === 'chain' ? [{ kind: 'datum', line: contour, of }] : []
 }
+
+/** A line shorter than this is not drawn: nobody could see it. */
+export const SHORTEST_LINE = 1e-3
 
 /**
  * How far a cut that opens at an edge runs on beyond it: the saw goes right through, and no line of the cut lies on

@@ -3,7 +3,7 @@ import type { Face } from '../kinds/kind.ts'
 import { move, rectangle, turn } from '../plane/index.ts'
 import { stringAt } from '../solve/solve.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
-import { cut, datum, datumBox, drill, mark, RUN_OUT, recess } from './operations.ts'
+import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOf, flipOperation } from './sheet-frame.ts'
 
@@ -71,7 +71,9 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
   const here = (x: number) => x - panel.originX
   const half = design.neck.width / 2
   const neckTo = Math.min(here(neck.x1), maxX)
-  const inside = datumBox(here(box.insideX0), box.insideBass, here(box.insideX1), box.insideTreble, 'Inside of the walls')
+  // A lid let in between the walls ends at their inside: nothing to draw.
+  const inside =
+    design.box.lid.fit === 'between the walls' ? [] : datumBox(here(box.insideX0), box.insideBass, here(box.insideX1), box.insideTreble, 'Inside of the walls')
   const from = Math.max(minX, here(0))
   const to = Math.min(saddle.along, maxX)
   return [
@@ -79,7 +81,7 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
       ? [mark({ x: saddle.along, y: saddle.foot.minY }, { x: saddle.along, y: saddle.foot.maxY }, 'Saddle line')]
       : []),
     datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline'),
-    ...(neckTo > minX
+    ...(neckTo - minX > SHORTEST_LINE
       ? [
           datum({ x: minX, y: -half }, { x: neckTo, y: -half }, 'Neck under the lid'),
           datum({ x: minX, y: half }, { x: neckTo, y: half }, 'Neck under the lid'),
@@ -88,7 +90,7 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
     ...inside,
     ...strings
       // A string on the centreline is drawn already.
-      .filter((string) => to > from && (string.yAtNut !== 0 || string.yAtSaddle !== 0))
+      .filter((string) => to - from > SHORTEST_LINE && (string.yAtNut !== 0 || string.yAtSaddle !== 0))
       .map((string) =>
         datum(
           { x: from, y: stringAt(string, from + panel.originX, saddle.x) },

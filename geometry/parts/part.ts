@@ -55,7 +55,7 @@ export interface Datum {
   readonly of: string
 }
 
-/** Words on the sheet, never cut. `at` is the middle of the baseline's left end; `height` of capitals. */
+/** Words on the sheet, never cut. `at` is the left end of the baseline; `height` of capitals. */
 export interface Note {
   readonly kind: 'note'
   readonly at: Point

@@ -2,7 +2,7 @@
 import type { Face } from '../kinds/kind.ts'
 import { type Contour, mirrorX, mirrorY, type Point } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
-import type { Operation, Part } from './part.ts'
+import type { Note, Operation, Part } from './part.ts'
 
 export type Flip = 'none' | 'x' | 'y'
 
@@ -47,8 +47,17 @@ export function flipOperation(operation: Operation, flip: Flip): Operation {
     case 'slot':
       return { ...operation, from: flipPoint(operation.from, flip), to: flipPoint(operation.to, flip) }
     case 'note':
-      return { ...operation, at: flipPoint(operation.at, flip) }
+      return { ...operation, at: flipNote(operation, flip) }
   }
+}
+
+/** Width of a figure or letter as a share of its height, near enough for a drawing font. */
+const LETTER = 0.64
+
+/** Words are not mirrored: the room they take changes sides, and they start at its new lower left corner. */
+function flipNote({ at, text, height }: Note, flip: Flip): Point {
+  if (flip === 'x') return { x: 0 - at.x - LETTER * height * text.length, y: at.y }
+  return flip === 'y' ? { x: at.x, y: 0 - at.y - height } : at
 }
 
 /** The same part as its other face shows it; says so. Mirroring twice gives the part back. */

@@ -5,8 +5,8 @@ import { isStraight } from './arcs.ts'
 import type { Bounds, Chain, Contour, Point } from './contour.ts'
 import { piecesOf } from './pieces.ts'
 
-/** Below this bulge the closed forms cancel, and the first terms of their series are exact to 1e-12. */
-const SHALLOW = 1e-3
+/** Below this bulge the closed forms cancel; the first terms of their series are then true to 1e-11. */
+const SHALLOW = 0.03
 
 /**
  * The smallest box with sides along x and y that holds the contour, mm; exact where an arc reaches past its
@@ -115,12 +115,12 @@ function addSegment(sums: Sums, x1: number, y1: number, x2: number, y2: number, 
   const b2 = bulge * bulge
   const piece =
     Math.abs(bulge) < SHALLOW
-      ? squared * bulge * (1 / 3 + b2 / 15)
+      ? squared * bulge * (1 / 3 + b2 * (1 / 15 + b2 * (-1 / 105 + b2 / 315)))
       : (squared / (8 * b2)) * ((1 + b2) * (1 + b2) * Math.atan(bulge) - bulge * (1 - b2))
   // Rise of the segment's own centroid over its chord, to the right of travel for a positive bulge.
   const rise =
     Math.abs(bulge) < SHALLOW
-      ? 0.2 * bulge * chord
+      ? chord * bulge * (1 / 5 + b2 * (3 / 175 - (19 / 2625) * b2))
       : ((squared * chord) / (12 * Math.abs(piece))) * Math.sign(bulge) - (chord * (1 - b2)) / (4 * bulge)
   sums.area += piece
   sums.momentX += piece * ((x1 + x2) / 2 + (rise * dy) / chord)

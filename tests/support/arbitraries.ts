@@ -14,6 +14,7 @@ import {
   KINDS,
   type KindName,
   kindOf,
+  ratioOf,
   RULES,
   sections,
 } from '../../geometry/index.ts'
@@ -53,15 +54,23 @@ const words = (max: number) =>
     )
     .map((text) => text.replace(/\p{Cc}/gu, '').slice(0, max))
 
+/** A list that rises from each to the next, as fret lists must. */
+const rising = <T>(one: Arbitrary<T>, size: (value: T) => number, maxLength: number): Arbitrary<T[]> =>
+  fc
+    .uniqueArray(one, { minLength: 1, maxLength, selector: size })
+    .map((list) => list.sort((a, b) => size(a) - size(b)))
+
 const ratio = fc
-  .tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 60 }))
-  .map(([below, more]) => `${below + more}/${below}`)
+  .integer({ min: 1, max: 40 })
+  .chain((below) => fc.integer({ min: below + 1, max: 16 * below }).map((above) => `${above}/${below}`))
+
+const value = (amount: number) => amount
 
 const frets = fc.oneof(
   { weight: 3, arbitrary: fc.record({ by: fc.constant('equal'), count: fc.integer({ min: 0, max: 36 }) }) },
-  fc.record({ by: fc.constant('steps'), list: fc.array(fc.integer({ min: 1, max: 48 }), { minLength: 1, maxLength: 30 }) }),
-  fc.record({ by: fc.constant('cents'), list: fc.array(double(0.001, 4800), { minLength: 1, maxLength: 30 }) }),
-  fc.record({ by: fc.constant('ratios'), list: fc.array(ratio, { minLength: 1, maxLength: 20 }) }),
+  fc.record({ by: fc.constant('steps'), list: rising(fc.integer({ min: 1, max: 48 }), value, 30) }),
+  fc.record({ by: fc.constant('cents'), list: rising(double(0.001, 4800), value, 30) }),
+  fc.record({ by: fc.constant('ratios'), list: rising(ratio, ratioOf, 20) }),
 )
 
 /** A place along or across a face, by measure or by relation to one of `ids`, to lines, or to what is not there. */

@@ -1,0 +1,12 @@
+/** Something a user can do: one object from which menu, key and search follow. */
+export interface Action {
+  readonly id: string
+  /** What it does, as a button would say it. */
+  readonly title: string
+  readonly group: 'File' | 'Edit' | 'Places' | 'Drawing' | 'Things'
+  /** Keys as `Ctrl+Shift+Z`, `F`, `[`; a letter alone only counts outside fields. */
+  readonly keys?: readonly string[]
+  /** False where it would do nothing now. */
+  readonly enabled?: () => boolean
+  readonly run: () => void
+}

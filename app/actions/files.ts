@@ -1,0 +1,66 @@
+/** Designs and templates come from and go to the builder's own files. */
+import { forgetViews } from '../canvas/Drawing.tsx'
+import { openText, saveFile } from '../state/index.ts'
+import { sayTrouble } from './dialogs.ts'
+
+/** Hands a text to the browser as a file to keep. */
+export function download(name: string, text: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }))
+  const link = document.createElement('a')
+  link.href = address
+  link.download = name
+  document.body.append(link)
+  link.click()
+  link.remove()
+  // Some browsers read the address only after the click has returned.
+  window.setTimeout(() => URL.revokeObjectURL(address), 10_000)
+}
+
+export function saveDesign(): void {
+  const { name, text } = saveFile()
+  download(name, text, 'application/json')
+}
+
+/** Opens a text as a design, or says what is wrong with it and leaves everything as it was. */
+export function openDesignText(text: string, name: string): boolean {
+  const faults = openText(text)
+  if (faults === null) {
+    forgetViews()
+    return true
+  }
+  sayTrouble(
+    `“${name}” could not be opened`,
+    faults.slice(0, 8).map(({ path, sentence }) => (path ? `${path}: ${sentence}` : sentence)),
+  )
+  return false
+}
+
+/** Asks for a file and opens it. */
+export function chooseFile(): void {
+  const input = document.createElement('input')
+  input.type = 'file'
+  input.accept = '.json,application/json'
+  input.addEventListener('change', async () => {
+    const file = input.files?.[0]
+    if (file) openDesignText(await file.text(), file.name)
+  })
+  input.click()
+}
+
+export interface Sample {
+  readonly name: string
+  readonly title: string
+  load(): Promise<string>
+}
+
+const files = import.meta.glob<string>('../../sample-boxes/*.lidwright.json', { query: '?raw', import: 'default' })
+
+/** The sample instruments; each is fetched only when it is opened. */
+export const SAMPLES: readonly Sample[] = Object.entries(files).map(([path, load]) => {
+  const name = path.split('/').at(-1)?.replace('.lidwright.json', '') ?? path
+  return { name, title: name.charAt(0).toUpperCase() + name.slice(1).replaceAll('-', ' '), load }
+})
+
+export async function openSample(sample: Sample): Promise<void> {
+  openDesignText(await sample.load(), sample.title)
+}
