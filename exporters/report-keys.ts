@@ -249,6 +249,7 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   ...yesNo('findings[].', { blocks: 'Is it a stop that nobody overruled?' }),
   ...words('problems[].', {
     of: 'Id of a thing whose place could not be followed.',
-    sentence: 'Why.',
+    axis: '`along` or `across`.',
+    sentence: 'Why it could not.',
   }),
 ]

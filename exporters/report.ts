@@ -13,6 +13,7 @@ import {
   type Operation,
   type Part,
   type Placed,
+  type Point,
   partsOf,
   roundedLength,
   sentenceOf,
@@ -66,7 +67,7 @@ export function reportOf(design: Design) {
     things: layout.placed.map((placed) => thingOf(placed, layout)),
     parts: partsOf(layout).map(partOf),
     findings: check(layout).map((finding) => findingOf(finding, layout)),
-    problems: layout.problems.map(({ of, sentence }) => ({ of, sentence })),
+    problems: layout.problems.map(({ of, axis, sentence }) => ({ of, axis, sentence })),
   })
 }
 
@@ -209,11 +210,14 @@ function findingOf(finding: Finding, layout: Layout) {
     margin,
     unit,
     sentence: sentenceOf(finding, layout),
-    where: { view: where.view, from: { ...where.from }, to: { ...where.to } },
+    where: { view: where.view, from: pointOf(where.from), to: pointOf(where.to) },
     overruled: overruled ?? null,
     blocks: blocks(finding),
   }
 }
+
+/** Only the two: rules may hand over points that carry more. */
+const pointOf = ({ x, y }: Point) => ({ x, y })
 
 /** Every number to a millionth, and no minus nought; the shape stays as it was. */
 function tidied<T>(value: T): T {

@@ -6,6 +6,7 @@
  * `{ mirror: id }` follows a partner, on the other side of the centreline.
  */
 import { z } from 'zod'
+import { FACES } from '../kinds/kind.ts'
 import { meta } from './fields.ts'
 
 /** Lines across the box that a place along it can be midway between. */
@@ -32,11 +33,19 @@ export const ACROSS_LINES = [
 export const idPattern = /^[a-z][a-z0-9-]{0,39}$/
 const LINES: readonly string[] = [...ALONG_LINES, ...ACROSS_LINES]
 
-/** The name by which places and findings point at a thing. Names of lines are taken. */
+/** Names by which findings point at what every instrument has. */
+const STRUCTURE: readonly string[] = [
+  ...FACES,
+  ...['along', 'across', 'board', 'box', 'hand', 'headstock', 'neck', 'nut', 'posts', 'side', 'tailpiece'],
+]
+
+/** The name by which places and findings point at a thing. Names of lines and of the instrument's parts are taken. */
 export const id = z
   .string()
   .regex(idPattern, { error: 'is no usable id; small letters, figures and dashes are wanted, as in "hole-treble"' })
-  .refine((value) => !LINES.includes(value), { error: 'is the name of a line; give the thing another id' })
+  .refine((value) => !LINES.includes(value) && !STRUCTURE.includes(value), {
+    error: 'is the name of a line or of a part of every instrument; give the thing another id',
+  })
 
 const line = (lines: readonly string[]) =>
   z.string().refine((value) => lines.includes(value) || idPattern.test(value), {

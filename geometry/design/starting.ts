@@ -88,7 +88,7 @@ export function startingDesign(stated: Stated = {}): Design {
     board: {
       thickness: board,
       // A board that would stop short of the box runs on to it.
-      ...(lastFret + 12 < boardEnd && boardEnd > 20 ? { ends: 'at a length', length: boardEnd } : {}),
+      ...(lastFret + plain.board.beyond < boardEnd && boardEnd > 20 ? { ends: 'at a length', length: boardEnd } : {}),
     },
     headstock,
     nut: { height: AT_NUT },

@@ -22,8 +22,8 @@ export function halfWidthAt(neck: Pick<NeckLayout, 'halfWidths'>, x: number): nu
 /** The least of a neck behind the nut: keeps the drawing a drawing where the box lies in front of it. */
 const STUB = 1
 
-/** What is narrower than this is no cut: below anything a saw can show. */
-const THINNEST_CUT = 1e-3
+/** A cut or stretch shorter than this is none: no saw could show it. */
+const SHORTEST = 1e-3
 
 /**
  * The x at which the neck ends inside or behind the box. A box so far up that its neck would end before the nut
@@ -164,7 +164,7 @@ function stretchesOf(
   const slopeStart = Math.max(neck.x0, slopeEnd - headstock.ramp)
   const stretches: NeckStretch[] = []
   const add = (x0: number, x1: number, top: number, of: NeckStretch['of'], because?: string) => {
-    if (x1 - x0 <= 0) return
+    if (x1 - x0 <= SHORTEST) return
     stretches.push({ x0, x1, top, bottom: neck.bottom, of, ...(because ? { because } : {}) })
   }
   add(neck.x0, slopeStart, headTop, 'headstock')
@@ -194,7 +194,7 @@ function stretchesOf(
 function within(cut: NeckCut, from: number, to: number): NeckCut[] {
   const x0 = Math.max(cut.x0, from)
   const x1 = Math.min(cut.x1, to)
-  return x1 - x0 > THINNEST_CUT ? [{ ...cut, x0, x1 }] : []
+  return x1 - x0 > SHORTEST ? [{ ...cut, x0, x1 }] : []
 }
 
 function slotIn(design: Design, box: BoxLayout, face: WallSlot['face'], neckBottom: number): WallSlot {

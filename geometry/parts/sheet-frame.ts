@@ -60,9 +60,12 @@ function flipNote({ at, text, height }: Note, flip: Flip): Point {
   return flip === 'y' ? { x: at.x, y: 0 - at.y - height } : at
 }
 
-/** The same part as its other face shows it; says so. Mirroring twice gives the part back. */
+/**
+ * The same part as its other face shows it; says so. Mirroring twice gives the part back. It is turned over so that
+ * `headEnd` still holds: about the length of the neck where the head lies left or right, else left for right.
+ */
 export function mirrorPart(part: Part): Part {
-  const flip: Flip = 'y'
+  const flip: Flip = part.headEnd === 'left' || part.headEnd === 'right' ? 'y' : 'x'
   return {
     ...part,
     mirrored: !part.mirrored,

@@ -54,7 +54,8 @@ function motionOf(placement: Placement): Motion {
 }
 
 function carryPoint(m: Motion, { x, y }: Point): Point {
-  return { x: m.xx * x + m.xy * y + m.x0, y: m.yx * x + m.yy * y + m.y0 }
+  // The last 0 leaves no -0 behind.
+  return { x: m.xx * x + m.xy * y + m.x0 + 0, y: m.yx * x + m.yy * y + m.y0 + 0 }
 }
 
 function carry<S extends Contour>(m: Motion, contour: S): S
@@ -62,8 +63,8 @@ function carry(m: Motion, contour: Contour): Contour {
   if (contour.shape === 'circle')
     return { shape: 'circle', centre: carryPoint(m, contour.centre), radius: contour.radius }
   const vertices = contour.vertices.map(({ x, y, bulge }) => ({
-    x: m.xx * x + m.xy * y + m.x0,
-    y: m.yx * x + m.yy * y + m.y0,
+    x: m.xx * x + m.xy * y + m.x0 + 0,
+    y: m.yx * x + m.yy * y + m.y0 + 0,
     bulge: m.flips ? opposite(bulge) : bulge,
   }))
   const carried: Chain = { shape: 'chain', closed: contour.closed, vertices }

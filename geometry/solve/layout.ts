@@ -150,6 +150,7 @@ export interface Placed {
 /** A relation that could not be followed; the thing stands at the fallback until it is mended. */
 export interface PlaceProblem {
   readonly of: string
+  readonly axis: 'along' | 'across'
   readonly sentence: string
 }
 

@@ -29,6 +29,9 @@ export interface Struck {
 
 class Unfollowed extends Error {}
 
+/** Partners followed one after another. Nobody needs more, and each takes its share of the program's stack. */
+const LONGEST_CHAIN = 100
+
 const isPlan = (face: Face) => face === 'lid' || face === 'base'
 
 /** Answers for one design; made anew for each solve. */
@@ -48,7 +51,7 @@ export class Places {
 
   /** Where the saddle stands, from the lid's neck-end edge; asked first, everything else may hang on it. */
   saddle(): number {
-    return this.told('saddle', this.around.bounds.lid.maxX * 0.7, () => this.along(this.design.saddle.place, 'lid', 'the saddle'))
+    return this.told('saddle', 'along', this.around.bounds.lid.maxX * 0.7, () => this.along(this.design.saddle.place, 'lid', 'the saddle'))
   }
 
   /** Makes the lines that hang on the saddle known. */
@@ -61,19 +64,18 @@ export class Places {
   at(thing: Thing): Point {
     const { minX, maxX, minY, maxY } = this.around.bounds[thing.face]
     return {
-      x: this.told(thing.id, (minX + maxX) / 2, () => this.alongOf(thing)),
-      y: this.told(thing.id, (minY + maxY) / 2, () => this.acrossOf(thing)),
+      x: this.told(thing.id, 'along', (minX + maxX) / 2, () => this.alongOf(thing)),
+      y: this.told(thing.id, 'across', (minY + maxY) / 2, () => this.acrossOf(thing)),
     }
   }
 
-  private told(of: string, fallback: number, ask: () => number): number {
+  private told(of: string, axis: PlaceProblem['axis'], fallback: number, ask: () => number): number {
     try {
       return ask()
     } catch (error) {
       if (!(error instanceof Unfollowed)) throw error
       this.waiting.clear()
-      if (!this.problems.some((one) => one.of === of && one.sentence === error.message))
-        this.problems.push({ of, sentence: error.message })
+      this.problems.push({ of, axis, sentence: error.message })
       return fallback
     }
   }
@@ -101,6 +103,8 @@ export class Places {
     if (known !== undefined) return known
     if (this.waiting.has(key))
       throw new Unfollowed(`The place of "${id}" hangs on itself, by way of its partners. Give one of them a measure.`)
+    if (this.waiting.size >= LONGEST_CHAIN)
+      throw new Unfollowed(`The place of "${id}" comes after ${LONGEST_CHAIN} partners that follow each other. Give it a measure.`)
     this.waiting.add(key)
     const value = ask()
     this.waiting.delete(key)

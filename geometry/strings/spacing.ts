@@ -56,7 +56,7 @@ export function holesServing(holes: number, strings: number): (number | undefine
   return Array.from({ length: strings }, (_, index) => {
     const mirrored = index > last / 2
     const fromBass = mirrored ? last - index : index
-    const hole = Math.ceil((fromBass * (holes - 1)) / last - 0.5)
+    const hole = Math.max(0, Math.ceil((fromBass * (holes - 1)) / last - 0.5))
     return mirrored ? holes - 1 - hole : hole
   })
 }

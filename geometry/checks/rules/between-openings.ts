@@ -1,6 +1,6 @@
 import { FACES, type Face } from '../../kinds/kind.ts'
-import { gap, nearest, neighbours } from '../../plane/index.ts'
-import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
+import { type Bounds, gap, nearest, neighbours } from '../../plane/index.ts'
+import { gradeLeast, type Measurement, ROUNDING, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 import { type Opening, openingsOn } from './openings.ts'
 
@@ -54,7 +54,7 @@ function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapL
   const tightest: (Pair | undefined)[] = openings.map(() => undefined)
   const keep = (at: number, pair: Pair) => {
     const held = tightest[at]
-    if (!held || pair.measured - pair.limit < held.measured - held.limit) tightest[at] = pair
+    if (!held || isTighter(pair, held)) tightest[at] = pair
   }
   openings.forEach((a, here) => {
     for (const there of index.near(a.bounds, (wanted[here] ?? 0) * LOOK_AROUND)) {
@@ -70,4 +70,13 @@ function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapL
     }
   })
   return [...new Set(tightest.filter((pair) => pair !== undefined))]
+}
+
+/** Of equally tight pairs the one nearest the head and the bass side, so that the order of the file decides nothing. */
+function isTighter(pair: Pair, held: Pair): boolean {
+  const less = pair.measured - pair.limit - (held.measured - held.limit)
+  if (Math.abs(less) > ROUNDING) return less < 0
+  const sum = (one: Pair, side: keyof Bounds) => one.a.bounds[side] + one.b.bounds[side]
+  const headward = sum(pair, 'minX') - sum(held, 'minX')
+  return headward === 0 ? sum(pair, 'minY') < sum(held, 'minY') : headward < 0
 }

@@ -37,7 +37,7 @@ export const placeFollowed: Rule = {
       const placed = layout.placed.find((one) => one.thing.id === problem.of)
       const at = placed?.at ?? { x: layout.saddle.along, y: 0 }
       yield {
-        about: [problem.of],
+        about: [problem.of, problem.axis],
         measured: 0,
         limit: 1,
         grade: 'stop',
@@ -71,7 +71,7 @@ export const boxHasInside: Rule = {
   words({ measured, grade, data }, say) {
     return grade === 'clear'
       ? `The box is ${say.length(measured ?? 0)} ${data?.which} inside, its least.`
-      : `Walls, lid and base together are as thick as the box is ${data?.which}: nothing is left inside. Measure them again.`
+      : `Walls, lid and base leave nothing inside: together they take ${say.length(-(measured ?? 0))} more than the box is ${data?.which}. Measure them again.`
   },
 }
 

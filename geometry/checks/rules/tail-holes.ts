@@ -1,4 +1,6 @@
-import { gradeLeast, type Rule } from '../finding.ts'
+import type { Point } from '../../plane/index.ts'
+import type { Layout } from '../../solve/layout.ts'
+import { gradeLeast, type Rule, type Where } from '../finding.ts'
 
 export const tailHoleWeb: Rule = {
   name: 'tail-hole-web',
@@ -34,31 +36,24 @@ export const tailHoleToEnd: Rule = {
   wants: 'least',
   limits: ['tailHoleToEndGrain', 'stringToBoardEdge'],
   *measure(layout, limit) {
-    const { tailpiece, neck, box } = layout.design
-    const radius = tailpiece.diameter / 2
-    const outer = layout.tailHoles.at(-1)
-    if (!outer) return
-    const onTail = tailpiece.at === 'the tail of the neck'
-    const behind = onTail ? neck.tail - tailpiece.fromEdge - radius : tailpiece.fromEdge - radius
-    const half = onTail ? neck.width / 2 : box.width / 2
-    const beside = half - outer.y - radius
+    const { end, side } = edgesNear(layout)
     const wanted = limit('tailHoleToEndGrain')
     yield {
       about: ['tailpiece'],
-      measured: behind,
+      measured: end.left,
       limit: wanted,
-      grade: gradeLeast(behind, wanted, 0),
-      where: { view: 'plan', from: { x: outer.x, y: 0 }, to: { x: outer.x + (onTail ? Math.max(behind, 0) : 0), y: 0 } },
-      data: { to: onTail ? 'the end of the tail' : 'the edge' },
+      grade: gradeLeast(end.left, wanted, 0),
+      where: end.where,
+      data: { to: end.name },
     }
     const wantedBeside = limit('stringToBoardEdge')
     yield {
       about: ['tailpiece', 'side'],
-      measured: beside,
+      measured: side.left,
       limit: wantedBeside,
-      grade: gradeLeast(beside, wantedBeside, 0),
-      where: { view: 'plan', from: { x: outer.x, y: outer.y }, to: { x: outer.x, y: half } },
-      data: { to: onTail ? 'the side of the neck' : 'the side of the box' },
+      grade: gradeLeast(side.left, wantedBeside, 0),
+      where: side.where,
+      data: { to: side.name },
     }
   },
   words({ measured, limit, grade, data }, say) {
@@ -67,6 +62,61 @@ export const tailHoleToEnd: Rule = {
     return grade === 'clear' ? `${left}.` : `${left}; under ${say.length(limit ?? 0)} the wood splits along the grain.`
   },
 }
+
+interface Edge {
+  /** Wood left between the row of holes and this edge. */
+  readonly left: number
+  readonly where: Where
+  readonly name: string
+}
+
+const least = (edges: readonly Edge[]): Edge => edges.reduce((near, one) => (one.left < near.left ? one : near))
+
+/** The edges nearest the row of string holes: along the strings or down the wall, and beside the row. */
+function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } {
+  const { design, panels, box, tailHoles } = layout
+  const { at, diameter } = design.tailpiece
+  const [first, last] = [tailHoles[0] ?? NO_HOLE, tailHoles.at(-1) ?? NO_HOLE]
+  const view = at === 'the tail-end wall' ? 'tail-end-wall' : 'plan'
+  const edge = (from: Point, axis: 'x' | 'y', line: number, outward: 1 | -1, name: string): Edge => ({
+    left: outward * (line - from[axis]) - diameter / 2,
+    where: { view, from: { x: from.x, y: from.y }, to: axis === 'x' ? { x: line, y: from.y } : { x: from.x, y: line } },
+    name,
+  })
+  if (at === 'the tail of the neck')
+    return {
+      end: edge({ x: last.x, y: 0 }, 'x', box.x1 + design.neck.tail, 1, 'the end of the tail'),
+      side: edge(last, 'y', design.neck.width / 2, 1, 'the side of the neck'),
+    }
+  if (at === 'the lid') {
+    const { bounds, originX } = panels.lid
+    const middle = { x: last.x, y: 0 }
+    return {
+      end: least([
+        edge(middle, 'x', originX + bounds.maxX, 1, 'the tail-end edge of the lid'),
+        edge(middle, 'x', originX + bounds.minX, -1, 'the neck-end edge of the lid'),
+      ]),
+      side: least([
+        edge(last, 'y', bounds.maxY, 1, 'the side of the lid'),
+        edge(first, 'y', bounds.minY, -1, 'the side of the lid'),
+      ]),
+    }
+  }
+  const { bounds } = panels['tail-end-wall']
+  const down = first.z - box.wallTop
+  return {
+    end: least([
+      edge({ x: 0, y: down }, 'y', bounds.maxY, 1, 'the edge of the wall'),
+      edge({ x: 0, y: down }, 'y', bounds.minY, -1, 'the lower edge of the wall'),
+    ]),
+    side: least([
+      edge({ x: last.y, y: down }, 'x', bounds.maxX, 1, 'the end of the wall'),
+      edge({ x: first.y, y: down }, 'x', bounds.minX, -1, 'the end of the wall'),
+    ]),
+  }
+}
+
+const NO_HOLE = { x: 0, y: 0, z: 0 }
 
 /** Holes down through the tail need a tail: a neck that ends inside the box has none. */
 export const tailToHold: Rule = {

@@ -60,7 +60,7 @@ export const wallBesideSlot: Rule = {
   },
   words({ measured, limit, grade, data }, say) {
     const wall = faceName(data?.face)
-    if (grade === 'stop') return `The neck slot is wider than the inside of the box at the ${wall}. Use a narrower neck.`
+    if (grade === 'stop') return `At the ${wall} the neck slot runs ${say.length(-(measured ?? 0))} into a side wall. Use a narrower neck.`
     const left = `Beside the neck slot ${say.length(measured ?? 0)} of the ${wall} are left to the corner`
     return grade === 'clear' ? `${left}.` : `${left}; under ${say.length(limit ?? 0)} the joint may open.`
   },

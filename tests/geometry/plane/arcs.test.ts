@@ -10,9 +10,33 @@ const degrees = (angle: number) => (angle * 180) / Math.PI
 const table = [
   { from: [0, 0], to: [10, 0], bulge: 1, sweep: 180, radius: 5, centre: [5, 0], sagitta: 5 },
   { from: [0, 0], to: [10, 0], bulge: -1, sweep: -180, radius: 5, centre: [5, 0], sagitta: 5 },
-  { from: [10, 0], to: [0, 10], bulge: 0.414213562, sweep: 90, radius: 10, centre: [0, 0], sagitta: 2.928932 },
-  { from: [10, 0], to: [0, 10], bulge: -0.414213562, sweep: -90, radius: 10, centre: [10, 10], sagitta: 2.928932 },
-  { from: [0, 0], to: [10, 0], bulge: 0.267949192, sweep: 60, radius: 10, centre: [5, 8.660254], sagitta: 1.339746 },
+  {
+    from: [10, 0],
+    to: [0, 10],
+    bulge: 0.414213562,
+    sweep: 90,
+    radius: 10,
+    centre: [0, 0],
+    sagitta: 2.928932,
+  },
+  {
+    from: [10, 0],
+    to: [0, 10],
+    bulge: -0.414213562,
+    sweep: -90,
+    radius: 10,
+    centre: [10, 10],
+    sagitta: 2.928932,
+  },
+  {
+    from: [0, 0],
+    to: [10, 0],
+    bulge: 0.267949192,
+    sweep: 60,
+    radius: 10,
+    centre: [5, 8.660254],
+    sagitta: 1.339746,
+  },
   { from: [0, 0], to: [10, 0], bulge: 0.5, sweep: 106.260205, radius: 6.25, centre: [5, 3.75], sagitta: 2.5 },
 ] as const
 

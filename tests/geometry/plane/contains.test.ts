@@ -49,7 +49,8 @@ describe('isInside', () => {
       { x: 13, y: 4 },
     ]
     for (const point of onLine) expect(isInside(point, slot)).toBe(true)
-    for (const corner of rectangle(0, 0, 4, 2).vertices) expect(isInside(corner, rectangle(0, 0, 4, 2))).toBe(true)
+    for (const corner of rectangle(0, 0, 4, 2).vertices)
+      expect(isInside(corner, rectangle(0, 0, 4, 2))).toBe(true)
     expect(isInside({ x: 5, y: 0 }, circle(origin, 5))).toBe(true)
   })
 

@@ -197,7 +197,10 @@ describe('distance to a point', () => {
 
   it('on an arc of more than half a turn, too', () => {
     const most = arc(origin, 10, 45, 315)
-    expect(distanceToPoint(most, { x: 20, y: 0 })).toBeCloseTo(Math.hypot(20 - Math.SQRT1_2 * 10, Math.SQRT1_2 * 10), 10)
+    expect(distanceToPoint(most, { x: 20, y: 0 })).toBeCloseTo(
+      Math.hypot(20 - Math.SQRT1_2 * 10, Math.SQRT1_2 * 10),
+      10,
+    )
     expect(distanceToPoint(most, { x: -1, y: 0 })).toBeCloseTo(9, 12)
   })
 })
@@ -226,6 +229,15 @@ describe('flat arcs', () => {
       ],
       false,
     )
-    expect(distance(flat, polygon([{ x: 1, y: 2 }, { x: 9, y: 2 }, { x: 5, y: 7 }]))).toBeCloseTo(2, 12)
+    expect(
+      distance(
+        flat,
+        polygon([
+          { x: 1, y: 2 },
+          { x: 9, y: 2 },
+          { x: 5, y: 7 },
+        ]),
+      ),
+    ).toBeCloseTo(2, 12)
   })
 })

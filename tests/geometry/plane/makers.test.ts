@@ -120,7 +120,16 @@ describe('roundedRectangle', () => {
   it('has eight vertices with bulge tan(22.5 degrees) at the corners (0.414213562, as in a drawing file)', () => {
     const { vertices } = asChain(roundedRectangle({ x: 10, y: 20 }, 100, 50, 5))
     expect(vertices).toHaveLength(8)
-    expect(vertices.map(({ bulge }) => bulge > 0)).toEqual([false, true, false, true, false, true, false, true])
+    expect(vertices.map(({ bulge }) => bulge > 0)).toEqual([
+      false,
+      true,
+      false,
+      true,
+      false,
+      true,
+      false,
+      true,
+    ])
     for (const { bulge } of vertices) if (bulge !== 0) expect(bulge).toBeCloseTo(0.414213562, 9)
   })
 
@@ -147,7 +156,9 @@ describe('roundedRectangle', () => {
 
   it('a radius too large is taken as half the shorter side', () => {
     expect(roundedRectangle(origin, 30, 10, 500)).toEqual(roundedRectangle(origin, 30, 10, 5))
-    expect(roundedRectangle(origin, 10, 30, Number.POSITIVE_INFINITY)).toEqual(roundedRectangle(origin, 10, 30, 5))
+    expect(roundedRectangle(origin, 10, 30, Number.POSITIVE_INFINITY)).toEqual(
+      roundedRectangle(origin, 10, 30, 5),
+    )
   })
 
   it('a square with half its side as radius is a circle', () => {
@@ -213,7 +224,9 @@ describe('oval', () => {
   it.each(cases)('%d by %d: its four arcs have two radii, centres on the axes, and are tangent', (l, w) => {
     const { vertices } = asChain(oval({ x: 3, y: -4 }, l, w))
     expect(vertices).toHaveLength(4)
-    const arcs = vertices.map((vertex, i) => arcBetween(vertex, vertices[(i + 1) % 4] as (typeof vertices)[0]))
+    const arcs = vertices.map((vertex, i) =>
+      arcBetween(vertex, vertices[(i + 1) % 4] as (typeof vertices)[0]),
+    )
     // All four sweeps turn the pencil once round: tangents that did not agree would leave a rest.
     expect(arcs.reduce((sum, { sweep }) => sum + sweep, 0)).toBeCloseTo(2 * Math.PI, 12)
     arcs.forEach((arc, i) => {

@@ -78,7 +78,7 @@ describe('area', () => {
   it('is positive counter-clockwise and negative clockwise', () => {
     const corners = [origin, { x: 4, y: 0 }, { x: 0, y: 3 }].map((p) => ({ ...p, bulge: 0 }))
     expect(area({ shape: 'chain', closed: true, vertices: corners })).toBe(6)
-    expect(area({ shape: 'chain', closed: true, vertices: corners.toReversed() })).toBe(-6)
+    expect(area({ shape: 'chain', closed: true, vertices: [...corners].reverse() })).toBe(-6)
   })
 
   it('of a circle is pi r^2, and of two half-round segments the same', () => {
@@ -96,12 +96,18 @@ describe('area', () => {
     ).toBeCloseTo(9 * Math.PI, 12)
   })
 
-  it.each([60, 90, 180, 270, 350])('of a circular segment of %d degrees is r^2 (t - sin t) / 2', (degrees) => {
-    // Handbook formula for the circular segment (common handbook formula, from memory).
-    const t = (degrees * Math.PI) / 180
-    const r = 7
-    expect(area(segment(r * Math.sin(t / 2), Math.tan(t / 4)))).toBeCloseTo((r * r * (t - Math.sin(t))) / 2, 10)
-  })
+  it.each([60, 90, 180, 270, 350])(
+    'of a circular segment of %d degrees is r^2 (t - sin t) / 2',
+    (degrees) => {
+      // Handbook formula for the circular segment (common handbook formula, from memory).
+      const t = (degrees * Math.PI) / 180
+      const r = 7
+      expect(area(segment(r * Math.sin(t / 2), Math.tan(t / 4)))).toBeCloseTo(
+        (r * r * (t - Math.sin(t))) / 2,
+        10,
+      )
+    },
+  )
 
   it('of a flat arc keeps its digits on both sides of where the series takes over', () => {
     // Nearly a parabola: two thirds of chord times sagitta; the next terms of the series are worked by hand.

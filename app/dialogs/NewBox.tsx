@@ -1,0 +1,196 @@
+/** A first screen: what was measured on the found box, and the box drawn from it while it is typed. */
+import { type ReactNode, useMemo, useState } from 'react'
+import { apply, change, checkDesign, type Design, type Field, fieldsOf, type Hand, type Path, solve, valueAt } from '../../geometry/index.ts'
+import { forgetViews } from '../canvas/Drawing.tsx'
+import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
+import { Sketch } from '../drawings/Sketch.tsx'
+import { ChoiceField } from '../parts/ChoiceField.tsx'
+import { Dialog } from '../parts/Dialog.tsx'
+import type { Answer } from '../parts/field.ts'
+import { LengthField } from '../parts/LengthField.tsx'
+import { NumberField } from '../parts/NumberField.tsx'
+import { TextField } from '../parts/TextField.tsx'
+import { standardDesign, startFresh, useBench } from '../state/index.ts'
+
+type Draft = Design
+
+/** Fields that one measure stands for here; each can be set by itself later. */
+interface Together {
+  readonly also?: readonly Path[]
+  readonly words?: { readonly label: string; readonly help: string }
+}
+
+const WALLS: Together = {
+  also: ['tailEnd', 'bass', 'treble'].map((wall) => ['box', 'walls', wall]),
+  words: { label: 'Walls', help: 'Thickness of the walls; if they differ, set each one in Survey afterwards.' },
+}
+
+/** A stick is as wide at the nut and at the head as anywhere. */
+const STRAIGHT_NECK: Together = { also: [['neck', 'widthAtNut'], ['headstock', 'width']] }
+
+/** A label and a help from the schema, so that a field reads the same here and where it is changed later. */
+const field = (section: string, name: string): Field => {
+  const found = fieldsOf(section).find((one) => one.name === name)
+  if (!found) throw new Error(`the section ${section} has no field called "${name}"`)
+  return found
+}
+
+export function NewBox({ onClose }: { readonly onClose: () => void }) {
+  const [draft, setDraft] = useState<Draft>(standardDesign)
+  const [lit, setLit] = useState<string | null>(null)
+  const [asked, setAsked] = useState(false)
+  const [typed, setTyped] = useState<Draft | null>(null)
+  const layout = useMemo(() => solve(typed ?? draft), [typed, draft])
+  const first = useBench((bench) => bench.fresh)
+
+  const tried = (...fields: (readonly [Path, unknown])[]): ReturnType<typeof checkDesign> =>
+    checkDesign(apply(draft, change(draft, ...fields)))
+  const set = (...fields: (readonly [Path, unknown])[]): Answer => {
+    const reading = tried(...fields)
+    if (!reading.ok) return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This will not do.' }
+    setDraft(reading.design)
+    setTyped(null)
+    return { ok: true }
+  }
+  const see = (...fields: (readonly [Path, unknown])[]): void => {
+    const reading = tried(...fields)
+    if (reading.ok) setTyped(reading.design)
+  }
+  const begin = () => {
+    setAsked(true)
+    if (draft.hand === 'not stated') return
+    startFresh(draft)
+    forgetViews()
+    onClose()
+  }
+
+  const length = (sketch: string, section: string, name: string, marks: string | null = null, more: Together = {}) => {
+    const { label, help } = { ...field(section, name), ...more.words }
+    const all = [[section, ...name.split('.')], ...(more.also ?? [])]
+    const fields = (mm: number) => all.map((path) => [path, mm] as const)
+    return (
+      <Row sketch={sketch} onFocus={() => setLit(marks)}>
+        <LengthField
+          explain
+          label={label}
+          help={help}
+          value={Number(valueAt(draft, all[0] ?? []))}
+          units={draft.units}
+          onCommit={(mm) => set(...fields(mm))}
+          onType={(mm) => see(...fields(mm))}
+        />
+      </Row>
+    )
+  }
+
+  return (
+    <Dialog title={first ? 'What box have you found?' : 'New box'} onClose={onClose} wide>
+      <form
+        className="new-box"
+        onSubmit={(event) => {
+          event.preventDefault()
+          begin()
+        }}
+      >
+        <div className="new-box-fields">
+          <p className="soft">
+            Type what you measured, in any unit at any time: <b>9 1/2</b>, <b>241 mm</b>, <b>24.1 cm</b>. Everything can be changed later.
+          </p>
+          <div className="new-box-row">
+            <ChoiceField
+              label="Your rule is in"
+              value={draft.units.display}
+              options={['mm', 'inches']}
+              onCommit={(display) => set([['units', 'display'], display])}
+            />
+            <ChoiceField
+              label="Hand that plucks"
+              help={field('', 'hand').help}
+              value={draft.hand}
+              options={['right', 'left']}
+              onCommit={(hand) => set([['hand'], hand as Hand])}
+            />
+          </div>
+          {asked && draft.hand === 'not stated' && (
+            <p className="field-fault" role="alert">
+              Say which hand plucks, right or left: every cut depends on it, so there is no usual one.
+            </p>
+          )}
+          <TextField label="Title" value={draft.title} onCommit={(title) => set([['title'], title])} />
+          <h2>The box, outside</h2>
+          {length('length', 'box', 'length', 'length')}
+          {length('width', 'box', 'width', 'width')}
+          {length('depth', 'box', 'depth', 'depth')}
+          {length('corner', 'box', 'cornerRadius', 'cornerRadius')}
+          <h2>Its wood</h2>
+          {length('walls', 'box', 'walls.neckEnd', 'walls.neckEnd', WALLS)}
+          {length('lid', 'box', 'lid.thickness', 'lid.thickness')}
+          <Row sketch="lidFit">
+            <ChoiceField
+              label={field('box', 'lid.fit').label}
+              help={field('box', 'lid.fit').help}
+              value={draft.box.lid.fit}
+              options={['on the walls', 'between the walls']}
+              onCommit={(fit) => set([['box', 'lid', 'fit'], fit])}
+            />
+          </Row>
+          {length('base', 'box', 'base.thickness', 'base.thickness')}
+          <h2>Strings and neck</h2>
+          <Row sketch="strings">
+            <NumberField
+              label={field('strings', 'count').label}
+              help={field('strings', 'count').help}
+              whole
+              min={1}
+              max={12}
+              value={draft.strings.count}
+              onCommit={(count) => set(...withStrings(draft, count))}
+            />
+          </Row>
+          {length('scale', 'scale', 'length')}
+          {length('neckLong', 'neck', 'length')}
+          {length('neckWide', 'neck', 'width', null, STRAIGHT_NECK)}
+          {length('neckThick', 'neck', 'thickness')}
+        </div>
+        <div className="new-box-drawing">
+          <BoxDrawing layout={layout} lit={lit} label="Your box, as typed so far" />
+          <div className="new-box-foot">
+            {first && (
+              <button type="button" className="quiet" onClick={onClose}>
+                Look around first
+              </button>
+            )}
+            <button type="submit" className="main">
+              Put it on the bench
+            </button>
+          </div>
+        </div>
+      </form>
+    </Dialog>
+  )
+}
+
+function Row({ sketch, onFocus, children }: { sketch: string; onFocus?: () => void; children: ReactNode }) {
+  return (
+    <div className="sketched" onFocus={onFocus}>
+      <Sketch of={sketch} />
+      {children}
+    </div>
+  )
+}
+
+/** What goes with a number of strings, so that a first drawing makes sense: holes, tuners, and their spread. */
+function withStrings(draft: Draft, count: number): (readonly [Path, unknown])[] {
+  const { spanAtNut, spanAtSaddle } = draft.strings
+  const gaps = Math.max(1, draft.strings.count - 1)
+  const spread = (span: number) => Math.round((span / gaps) * Math.max(0, count - 1) * 10) / 10
+  return [
+    [['strings', 'count'], count],
+    [['strings', 'spanAtNut'], Math.min(200, spread(spanAtNut))],
+    [['strings', 'spanAtSaddle'], Math.min(300, spread(spanAtSaddle))],
+    [['tailpiece', 'holes'], count],
+    [['tailpiece', 'span'], Math.min(300, spread(spanAtSaddle))],
+    [['headstock', 'bassTuners'], Math.ceil(count / 2)],
+    [['headstock', 'trebleTuners'], Math.floor(count / 2)],
+  ]
+}

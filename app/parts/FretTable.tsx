@@ -1,0 +1,53 @@
+/** Every fret: from the nut, on the user's rule and how far that is off, and the step to check the work by. */
+import { formatLength, type FretLine, type Layout, roundedLength } from '../../geometry/index.ts'
+import { useLayout } from './calm.ts'
+
+export function FretTable() {
+  const layout = useLayout()
+  const { units } = layout.design
+  const frets = layout.frets.filter((fret) => fret.number > 0)
+  return (
+    <section className="fret-table" aria-label="Frets" tabIndex={0}>
+      <table>
+        <caption className="unseen">Frets, every one measured from the nut</caption>
+        <thead>
+          <tr>
+            <th scope="col">Fret</th>
+            <th scope="col">from the nut, mm</th>
+            <th scope="col">{units.display === 'mm' ? 'on the rule' : 'on the rule, in'}</th>
+            <th scope="col" title="How far the rounded figure lies from the true place">
+              off by, mm
+            </th>
+            <th scope="col" title="From the fret before, only to check the work by">
+              step, mm
+            </th>
+            <th scope="col">lies</th>
+          </tr>
+        </thead>
+        <tbody>
+          {frets.map((fret) => (
+            <Row key={fret.number} fret={fret} units={units} />
+          ))}
+        </tbody>
+      </table>
+      {frets.length === 0 && <p className="soft small">No frets.</p>}
+    </section>
+  )
+}
+
+const MM = { display: 'mm', fraction: 0 } as const
+
+function Row({ fret, units }: { fret: FretLine; units: Layout['design']['units'] }) {
+  const shown = roundedLength(fret.fromNut, units.display === 'mm' ? { display: 'mm', fraction: 0 } : units, units.display === 'mm' ? { decimals: 1 } : {})
+  const off = formatLength(shown.errorMm, MM, { decimals: 2 })
+  return (
+    <tr className={fret.number % 12 === 0 ? 'octave' : undefined}>
+      <th scope="row">{fret.number}</th>
+      <td>{formatLength(fret.fromNut, MM, { decimals: 2 })}</td>
+      <td>{shown.text}</td>
+      <td className={Math.abs(shown.errorMm) >= 0.25 ? 'far-off' : 'soft'}>{shown.errorMm > 0.005 ? `+${off}` : off}</td>
+      <td>{formatLength(fret.step, MM, { decimals: 2 })}</td>
+      <td className="soft">{fret.overBox ? (fret.onWood ? 'over the box' : 'beyond the board') : fret.onWood ? 'on the neck' : 'beyond the board'}</td>
+    </tr>
+  )
+}

@@ -1,0 +1,88 @@
+/** Choose: strings, scale, neck and what goes with them, with what follows from each choice beside it. */
+import { type Field, fieldsOf } from '../../geometry/index.ts'
+import { Drawing } from '../canvas/Drawing.tsx'
+import { useLayout } from '../parts/calm.ts'
+import { Fields } from '../parts/Fields.tsx'
+import { FretList } from '../parts/FretList.tsx'
+import { FretTable } from '../parts/FretTable.tsx'
+import { Gauges } from '../parts/Gauges.tsx'
+import { PlaceField } from '../parts/PlaceField.tsx'
+import { ViewButtons } from '../parts/ViewButtons.tsx'
+import { Follows } from './Follows.tsx'
+
+const GROUPS: readonly (readonly [section: string, title: string])[] = [
+  ['strings', 'Strings'],
+  ['scale', 'Scale and frets'],
+  ['neck', 'Neck'],
+  ['board', 'Fretboard'],
+  ['headstock', 'Headstock'],
+  ['nut', 'Nut'],
+  ['saddle', 'Saddle'],
+  ['tailpiece', 'Tailpiece'],
+]
+
+export function Choose() {
+  return (
+    <>
+      <div className="column form-column">
+        <nav className="jump" aria-label="Groups of choices">
+          {GROUPS.map(([section, title]) => (
+            <button key={section} type="button" className="link" onClick={() => document.getElementById(`group-${section}`)?.scrollIntoView({ block: 'start' })}>
+              {title}
+            </button>
+          ))}
+        </nav>
+        <form className="form-scroll" aria-label="Choices" onSubmit={(event) => event.preventDefault()}>
+          {GROUPS.map(([section, title]) => (
+            <Group key={section} section={section} title={title} />
+          ))}
+        </form>
+      </div>
+      <div className="middle">
+        <section className="sheet" aria-label="Plan, rule and section">
+          <Drawing place="choose" opens="all" />
+          <ViewButtons />
+        </section>
+        <div className="follows-row">
+          <Follows />
+          <FretTable />
+        </div>
+      </div>
+    </>
+  )
+}
+
+function Group({ section, title }: { section: string; title: string }) {
+  const layout = useLayout()
+  const fields = fieldsOf(section)
+  const place = fields.find((one) => one.unit === 'place')
+  return (
+    <section className="form-group" id={`group-${section}`} aria-label={title}>
+      <h2>{title}</h2>
+      {place && (
+        <PlaceField
+          layout={layout}
+          label={place.label}
+          help={place.help}
+          path={[section, place.name]}
+          axis="along"
+          place={layout.design.saddle.place}
+          at={layout.saddle.along}
+          thing={null}
+        />
+      )}
+      <div className="field-grid">
+        <InOrder fields={fields} section={section} />
+      </div>
+    </section>
+  )
+}
+
+/** The fields of a section in the order of the file, lists with their own widgets where they stand. */
+function InOrder({ fields, section }: { fields: readonly Field[]; section: string }) {
+  return fields.map((field) => {
+    if (field.unit === 'fret list') return <FretList key={field.name} label={field.label} help={field.help} />
+    if (field.name === 'gauges') return <Gauges key={field.name} label={field.label} help={field.help} />
+    return <Fields key={field.name} fields={[field]} base={[section]} />
+  })
+}

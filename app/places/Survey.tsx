@@ -1,0 +1,66 @@
+/** Survey: the box as measured, with every dimension a builder takes. */
+import { useState } from 'react'
+import { type Field, fieldsOf, solve } from '../../geometry/index.ts'
+import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
+import { useDesign } from '../parts/calm.ts'
+import { ChoiceField } from '../parts/ChoiceField.tsx'
+import { Fields } from '../parts/Fields.tsx'
+import { TextField } from '../parts/TextField.tsx'
+import { setField } from '../state/index.ts'
+
+const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
+  ['Outside', (name) => !name.includes('.')],
+  ['Walls', (name) => name.startsWith('walls.')],
+  ['Lid', (name) => name.startsWith('lid.')],
+  ['Base', (name) => name.startsWith('base.')],
+]
+
+export function Survey() {
+  const design = useDesign()
+  const [lit, setLit] = useState<string | null>(null)
+  const fields = fieldsOf('box')
+  const hand = fieldsOf('').find((one) => one.name === 'hand')
+  return (
+    <>
+      <form
+        className="column form-column"
+        aria-label="The box as measured"
+        onSubmit={(event) => event.preventDefault()}
+        onBlur={() => setLit(null)}
+      >
+        <section className="form-group" aria-label="Hand">
+          <ChoiceField
+            label={hand?.label ?? 'Hand'}
+            help={hand?.help}
+            value={design.hand}
+            options={['not stated', 'right', 'left']}
+            onCommit={(value) => setField(['hand'], value, 'Hand')}
+          />
+        </section>
+        {GROUPS.map(([title, belongs]) => (
+          <section key={title} className="form-group" aria-label={title}>
+            <h2>{title}</h2>
+            <div className="field-grid">
+              <Watched fields={fields.filter((one) => belongs(one.name))} onFocus={setLit} />
+            </div>
+          </section>
+        ))}
+        <section className="form-group" aria-label="Notes">
+          <TextField label="Notes" long value={design.notes} onCommit={(notes) => setField(['notes'], notes, 'Notes')} />
+        </section>
+      </form>
+      <section className="sheet" aria-label="The box as measured">
+        <BoxDrawing layout={solve(design)} lit={lit} />
+      </section>
+    </>
+  )
+}
+
+/** Fields whose dimension stands out on the drawing while they have the focus. */
+function Watched({ fields, onFocus }: { fields: readonly Field[]; onFocus: (name: string) => void }) {
+  return fields.map((field) => (
+    <div key={field.name} className="watched" onFocus={() => onFocus(field.name)}>
+      <Fields fields={[field]} base={['box']} explain />
+    </div>
+  ))
+}

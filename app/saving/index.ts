@@ -1,0 +1,88 @@
+/** The door of saving: the work on the bench is kept in this browser, by itself. */
+import { adopt, committed, onCommit, sayKeeping } from '../state/index.ts'
+import { claimsHere } from './claims.ts'
+import { idbStore } from './idb-store.ts'
+import { type Keeper, keeperOf } from './keeper.ts'
+
+export type { KeptDesign } from './keeper.ts'
+export type { Untouched } from './records.ts'
+
+let keeper: Keeper | null = null
+let started: Promise<void> | null = null
+
+/**
+ * Begins to keep the work of this tab. Settles when what was kept lies on the bench, or when that proves impossible;
+ * how it went is in `useBench`'s `keeping` and `fresh`. Asked again it gives the same promise.
+ */
+export function startKeeping(): Promise<void> {
+  started ??= begin()
+  return started
+}
+
+/** Writes at once what waits to be written; settles when it is written or refused. */
+export const flushKeeping = (): Promise<void> => running().flush()
+
+/** The designs kept in this browser, latest first. */
+export const keptDesigns = () => running().list()
+
+/** Lays a kept design on the bench; `false` where the present one is not kept or the other cannot be read. */
+export const openKept = (record: string) => running().open(record)
+
+/** Throws a kept design away for good; `false` where it is open in this tab or another. */
+export const forgetKept = (record: string) => running().forget(record)
+
+/** Kept texts that this page could not open or must not alter, to be offered for download as they are. */
+export const untouchedFiles = () => running().untouched()
+
+function running(): Keeper {
+  if (!keeper) throw new Error('startKeeping() has to be called first')
+  return keeper
+}
+
+function begin(): Promise<void> {
+  keeper = keeperOf({
+    store: idbStore(),
+    claims: claimsHere(newName()),
+    memory: tabMemory,
+    bench: { committed, adopt, say: sayKeeping },
+    now: () => Date.now(),
+    newName,
+  })
+  const { changed, flush, atRisk, load } = keeper
+  onCommit(changed)
+  const flushNow = () => void flush()
+  addEventListener('blur', flushNow)
+  addEventListener('pagehide', flushNow)
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') flushNow()
+  })
+  addEventListener('beforeunload', (event) => {
+    if (atRisk()) event.preventDefault()
+  })
+  return load()
+}
+
+/** Survives loading the page again, but not the tab. A browser that refuses it forgets which of several records this was. */
+const tabMemory = {
+  get(): string | null {
+    try {
+      return sessionStorage.getItem('lidwright-record')
+    } catch {
+      return null
+    }
+  },
+  set(record: string): void {
+    try {
+      sessionStorage.setItem('lidwright-record', record)
+    } catch {
+      // The latest record is opened instead of this tab's own.
+    }
+  },
+}
+
+/** A name that no other record has: 128 random bits. */
+function newName(): string {
+  return Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) =>
+    byte.toString(16).padStart(2, '0'),
+  ).join('')
+}

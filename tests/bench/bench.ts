@@ -1,0 +1,80 @@
+/** `npm run bench`: what the engine and the exporters cost, as ratios from one run, with their spread. */
+import { readFileSync } from 'node:fs'
+import { cpus } from 'node:os'
+import { writeDxfSheet } from '../../exporters/index.ts'
+import { check, checkDesign, type Design, partsOf, readDesign, solve } from '../../geometry/index.ts'
+import { bareDxf } from './bare-dxf.ts'
+import { lidByMakerjs } from './makerjs-lid.ts'
+import { checksum, growth, ratio } from './measure.ts'
+
+const SAMPLE = 'tea-box-three-strings'
+
+function sample(): Design {
+  const file = new URL(`../../sample-boxes/${SAMPLE}.lidwright.json`, import.meta.url)
+  const read = readDesign(readFileSync(file, 'utf8'))
+  if (!read.ok) throw new Error(`the sample ${SAMPLE} cannot be read: ${read.faults[0]?.sentence}`)
+  return read.design
+}
+
+/** A lid with `holes` round holes of one spacing, whatever their number: the lid grows with them. */
+function manyHoles(holes: number): Design {
+  const columns = Math.ceil(Math.sqrt(holes))
+  const step = 900 / columns
+  const things = Array.from({ length: holes }, (_, index) => ({
+    kind: 'sound-hole',
+    id: `hole-${index}`,
+    along: step * ((index % columns) + 0.5) + 20,
+    across: step * (Math.floor(index / columns) + 0.5) - 450,
+    diameter: step * 0.4,
+  }))
+  const read = checkDesign({
+    format: 'lidwright',
+    version: 1,
+    hand: 'right',
+    box: { length: 960, width: 960 },
+    things,
+  })
+  if (!read.ok) throw new Error(`the bench's own design is wrong: ${read.faults[0]?.sentence}`)
+  return read.design
+}
+
+const percent = (value: number) => value.toFixed(2)
+const line = (what: string, got: { median: number; low: number; high: number }, wanted: string, more: string) =>
+  console.log(
+    `${what.padEnd(58)} ${percent(got.median).padStart(6)}   ${percent(got.low)}–${percent(got.high)}`.padEnd(84) +
+      `${wanted.padEnd(10)} ${more}`,
+  )
+
+const design = sample()
+const parts = partsOf(solve(design))
+const lid = parts.find((part) => part.id === 'lid')
+if (!lid) throw new Error('the sample has no lid')
+
+/** A new object each time, so that nothing remembered helps. */
+const fresh = () => {
+  const layout = solve({ ...design })
+  check(layout)
+  return partsOf(layout)
+}
+
+console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}, sample "${design.title}"`)
+console.log(`${'ratio (work by turns in one run)'.padEnd(58)} median   middle half     wanted`)
+const engine = ratio(fresh, () => lidByMakerjs(lid))
+line(
+  'solve + check + parts / makerjs writing the same lid as SVG',
+  engine,
+  'at most 1',
+  `${engine.ours.toFixed(3)} ms / ${engine.theirs.toFixed(3)} ms`,
+)
+const dxf = ratio(() => writeDxfSheet(parts, { title: design.title }), () => bareDxf(parts))
+line('DXF of all parts / bare dxf-writer, same entities', dxf, 'at most 1.5', `${dxf.ours.toFixed(3)} ms / ${dxf.theirs.toFixed(3)} ms`)
+const grown = growth(
+  (holes) => {
+    const lidOfHoles = manyHoles(holes)
+    return () => check(solve({ ...lidOfHoles }))
+  },
+  50,
+  5000,
+)
+line('exponent of growth, solve + check, 50 to 5,000 round holes', grown, 'at most 1.15', `${grown.short.toFixed(2)} ms → ${grown.long.toFixed(1)} ms`)
+console.log(`checksum ${checksum()}`)

@@ -1,0 +1,130 @@
+/** Our DXF read by ezdxf, a Python library with an audit of its own. */
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { drawPart } from '../../exporters/drawing/drawing.ts'
+import { LAYER_TABLE } from '../../exporters/drawing/layers.ts'
+import { writeDxf, writeDxfSheet } from '../../exporters/index.ts'
+import { bounds } from '../../geometry/index.ts'
+import { needEzdxf, PYTHON } from '../support/outsideTools.ts'
+import { allParts, HOSTILE, hostile, lid } from '../support/sampleParts.ts'
+import { type Drawn, drawnOf, worstError } from '../support/segments.ts'
+
+type Pair = [x: number, y: number]
+
+interface Found {
+  errors: string[]
+  fixes: string[]
+  version: string
+  units: number
+  encoding: string
+  extents: [Pair, Pair]
+  space: string
+  layers: Record<string, [colour: number, lineType: string]>
+  entities: {
+    type: string
+    layer: string
+    owner: string
+    closed?: boolean
+    segments?: [Pair, Pair, Pair][]
+    circle?: [x: number, y: number, radius: number]
+    text?: string
+    at?: Pair
+    height?: number
+    rotation?: number
+  }[]
+}
+
+const MICROMETRE = 0.001
+const options = { title: 'Tea box', line: 'Revision B' }
+let folder = ''
+
+beforeAll(() => {
+  needEzdxf()
+  folder = mkdtempSync(join(tmpdir(), 'lidwright-'))
+}, 300_000)
+
+afterAll(() => {
+  if (folder !== '') rmSync(folder, { recursive: true })
+})
+
+function readByEzdxf(text: string): Found {
+  const file = join(folder, 'template.dxf')
+  writeFileSync(file, text)
+  const script = join(import.meta.dirname, 'read_dxf.py')
+  const { stdout, stderr, status } = spawnSync(PYTHON, [script, file], { encoding: 'utf8' })
+  if (status !== 0) throw new Error(`ezdxf could not read the file: ${stderr}`)
+  return JSON.parse(stdout)
+}
+
+const point = ([x, y]: Pair) => ({ x, y })
+
+function drawnOn(found: Found, layer: string): Drawn[] {
+  return found.entities
+    .filter((entity) => entity.layer === layer)
+    .flatMap(({ circle, segments }): Drawn[] => {
+      if (circle !== undefined) return [{ centre: { x: circle[0], y: circle[1] }, radius: circle[2] }]
+      if (segments === undefined) return []
+      return [segments.map(([a, b, c]) => ({ from: point(a), middle: point(b), to: point(c) }))]
+    })
+}
+
+describe('read by ezdxf', () => {
+  test.each(allParts)(
+    '$id passes the audit, and every contour is in its place within a micrometre',
+    (part) => {
+      const found = readByEzdxf(writeDxf(part, options))
+      expect({ errors: found.errors, fixes: found.fixes }).toEqual({ errors: [], fixes: [] })
+      expect(found).toMatchObject({ version: 'AC1015', units: 4, encoding: 'cp1252' })
+      const layers = drawPart(part, 'mm').layers
+      for (const { name, contours } of layers) {
+        expect(worstError(contours.map(drawnOf), drawnOn(found, name))).toBeLessThan(MICROMETRE)
+      }
+      for (const { layer, closed, type } of found.entities) {
+        if (type === 'LWPOLYLINE' && layer !== 'MARK') expect(closed).toBe(true)
+      }
+    },
+  )
+
+  test.each(['mm', 'inches'] as const)('the sheet of all parts in %s passes the audit', (units) => {
+    const found = readByEzdxf(writeDxfSheet(allParts, { ...options, units }))
+    expect({ errors: found.errors, fixes: found.fixes }).toEqual({ errors: [], fixes: [] })
+    expect(found.units).toBe(units === 'mm' ? 4 : 1)
+    expect(new Set(found.entities.map(({ owner }) => owner))).toEqual(new Set([found.space]))
+  })
+
+  test('the extents stated are those of the lines, and text lies within them', () => {
+    const found = readByEzdxf(writeDxf(lid, options))
+    const box = bounds(lid.outline)
+    expect(found.extents[1]).toEqual([box.maxX, box.maxY])
+    expect(found.extents[0][0]).toBe(box.minX)
+    for (const { at } of found.entities)
+      if (at !== undefined) expect(at[1]).toBeGreaterThan(found.extents[0][1])
+  })
+
+  test('layers have the colours and line types of the table', () => {
+    const found = readByEzdxf(writeDxf(lid, options))
+    for (const style of LAYER_TABLE) {
+      for (const [name, look] of Object.entries(found.layers)) {
+        if (name !== style.name && !name.startsWith(`${style.name}-`)) continue
+        const exact = LAYER_TABLE.find((each) => each.name === name) ?? style
+        expect(look).toEqual([exact.colourIndex, exact.lineType])
+      }
+    }
+  })
+
+  test('text of a hostile title is one string without codes taken for signs', () => {
+    const found = readByEzdxf(writeDxf(hostile, { title: HOSTILE }))
+    const texts = found.entities.flatMap(({ text }) => (text === undefined ? [] : [text]))
+    expect(texts.filter((text) => text.includes('100% %d \\ U+0041 [U+1F3B8] naive'))).toHaveLength(3)
+    for (const text of texts) expect(text).toMatch(/^[\x20-\x7e]*$/)
+  })
+
+  test('a sign without a plain spelling comes back, and a caret stays a caret', () => {
+    const found = readByEzdxf(writeDxf({ ...lid, title: '茶 ^J' }, options))
+    const texts = found.entities.map(({ text }) => text)
+    expect(texts).toContain('茶 ^J')
+  })
+})
