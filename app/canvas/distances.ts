@@ -65,7 +65,7 @@ export function paintDistances(pen: Pen, looks: Looks, frame: Frame, layout: Lay
   for (const { from, to, mm } of distances) {
     const a = toScreen(frame, from)
     const b = toScreen(frame, to)
-    dimension(pen, looks, a, b, looks.ink)
+    dimension(pen, a, b, looks.ink)
     const upright = Math.abs(b.x - a.x) < Math.abs(b.y - a.y)
     const middle = { x: (a.x + b.x) / 2 + (upright ? 7 : 0), y: (a.y + b.y) / 2 - (upright ? 0 : 9) }
     write(pen, looks, formatLength(mm, layout.design.units), middle, {

@@ -90,12 +90,12 @@ export function paintHeights(pen: Pen, looks: Looks, view: View, layout: Layout,
   const at = toScreen(view.section, { x: (x0 + x1) / 2, y: neck.bottom })
   if ((x1 - x0) * view.section.scale < 4) return
   const up = { x: at.x, y: at.y - left * view.section.scale }
-  dimension(pen, looks, up, at, looks.soft)
+  dimension(pen, up, at, looks.soft)
   write(pen, looks, `${say(left)} left`, { x: at.x, y: at.y + 14 }, { colour: looks.soft, size: 11, align: 'center' })
 }
 
 /** A short measured line with a dot at each end. */
-export function dimension(pen: Pen, looks: Looks, a: Point, b: Point, colour: string): void {
+export function dimension(pen: Pen, a: Point, b: Point, colour: string): void {
   stroke(pen, a, b, { stroke: colour, width: 1 })
   for (const end of [a, b]) {
     pen.beginPath()

@@ -1,6 +1,6 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
 import { formatLength, type Layout } from '../../geometry/index.ts'
-import { type Camera, type Fitting, fitted, type Size, type View, viewOf, zoomed } from './camera.ts'
+import { type Camera, type Fitting, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
 import { planHit, sectionHit } from './hit.ts'
 import { type Looks, THIN, TIE } from './looks.ts'

@@ -33,7 +33,7 @@ function add(drawing: DxfDrawing, contour: Contour): void {
     return
   }
   drawing.drawPolyline(
-    contour.vertices.map(({ x, y, bulge }) => [x, y, bulge] as [number, number, number]),
+    contour.vertices.map(({ x, y, bulge }) => [x, y, bulge] as unknown as [number, number]),
     contour.closed,
   )
 }

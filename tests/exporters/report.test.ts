@@ -30,7 +30,15 @@ const VARIED = [
     things: [
       { kind: 'pickup', id: 'ears', along: { ofScale: 0.1 } },
       { kind: 'screw', id: 'strap', face: 'tail-end-wall', along: 10, across: 12 },
-      { kind: 'sound-hole', id: 'vent', face: 'bass-wall', along: -20, across: 20, turnDegrees: 90, shape: 'slot' },
+      {
+        kind: 'sound-hole',
+        id: 'vent',
+        face: 'bass-wall',
+        along: -20,
+        across: 20,
+        turnDegrees: 90,
+        shape: 'slot',
+      },
       { kind: 'sound-hole', id: 'lost', across: { mirror: 'gone' } },
     ],
     overruled: { 'tail-to-hold tailpiece neck': 'held by the lid' },
@@ -119,7 +127,11 @@ describe('strings and their holes', () => {
     [2, [1, 5]],
     [1, [3]],
   ])('a row of five holes serves %i strings by these holes', (count, holes) => {
-    const design = designOf({ strings: { count }, tailpiece: { holes: 5, span: 40 }, headstock: { bassTuners: 3, trebleTuners: 2 } })
+    const design = designOf({
+      strings: { count },
+      tailpiece: { holes: 5, span: 40 },
+      headstock: { bassTuners: 3, trebleTuners: 2 },
+    })
     const { strings, tailHoles } = reportOf(design)
     expect(strings.map((string) => string.tail?.hole)).toEqual(holes)
     expect(tailHoles.filter((hole) => hole.string !== null).map((hole) => hole.number)).toEqual(holes)
@@ -148,15 +160,30 @@ describe('places', () => {
   // By hand: the box begins 600 - 170 = 430 mm behind the nut and ends at 670.
   test('on the lid: from the nut, from the edge, from the centreline', () => {
     expect(box).toMatchObject({ x0: 430, x1: 670 })
-    expect(thing('on-lid')).toMatchObject({ fromNut: 490, fromEdge: 60, fromCentreline: 50, fromLidEdge: null })
+    expect(thing('on-lid')).toMatchObject({
+      fromNut: 490,
+      fromEdge: 60,
+      fromCentreline: 50,
+      fromLidEdge: null,
+    })
   })
 
   test('on a side wall: also down from the lid-side edge', () => {
-    expect(thing('on-side')).toMatchObject({ fromNut: 580, fromEdge: 150, fromCentreline: 30, fromLidEdge: 20 })
+    expect(thing('on-side')).toMatchObject({
+      fromNut: 580,
+      fromEdge: 150,
+      fromCentreline: 30,
+      fromLidEdge: 20,
+    })
   })
 
   test('on an end wall: from its bass edge, and that wall from the nut', () => {
-    expect(thing('on-end')).toMatchObject({ fromNut: 670, fromEdge: 50, fromCentreline: -40, fromLidEdge: 10 })
+    expect(thing('on-end')).toMatchObject({
+      fromNut: 670,
+      fromEdge: 50,
+      fromCentreline: -40,
+      fromLidEdge: 10,
+    })
   })
 
   test('the saddle: from both edges of the lid and from the wall behind it', () => {
@@ -178,7 +205,12 @@ describe('the report as a whole', () => {
     const { findings } = reportOf(
       designOf({ hand: 'not stated', overruled: { 'hand-stated hand': 'it hangs on a wall' } }),
     )
-    expect(findings[0]).toMatchObject({ rule: 'hand-stated', grade: 'stop', blocks: false, overruled: 'it hangs on a wall' })
+    expect(findings[0]).toMatchObject({
+      rule: 'hand-stated',
+      grade: 'stop',
+      blocks: false,
+      overruled: 'it hangs on a wall',
+    })
     expect(findings.every(({ sentence }) => sentence.length > 10)).toBe(true)
   })
 

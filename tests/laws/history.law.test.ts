@@ -73,7 +73,7 @@ function expected(design: Design, change: Change): Design | null {
     let holder: Record<PropertyKey, unknown> = copy
     for (const [depth, key] of ['root', ...path].entries()) {
       if (depth === path.length) {
-        if (after !== undefined) holder[key] = after
+        if (after !== undefined) holder[key] = copyOf(after)
         else if (Array.isArray(holder)) holder.splice(Number(key), 1)
         else delete holder[key]
       } else holder = holder[key] as Record<PropertyKey, unknown>

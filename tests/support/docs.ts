@@ -4,7 +4,6 @@ import { REPORT_KEYS } from '../../exporters/report-keys.ts'
 import {
   ACROSS_LINES,
   ALONG_LINES,
-  checkDesign,
   type Design,
   type Field,
   fieldsOf,
@@ -62,7 +61,7 @@ function sampleSection(samples: readonly Sample[]): string[] {
     design.hand,
     `${design.strings.count}`,
     formatLength(design.scale.length, design.units, { unit: true }),
-    expected ? `[${code(expected ? stem(file) : '')}](expected/${stem(file)})` : '',
+    expected ? `[${code(stem(file))}](expected/${stem(file)})` : '',
   ])
   return ['## Samples', what, table(['file', 'title', 'hand', 'strings', 'scale', 'expected output'], rows)]
 }
@@ -190,7 +189,10 @@ function placeSection(): string[] {
       '{ "midway": ["neck treble side", "treble edge"] }',
       'Half way between two lines, or between a line and another thing, or between two things.',
     ],
-    ['{ "ofScale": 0.25 }', 'Along only: a quarter of the scale from the saddle line towards the nut.'],
+    [
+      '{ "ofScale": 0.25 }',
+      'Along lid or base only: a quarter of the scale from the saddle line towards the nut.',
+    ],
     [
       '{ "mirror": "hole-treble" }',
       'Where that thing is: along, the same place; across, the other side of the centreline.',
@@ -229,10 +231,6 @@ const EXAMPLE_THINGS = [
   },
 ]
 
-/** The examples of the page, whole enough to be read: a test reads them. */
-export const exampleDesign = () =>
-  checkDesign({ format: 'lidwright', version: VERSION, things: EXAMPLE_THINGS })
-
 function kindSection(): string[] {
   const kinds = Object.values(KINDS)
   const common = new Set(['id', 'name', 'along', 'across', 'turnDegrees', 'face'])
@@ -250,7 +248,7 @@ function kindSection(): string[] {
     ),
     ...kinds.flatMap((kind) => [
       `### ${code(kind.kind)}`,
-      `${kind.title}. Goes on: ${kind.faces.map(code).join(', ')}; on the first of these where nothing is said.`,
+      `${kind.title}. Goes on ${kind.faces.map(code).join(', ')}${kind.faces.length > 1 ? '; on the first of these where nothing is said' : ''}.`,
       fieldTable(
         '',
         fieldsOfKind(kind.kind).filter((field) => !common.has(field.name)),

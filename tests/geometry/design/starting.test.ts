@@ -48,7 +48,8 @@ describe('a starting design', () => {
             for (const lidFit of ['on the walls', 'between the walls'] as const) {
               const stated = { length, width, depth, ...wood, scale, strings, units, lidFit }
               tried += 1
-              for (const { grade, key } of troubles(stated)) found.push(`${grade} ${key} ${JSON.stringify(stated)}`)
+              for (const { grade, key } of troubles(stated))
+                found.push(`${grade} ${key} ${JSON.stringify(stated)}`)
             }
     expect(tried).toBe(1008)
     expect(found).toEqual([])
@@ -91,8 +92,18 @@ describe('a starting design', () => {
   })
 
   test('an inch builder gets sizes that a rule in sixteenths shows', () => {
-    const { neck, headstock, strings } = startingDesign({ units: { display: 'inches', fraction: 16 }, strings: 4 })
-    for (const size of [neck.length, neck.width, neck.tail, headstock.length, headstock.firstPost, strings.spanAtNut]) {
+    const { neck, headstock, strings } = startingDesign({
+      units: { display: 'inches', fraction: 16 },
+      strings: 4,
+    })
+    for (const size of [
+      neck.length,
+      neck.width,
+      neck.tail,
+      headstock.length,
+      headstock.firstPost,
+      strings.spanAtNut,
+    ]) {
       const sixteenths = (size / 25.4) * 16
       expect(Math.abs(sixteenths - Math.round(sixteenths))).toBeLessThan(1e-6)
     }

@@ -1,0 +1,144 @@
+/** One finding in full: what was measured, the limit, the margin, where, and the builder's own decision about it. */
+import { useId, useState } from 'react'
+import { change, type Finding, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
+import { commit, goTo, light, select, useBench } from '../state/index.ts'
+import { FACE_TITLES, nameOf, sayMargin, sayMeasure } from './say.ts'
+import { Sign } from './Sign.tsx'
+import { selectable } from './structure.ts'
+
+export interface FindingItemProps {
+  readonly finding: Finding
+  readonly layout: Layout
+  readonly lit: boolean
+}
+
+export function FindingItem({ finding, layout, lit }: FindingItemProps) {
+  const { grade, measured, limit, margin, unit } = finding
+  const { units } = layout.design
+  const about = finding.about.map((id) => nameOf(id, layout)).join(', ')
+  const quiet = grade === 'clear' && !lit
+  return (
+    <article className={`finding ${grade} ${lit ? 'lit' : ''} ${finding.overruled === undefined ? '' : 'overruled'}`}>
+      <button type="button" className="finding-head" aria-pressed={lit} onClick={() => light(lit ? null : finding.key)}>
+        <Sign grade={grade} />
+        <span className="finding-title">
+          {ruleOf(finding.rule).title}
+          {about && <i>{about}</i>}
+        </span>
+        {measured !== null && margin !== null && (
+          <b className={`finding-margin ${grade}`} title="Margin to the limit">
+            {sayMargin(margin, unit, units)}
+          </b>
+        )}
+      </button>
+      {!quiet && <p className="finding-words">{sentenceOf(finding, layout)}</p>}
+      {!quiet && measured !== null && (
+        <dl className="finding-numbers">
+          <div>
+            <dt>measured</dt>
+            <dd>{sayMeasure(measured, unit, units)}</dd>
+          </div>
+          {limit !== null && (
+            <div>
+              <dt>limit</dt>
+              <dd>{sayMeasure(limit, unit, units)}</dd>
+            </div>
+          )}
+          {margin !== null && (
+            <div>
+              <dt>margin</dt>
+              <dd className={grade}>{sayMargin(margin, unit, units)}</dd>
+            </div>
+          )}
+          <div>
+            <dt>where</dt>
+            <dd>{whereWords(finding)}</dd>
+          </div>
+        </dl>
+      )}
+      {lit && <Decide finding={finding} layout={layout} />}
+      {!lit && finding.overruled !== undefined && <p className="small soft">Overruled: {finding.overruled}</p>}
+    </article>
+  )
+}
+
+function whereWords({ where }: Finding): string {
+  if (where.view === 'plan' || where.view === 'section') return where.view
+  return FACE_TITLES[where.view].toLowerCase()
+}
+
+/** Going there, and living with it. */
+function Decide({ finding, layout }: { finding: Finding; layout: Layout }) {
+  const target = selectable(finding.about, layout)
+  return (
+    <div className="finding-decide">
+      {target && (
+        <button
+          type="button"
+          className="link"
+          onClick={() => {
+            select(target)
+            goTo('lay-out')
+          }}
+        >
+          Mend it in Lay out
+        </button>
+      )}
+      {(finding.grade === 'stop' || finding.grade === 'care') && <Overrule finding={finding} />}
+    </div>
+  )
+}
+
+function Overrule({ finding }: { finding: Finding }) {
+  const own = useId()
+  const [reason, setReason] = useState('')
+  const [open, setOpen] = useState(false)
+  const [fault, setFault] = useState<string | null>(null)
+  const set = (value: string | undefined, label: string) => {
+    const { design } = useBench.getState()
+    const outcome = commit(label, change(design, [['overruled', finding.key], value]))
+    setFault(outcome.ok ? null : outcome.sentence)
+    if (outcome.ok) setOpen(false)
+  }
+  if (finding.overruled !== undefined)
+    return (
+      <p className="small">
+        You overruled this: “{finding.overruled}”{' '}
+        <button type="button" className="link" onClick={() => set(undefined, 'Take an overruling back')}>
+          Take that back
+        </button>
+      </p>
+    )
+  if (!open)
+    return (
+      <button type="button" className="link" onClick={() => setOpen(true)}>
+        Overrule, with a reason
+      </button>
+    )
+  return (
+    <form
+      className="overrule"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (reason.trim() === '') setFault('Say in a few words why you can live with it; the reason stays with the design.')
+        else set(reason.trim(), 'Overrule a finding')
+      }}
+    >
+      <label htmlFor={own} className="small soft">
+        Why you can live with it
+      </label>
+      <input id={own} type="text" className="field-wide" maxLength={500} value={reason} onChange={(event) => setReason(event.target.value)} />
+      {fault && (
+        <p className="field-fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <div className="field-row">
+        <button type="submit">Overrule</button>
+        <button type="button" className="quiet" onClick={() => setOpen(false)}>
+          Leave it
+        </button>
+      </div>
+    </form>
+  )
+}

@@ -1,0 +1,85 @@
+/** Prove: every finding, gravest and tightest first, with the drawing lit where it is. */
+import { useState } from 'react'
+import { check, type Finding, type Grade } from '../../geometry/index.ts'
+import { Drawing } from '../canvas/Drawing.tsx'
+import { FaceStrip } from '../canvas/FaceStrip.tsx'
+import { useLayout } from '../parts/calm.ts'
+import { FindingItem } from '../parts/FindingItem.tsx'
+import { GRADE_WORDS } from '../parts/say.ts'
+import { Sign } from '../parts/Sign.tsx'
+import { ViewButtons } from '../parts/ViewButtons.tsx'
+import { useBench } from '../state/index.ts'
+import { Limits } from './Limits.tsx'
+
+const GRADES: readonly Grade[] = ['stop', 'care', 'note', 'clear']
+
+export function Prove() {
+  const [view, setView] = useState<'findings' | 'limits'>('findings')
+  return (
+    <>
+      <div className="column prove-column">
+        <div className="tabs" role="tablist" aria-label="Findings or limits">
+          {(['findings', 'limits'] as const).map((name) => (
+            <button
+              key={name}
+              type="button"
+              role="tab"
+              id={`tab-${name}`}
+              aria-selected={view === name}
+              aria-controls="prove-panel"
+              className={view === name ? 'place-tab here' : 'place-tab'}
+              onClick={() => setView(name)}
+            >
+              {name === 'findings' ? 'Findings' : 'Limits'}
+            </button>
+          ))}
+        </div>
+        <div className="prove-panel" id="prove-panel" role="tabpanel" aria-labelledby={`tab-${view}`}>
+          {view === 'findings' ? <Findings /> : <Limits />}
+        </div>
+      </div>
+      <div className="middle">
+        <section className="sheet" aria-label="Plan, rule and section">
+          <Drawing place="prove" opens="box" />
+          <ViewButtons />
+        </section>
+        <FaceStrip />
+      </div>
+    </>
+  )
+}
+
+function Findings() {
+  const layout = useLayout()
+  const findings = check(layout)
+  const lit = useBench((bench) => bench.litFinding)
+  const [shown, setShown] = useState<ReadonlySet<Grade>>(new Set(GRADES))
+  const toggle = (grade: Grade) => {
+    const next = new Set(shown)
+    if (!next.delete(grade)) next.add(grade)
+    setShown(next)
+  }
+  const list = findings.filter((one) => shown.has(one.grade) || one.key === lit)
+  return (
+    <>
+      <div className="grade-filter" role="group" aria-label="Which findings are shown">
+        {GRADES.map((grade) => (
+          <button key={grade} type="button" aria-pressed={shown.has(grade)} onClick={() => toggle(grade)}>
+            <Sign grade={grade} quiet />
+            {GRADE_WORDS[grade]} {count(findings, grade)}
+          </button>
+        ))}
+      </div>
+      <ol className="findings" aria-label="Findings">
+        {list.map((finding) => (
+          <li key={finding.key}>
+            <FindingItem finding={finding} layout={layout} lit={finding.key === lit} />
+          </li>
+        ))}
+      </ol>
+      {list.length === 0 && <p className="soft findings-none">None of these.</p>}
+    </>
+  )
+}
+
+const count = (findings: readonly Finding[], grade: Grade) => findings.filter((one) => one.grade === grade).length
