@@ -9,7 +9,7 @@ export function FaceStrip() {
   return (
     <section className={large ? 'strip strip-large' : 'strip'} aria-label="Walls and base, from outside">
       <header className="strip-head">
-        <h2>Walls, from outside, lid side up; base from below</h2>
+        <h2>Walls from outside, lid side up; the base from below, smaller</h2>
         <button type="button" className="quiet" aria-pressed={large} onClick={() => setLarge(!large)}>
           {large ? 'Smaller' : 'Larger'}
         </button>

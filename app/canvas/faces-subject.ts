@@ -20,16 +20,17 @@ const BELOW = 26
 /** Where each face lies in the strip. */
 function arranged(layout: Layout, size: Size): Map<Face, Frame> {
   const bounds = STRIP_FACES.map((face) => layout.panels[face].bounds)
-  const long = bounds.reduce((sum, one) => sum + one.maxX - one.minX, 0)
-  const tall = bounds.reduce((most, one) => Math.max(most, one.maxY - one.minY), 0)
-  const scale = Math.max(
-    0.05,
-    Math.min(
-      (size.width - 2 * BESIDE - BETWEEN * (bounds.length - 1)) / long,
-      (size.height - ABOVE - BELOW) / tall,
-    ),
-  )
-  const used = long * scale + BETWEEN * (bounds.length - 1)
+  const tall = Math.max(10, size.height - ABOVE - BELOW)
+  const wide = Math.max(10, size.width - 2 * BESIDE - BETWEEN * (bounds.length - 1))
+  const base = layout.panels.base.bounds
+  const walls = bounds.slice(0, -1)
+  const long = walls.reduce((sum, one) => sum + one.maxX - one.minX, 0)
+  const high = walls.reduce((most, one) => Math.max(most, one.maxY - one.minY), 0)
+  // The base is so much larger than the walls that it has a scale of its own.
+  const baseScale = Math.min(tall / (base.maxY - base.minY), wide / 4 / (base.maxX - base.minX))
+  const wallScale = Math.min((wide - baseScale * (base.maxX - base.minX)) / long, tall / high)
+  const scaleOf = (face: Face) => (face === 'base' ? baseScale : wallScale)
+  const used = long * wallScale + (base.maxX - base.minX) * baseScale + BETWEEN * (bounds.length - 1)
   let left = (size.width - used) / 2
   const frames = new Map<Face, Frame>()
   STRIP_FACES.forEach((face, index) => {
@@ -37,6 +38,7 @@ function arranged(layout: Layout, size: Size): Map<Face, Frame> {
     if (!box) return
     const turned = facing(face, layout.up)
     const middle = (box.minX + box.maxX) / 2
+    const scale = scaleOf(face)
     const width = (box.maxX - box.minX) * scale
     const centre: Frame = { ox: left + width / 2, oy: ABOVE + ((box.maxY - box.minY) * scale) / 2, scale, ...turned }
     frames.set(face, movedFrame(centre, -middle, -(box.minY + box.maxY) / 2))

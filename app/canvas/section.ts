@@ -88,7 +88,7 @@ export function paintHeights(pen: Pen, looks: Looks, view: View, layout: Layout,
   const { left, x0, x1 } = neck.thinnest
   if (left <= 0 || left >= layout.design.neck.thickness) return
   const at = toScreen(view.section, { x: (x0 + x1) / 2, y: neck.bottom })
-  if ((x1 - x0) * view.section.scale < 4) return
+  if ((x1 - x0) * view.section.scale < 4 || (neck.bottom - layout.box.baseTop) * view.section.scale < 18) return
   const up = { x: at.x, y: at.y - left * view.section.scale }
   dimension(pen, up, at, looks.soft)
   write(pen, looks, `${say(left)} left`, { x: at.x, y: at.y + 14 }, { colour: looks.soft, size: 11, align: 'center' })

@@ -17,6 +17,8 @@ interface Box {
 
 const HALF_BAND = 6
 const LEAST_LENGTH = 5
+const LONG = 240
+const END = 36
 
 export function paintFindings(
   pen: Pen,
@@ -39,8 +41,7 @@ export function paintFindings(
 const colourOf = (looks: Looks, { grade }: Finding) => (grade === 'stop' ? looks.stop : grade === 'care' ? looks.care : looks.accent)
 
 function paintOne(pen: Pen, looks: Looks, layout: Layout, finding: Finding, lit: boolean, frame: Frame, taken: Box[]): void {
-  const a = toScreen(frame, finding.where.from)
-  const b = toScreen(frame, finding.where.to)
+  const [a, b] = seen(pen, toScreen(frame, finding.where.from), toScreen(frame, finding.where.to))
   const colour = colourOf(looks, finding)
   const length = Math.hypot(b.x - a.x, b.y - a.y)
   const along = length > 0.5 ? { x: (b.x - a.x) / length, y: (b.y - a.y) / length } : { x: 1, y: 0 }
@@ -49,14 +50,19 @@ function paintOne(pen: Pen, looks: Looks, layout: Layout, finding: Finding, lit:
   const half = lit ? HALF_BAND + 3 : HALF_BAND
   pen.beginPath()
   if (length < LEAST_LENGTH) pen.arc(middle.x, middle.y, half + 2, 0, 2 * Math.PI)
-  else band(pen, a, b, off, half)
+  else if (length < LONG) band(pen, a, b, off, half)
+  else {
+    // A stretch as long as the neck would hide what it runs over: its two ends say enough.
+    band(pen, a, shift(a, along, END), off, half)
+    band(pen, shift(b, along, -END), b, off, half)
+  }
   const box = around([a, b], half + 4)
   if (finding.grade === 'stop' || finding.grade === 'care') hatch(pen, box, colour, finding.grade === 'stop')
   if (length >= LEAST_LENGTH)
     for (const end of [a, b])
       stroke(pen, shift(end, off, half), shift(end, off, -half), { stroke: colour, width: 2 })
-  if (lit) {
-    stroke(pen, a, b, { stroke: colour, width: 2 })
+  if (lit || length >= LONG) stroke(pen, a, b, { stroke: colour, width: lit ? 2 : 1 })
+  if (lit && length < LONG) {
     pen.beginPath()
     pen.arc(middle.x, middle.y, Math.max(16, length / 2 + 12), 0, 2 * Math.PI)
     pen.strokeStyle = colour
@@ -109,6 +115,24 @@ function band(pen: Pen, a: Point, b: Point, off: Point, half: number): void {
     else pen.lineTo(corner.x, corner.y)
   })
   pen.closePath()
+}
+
+/** The part of a stretch that lies in the window, or the stretch itself where none does. */
+function seen(pen: Pen, a: Point, b: Point): [Point, Point] {
+  const ratio = pen.getTransform().a || 1
+  let [from, to] = [0, 1]
+  for (const [start, way, most] of [
+    [a.x, b.x - a.x, pen.canvas.width / ratio],
+    [a.y, b.y - a.y, pen.canvas.height / ratio],
+  ] as const) {
+    if (Math.abs(way) < 1e-9) continue
+    const [near, far] = [(4 - start) / way, (most - 4 - start) / way]
+    from = Math.max(from, Math.min(near, far))
+    to = Math.min(to, Math.max(near, far))
+  }
+  if (to <= from) return [a, b]
+  const at = (share: number): Point => ({ x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share })
+  return [at(from), at(to)]
 }
 
 const shift = (point: Point, by: Point, times: number): Point => ({ x: point.x + by.x * times, y: point.y + by.y * times })

@@ -10,7 +10,7 @@ import type { Answer } from '../parts/field.ts'
 import { LengthField } from '../parts/LengthField.tsx'
 import { NumberField } from '../parts/NumberField.tsx'
 import { TextField } from '../parts/TextField.tsx'
-import { standardDesign, startFresh, useBench } from '../state/index.ts'
+import { goTo, standardDesign, startFresh, useBench } from '../state/index.ts'
 
 type Draft = Design
 
@@ -61,6 +61,7 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
     if (draft.hand === 'not stated') return
     startFresh(draft)
     forgetViews()
+    goTo('lay-out')
     onClose()
   }
 

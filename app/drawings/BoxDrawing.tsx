@@ -24,7 +24,7 @@ export interface BoxDrawingProps {
   readonly label?: string
 }
 
-const MARGIN = { left: 66, right: 74, top: 58, bottom: 56 }
+const MARGIN = { left: 66, right: 74, top: 58, bottom: 64 }
 const BETWEEN = 104
 
 export function BoxDrawing({ layout, lit = null, label = 'The box as measured' }: BoxDrawingProps) {
@@ -56,10 +56,10 @@ function Views({ layout, lit, size, label }: { layout: Layout; lit: string | nul
     <svg width={size.width} height={size.height} role="img" aria-label={label}>
       <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
       <End layout={layout} lit={lit} x={end.x} y={end.y} s={s} />
-      <text className="view-title" x={left} y={top + width * s + 44}>
+      <text className="view-title" x={left} y={top + width * s + 52}>
         From the front, head to the left
       </text>
-      <text className="view-title" x={end.x} y={end.y + (box.halfWidth > 0 ? depth * s : 0) + 44}>
+      <text className="view-title" x={end.x} y={end.y + (box.halfWidth > 0 ? depth * s : 0) + 52}>
         Cut across, seen from the head end
       </text>
     </svg>

@@ -35,7 +35,7 @@ export function Dimension({ x1, y1, x2, y2, text, off, lit = false }: DimensionP
       )}
       {length > 3 * ARROW && <path className="dimension-arrow" d={`${arrow(ax, ay, flat ? (bx > ax ? 1 : -1) : by > ay ? 1 : -1)}${arrow(bx, by, flat ? (bx > ax ? -1 : 1) : by > ay ? -1 : 1)}`} />}
       {flat ? (
-        <text x={middle.x} y={middle.y + (off < 0 ? -5 : 14)} textAnchor="middle">
+        <text x={middle.x} y={middle.y + (off < 0 ? -5 : 16)} textAnchor="middle">
           {text}
         </text>
       ) : tight ? (

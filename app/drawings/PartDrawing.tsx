@@ -18,13 +18,17 @@ export function PartDrawing({ part, full = false }: PartDrawingProps) {
   return (
     <svg className="part-drawing" viewBox={box.map((one) => one.toFixed(3)).join(' ')} role="img" aria-label={`${part.title}, ${part.seen}`}>
       <path className="part-wood" d={pathOf(part.outline)} />
-      {part.operations.map((operation, index) => (
+      {inOrder(part.operations).map((operation, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: operations have no name of their own and keep their order
         <One key={index} operation={operation} full={full} />
       ))}
     </svg>
   )
 }
+
+/** Recesses first: what goes through them is drawn on top. */
+const inOrder = (operations: readonly Operation[]) =>
+  [...operations].sort((a, b) => Number(b.kind === 'recess') - Number(a.kind === 'recess'))
 
 function One({ operation, full }: { operation: Operation; full: boolean }) {
   switch (operation.kind) {

@@ -58,11 +58,10 @@ export function YesField({ label, help, value, onCommit }: FieldProps<boolean>) 
   const own = useId()
   return (
     <div className="field">
-      <label className="check" htmlFor={own}>
+      <label className="check" htmlFor={own} title={help}>
         <input id={own} type="checkbox" checked={value} onChange={(event) => onCommit(event.target.checked)} />
         {label}
       </label>
-      {help && <p className="field-help">{help}</p>}
     </div>
   )
 }

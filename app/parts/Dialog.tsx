@@ -13,7 +13,11 @@ export function Dialog({ title, onClose, wide = false, children }: DialogProps) 
   const heading = useId()
   useEffect(() => {
     const element = box.current
-    if (element && !element.open) element.showModal()
+    if (element && !element.open) {
+      element.showModal()
+      // Not the first thing that scrolls: the first that can be filled in or pressed.
+      element.querySelector<HTMLElement>('input:not(:disabled), select, button:not(:disabled)')?.focus()
+    }
     return () => element?.close()
   }, [])
   return (
@@ -28,11 +32,12 @@ export function Dialog({ title, onClose, wide = false, children }: DialogProps) 
     >
       <header className="dialog-head">
         <h1 id={heading}>{title}</h1>
-        <button type="button" className="quiet" aria-label="Close" onClick={onClose}>
-          Close
-        </button>
       </header>
       {children}
+      {/* Last, so that the first field has the focus when the dialog opens. */}
+      <button type="button" className="quiet dialog-close" onClick={onClose}>
+        Close
+      </button>
     </dialog>
   )
 }

@@ -25,7 +25,7 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
           {ruleOf(finding.rule).title}
           {about && <i>{about}</i>}
         </span>
-        {measured !== null && margin !== null && (
+        {measured !== null && margin !== null && !(unit === 'count' && grade === 'clear') && (
           <b className={`finding-margin ${grade}`} title="Margin to the limit">
             {sayMargin(margin, unit, units)}
           </b>

@@ -1,5 +1,5 @@
 /** A button that opens a list of things to do. Arrow keys walk it, Escape and a press elsewhere close it. */
-import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
+import { type CSSProperties, type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
 
 export interface MenuItem {
   readonly title: string
@@ -17,11 +17,19 @@ export interface MenuProps {
   readonly className?: string
   /** Words for those who cannot see where the button stands. */
   readonly name?: string
-  /** Opens upwards, for buttons at the foot of the window. */
-  readonly upwards?: boolean
 }
 
-export function Menu({ label, items, className = '', name, upwards = false }: MenuProps) {
+/** Beside its button, wherever there is room: a column that scrolls must not cut it off. */
+function besideButton(button: HTMLElement): CSSProperties {
+  const box = button.getBoundingClientRect()
+  const { clientWidth, clientHeight } = document.documentElement
+  return {
+    ...(box.left < clientWidth / 2 ? { left: Math.max(4, box.left) } : { right: Math.max(4, clientWidth - box.right) }),
+    ...(box.bottom < clientHeight * 0.6 ? { top: box.bottom + 2 } : { bottom: clientHeight - box.top + 2 }),
+  }
+}
+
+export function Menu({ label, items, className = '', name }: MenuProps) {
   const [open, setOpen] = useState(false)
   const root = useRef<HTMLDivElement>(null)
   const button = useRef<HTMLButtonElement>(null)
@@ -54,7 +62,7 @@ export function Menu({ label, items, className = '', name, upwards = false }: Me
   }
   let heading = ''
   return (
-    <div className={`menu ${upwards ? 'menu-up' : ''}`} ref={root} onKeyDown={onKeyDown}>
+    <div className="menu" ref={root} onKeyDown={onKeyDown}>
       <button
         type="button"
         ref={button}
@@ -68,7 +76,7 @@ export function Menu({ label, items, className = '', name, upwards = false }: Me
         {label}
       </button>
       {open && (
-        <div className="menu-list" role="menu" id={own} aria-label={name ?? label}>
+        <div className="menu-list" style={button.current ? besideButton(button.current) : undefined} role="menu" id={own} aria-label={name ?? label}>
           {items.map((item) => {
             const under = item.under && item.under !== heading ? item.under : null
             if (item.under) heading = item.under

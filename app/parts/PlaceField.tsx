@@ -146,7 +146,7 @@ function ComesTo({ layout, axis, at, thing, followed }: { layout: Layout; axis: 
 
 function Percent({ label, value, onCommit }: { label: string; value: number; onCommit: (share: number) => { ok: boolean } }) {
   const own = useId()
-  const shown = formatShare(value, { decimals: 2 }).replace(/\.?0+%$/, '')
+  const shown = formatShare(value, { decimals: 2 }).replace('%', '').replace(/\.?0+$/, '')
   const [typed, setTyped] = useState<string | null>(null)
   const commit = () => {
     if (typed === null) return

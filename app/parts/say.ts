@@ -49,7 +49,10 @@ export function titleOf(finding: Finding, layout: Layout): string {
 export function nameOf(id: string, layout: Layout): string {
   const placed = layout.placed.find((one) => one.thing.id === id)
   if (!placed) return Object.hasOwn(FACE_TITLES, id) ? FACE_TITLES[id as Face].toLowerCase() : id
-  return placed.thing.name || `${placed.kind.title} ${id}`
+  if (placed.thing.name) return placed.thing.name
+  const { kind } = placed.thing
+  const rest = id === kind ? '' : id.startsWith(`${kind}-`) ? id.slice(kind.length + 1) : id
+  return rest ? `${placed.kind.title} ${rest.replaceAll('-', ' ')}` : placed.kind.title
 }
 
 /** One step of the user's rule, in words: `1/32 in`. */

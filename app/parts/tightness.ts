@@ -3,9 +3,15 @@ import { type Finding, type LimitName, LIMITS } from '../../geometry/index.ts'
 
 /** The tightest finding about a thing or a piece of the instrument: the gravest, then the least margin. */
 export function tightestAbout(findings: readonly Finding[], id: string): Finding | null {
-  // `check` gives them gravest and tightest first.
-  return findings.find((one) => one.about.includes(id) && one.overruled === undefined && one.margin !== null && one.grade !== 'note') ?? null
+  const about = findings.filter((one) => one.about.includes(id) && one.overruled === undefined && isMargin(one))
+  // `check` gives them gravest first, and what fails before what holds.
+  const first = about[0]
+  return first && first.grade === 'clear' ? ([...about].sort((a, b) => spare(a) - spare(b))[0] ?? null) : (first ?? null)
 }
+
+/** A measure that could be tighter or looser; a count that is right has no margin. */
+const isMargin = ({ margin, limit, grade, unit }: Finding): boolean =>
+  margin !== null && limit !== null && grade !== 'note' && !(unit === 'count' && grade === 'clear')
 
 /** Findings about it that ask for something, those overruled left out. */
 export const wrongAbout = (findings: readonly Finding[], id: string): readonly Finding[] =>
@@ -16,7 +22,7 @@ export const wrongAbout = (findings: readonly Finding[], id: string): readonly F
  * compared as a share of their limit, or a degree would be weighed against a millimetre.
  */
 export function tightest(findings: readonly Finding[], howMany: number): readonly Finding[] {
-  const measured = findings.filter((one) => one.margin !== null && one.limit !== null && one.grade !== 'note' && one.overruled === undefined)
+  const measured = findings.filter((one) => isMargin(one) && one.overruled === undefined)
   const wrong = measured.filter((one) => one.grade !== 'clear')
   const clear = measured.filter((one) => one.grade === 'clear').sort((a, b) => spare(a) - spare(b))
   // One rule does not fill the strip with one finding per string.

@@ -88,7 +88,9 @@ export function startingDesign(stated: Stated = {}): Design {
     board: {
       thickness: board,
       // A board that would stop short of the box runs on to it.
-      ...(lastFret + plain.board.beyond < boardEnd && boardEnd > 20 ? { ends: 'at a length', length: boardEnd } : {}),
+      ...(lastFret + plain.board.beyond < boardEnd && boardEnd > 20
+        ? { ends: 'at a length', length: boardEnd }
+        : {}),
     },
     headstock,
     nut: { height: AT_NUT },

@@ -73,7 +73,8 @@ function inCircle(inner: Contour, outer: Circle): Nearest {
 function circleBeyond(inner: Circle, outer: Chain): Reach | undefined {
   const { centre, radius } = inner
   const depth = depthAt(centre, outer)
-  if (depth === 0) return undefined
+  // Nearer to the line than a point is wide, the way from centre to line has no direction to be trusted.
+  if (Math.abs(depth) <= SAME_POINT) return undefined
   const on = nearestPoint(outer, centre)
   const step = radius / depth
   const place = { x: centre.x + (on.x - centre.x) * step, y: centre.y + (on.y - centre.y) * step }

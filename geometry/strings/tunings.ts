@@ -23,13 +23,13 @@ const tuning = (
   ...keys: readonly [number, ...number[]]
 ): Tuning => ({ name, title, steps, keys })
 
-const [E1, D2, E2, G2, A2, C3, D3, E3, G3, C4, G4] = [28, 38, 40, 43, 45, 48, 50, 52, 55, 60, 67] as const
+const [E1, C2, D2, E2, G2, A2, C3, D3, E3, G3, G4] = [28, 36, 38, 40, 43, 45, 48, 50, 52, 55, 67] as const
 
 export const TUNINGS: readonly Tuning[] = [
   tuning('one', 'One string', [0], A2, E2, G2, D3),
   tuning('root-fifth', 'Root and fifth', [0, 7], G2, A2, E2, D3),
   tuning('root-octave', 'Root and octave', [0, 12], G2, A2, E2, D3),
-  tuning('root-fifth-octave', 'Root, fifth, octave: open chord without a third', [0, 7, 12], G2, A2, D3, E2, C3, D2),
+  tuning('root-fifth-octave', 'Root, fifth, octave', [0, 7, 12], G2, A2, D3, E2, C3, D2),
   tuning('root-third-fifth', 'Root, third, fifth: major chord, for slide', [0, 4, 7], G3, A2, D3),
   tuning('root-fifth-seventh', 'Root, fifth, minor seventh', [0, 7, 10], A2, E2),
   tuning('guitar-top-three', 'Top three of a guitar', [0, 4, 9], G3),
@@ -37,7 +37,7 @@ export const TUNINGS: readonly Tuning[] = [
   tuning('open-four', 'Root, fifth, octave, third: open chord', [0, 7, 12, 16], G2, A2, E2, D2),
   tuning('two-fifths', 'Root, fifth, octave, fifth', [0, 7, 12, 19], G2, A2, E2, D2),
   tuning('fifth-below', 'Fifth, root, third, fifth: open chord', [0, 5, 9, 12], D3, E3, C3),
-  tuning('guitar-top-four', 'Top four of a guitar, or a ukulele with low fourth string', [0, 5, 9, 14], D3, G3),
+  tuning('guitar-top-four', 'Top four of a guitar, or a ukulele with a low fourth', [0, 5, 9, 14], D3, G3),
   tuning('ukulele', 'Ukulele, fourth string an octave up', [0, -7, -3, 2], G4),
   tuning('fifths', 'In fifths, as a tenor or a mandolin', [0, 7, 14, 21], C3, G2, G3),
   tuning('plectrum', 'Four-string plectrum banjo', [0, 7, 11, 14], C3),
@@ -45,8 +45,8 @@ export const TUNINGS: readonly Tuning[] = [
   tuning('open-five', 'Root, fifth, octave, third, fifth: open chord', [0, 7, 12, 16, 19], G2, A2),
   tuning('five-string-banjo', 'Five-string banjo, short string first', [0, -17, -12, -8, -5], G4),
   tuning('guitar', 'Guitar', [0, 5, 10, 15, 19, 24], E2),
-  tuning('open-six-fifth', 'Guitar in an open chord, fifth at the bottom', [0, 5, 12, 17, 21, 24], D2),
-  tuning('open-six-root', 'Guitar in an open chord, root at the bottom', [0, 7, 12, 16, 19, 24], D2, E2, C4 - 24),
+  tuning('open-six-fifth', 'Guitar in an open chord, fifth lowest', [0, 5, 12, 17, 21, 24], D2),
+  tuning('open-six-root', 'Guitar in an open chord, root lowest', [0, 7, 12, 16, 19, 24], D2, E2, C2),
 ]
 
 /** The tunings for a number of strings, the most usual first; none for more than six. */

@@ -17,6 +17,7 @@ import {
   type Design,
   FACES,
   KINDS,
+  kindOf,
   type Placed,
   solve,
 } from '../../../geometry/index.ts'
