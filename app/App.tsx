@@ -2,6 +2,7 @@
 import { useEffect } from 'react'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
+import { KeptNotice } from './frame/KeptNotice.tsx'
 import { TopBar } from './frame/TopBar.tsx'
 import { Announcer } from './parts/Announcer.tsx'
 import { Hatchings, TightestStrip } from './parts/TightestStrip.tsx'
@@ -10,7 +11,7 @@ import { LayOut } from './places/LayOut.tsx'
 import { Prove } from './places/Prove.tsx'
 import { Survey } from './places/Survey.tsx'
 import { Transfer } from './places/Transfer.tsx'
-import { type PlaceName, useBench } from './state/index.ts'
+import { type PlaceName, standardDesign, useBench } from './state/index.ts'
 
 const PLACE_PAGES: Readonly<Record<PlaceName, () => React.JSX.Element>> = {
   survey: Survey,
@@ -25,12 +26,15 @@ export function App() {
   const title = useBench((bench) => bench.design.title)
   useEffect(listenForKeys, [])
   useEffect(() => {
-    document.title = title ? `${title} · Lidwright` : 'Lidwright'
+    document.title = title && title !== standardDesign().title ? `${title} · Lidwright` : 'Lidwright'
   }, [title])
   const Page = PLACE_PAGES[place]
   return (
     <div className="page">
-      <TopBar />
+      <div>
+        <TopBar />
+        <KeptNotice />
+      </div>
       <main className={`place place-${place}`}>
         <Page />
       </main>

@@ -46,7 +46,11 @@ const hasThing = () => selectedThing() !== null
 /** Selects the next in the order of the list, round and round. */
 function step(by: 1 | -1): void {
   const { selection, design } = bench()
-  const ids = [...PIECES.slice(0, 3).map((one) => one.id), ...design.things.map((thing) => thing.id), ...PIECES.slice(3).map((one) => one.id)]
+  const ids = [
+    ...PIECES.slice(0, 3).map((one) => one.id),
+    ...design.things.map((thing) => thing.id),
+    ...PIECES.slice(3).map((one) => one.id),
+  ]
   const here = ids.indexOf(selection ?? '')
   const to = here < 0 ? (by > 0 ? 0 : ids.length - 1) : (here + by + ids.length) % ids.length
   select(ids[to] ?? null)
@@ -62,24 +66,79 @@ export const ACTIONS: readonly Action[] = [
   { id: 'open', title: 'Open a file…', group: 'File', keys: ['Ctrl+O'], run: chooseFile },
   { id: 'save', title: 'Save to a file', group: 'File', keys: ['Ctrl+S'], run: saveDesign },
   { id: 'samples', title: 'Open a sample…', group: 'File', run: () => openDialog('samples') },
+  { id: 'kept', title: 'Designs kept in this browser…', group: 'File', run: () => openDialog('kept') },
   { id: 'undo', title: 'Undo', group: 'Edit', keys: ['Ctrl+Z'], enabled: () => bench().canUndo, run: undo },
-  { id: 'redo', title: 'Redo', group: 'Edit', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], enabled: () => bench().canRedo, run: redo },
-  ...PLACES.map(({ name, title }, index): Action => ({
-    id: `go-${name}`,
-    title: `Go to ${title}`,
-    group: 'Places',
-    keys: [String(index + 1)],
-    run: () => goTo(name),
-  })),
-  { id: 'fit-box', title: 'Show the box', group: 'Drawing', keys: ['B'], run: () => drawingAtHand.get()?.fit('box') },
-  { id: 'fit-all', title: 'Show the whole instrument', group: 'Drawing', keys: ['F'], run: () => drawingAtHand.get()?.fit('all') },
-  { id: 'nearer', title: 'Zoom in', group: 'Drawing', keys: ['+', '='], run: () => drawingAtHand.get()?.zoom(1.25) },
-  { id: 'farther', title: 'Zoom out', group: 'Drawing', keys: ['-'], run: () => drawingAtHand.get()?.zoom(0.8) },
+  {
+    id: 'redo',
+    title: 'Redo',
+    group: 'Edit',
+    keys: ['Ctrl+Shift+Z', 'Ctrl+Y'],
+    enabled: () => bench().canRedo,
+    run: redo,
+  },
+  ...PLACES.map(
+    ({ name, title }, index): Action => ({
+      id: `go-${name}`,
+      title: `Go to ${title}`,
+      group: 'Places',
+      keys: [String(index + 1)],
+      run: () => goTo(name),
+    }),
+  ),
+  {
+    id: 'fit-box',
+    title: 'Show the box',
+    group: 'Drawing',
+    keys: ['B'],
+    run: () => drawingAtHand.get()?.fit('box'),
+  },
+  {
+    id: 'fit-all',
+    title: 'Show the whole instrument',
+    group: 'Drawing',
+    keys: ['F'],
+    run: () => drawingAtHand.get()?.fit('all'),
+  },
+  {
+    id: 'nearer',
+    title: 'Zoom in',
+    group: 'Drawing',
+    keys: ['+', '='],
+    run: () => drawingAtHand.get()?.zoom(1.25),
+  },
+  {
+    id: 'farther',
+    title: 'Zoom out',
+    group: 'Drawing',
+    keys: ['-'],
+    run: () => drawingAtHand.get()?.zoom(0.8),
+  },
   { id: 'next', title: 'Select the next thing', group: 'Things', keys: [']'], run: () => step(1) },
   { id: 'previous', title: 'Select the thing before', group: 'Things', keys: ['['], run: () => step(-1) },
-  { id: 'remove', title: 'Remove the selected thing', group: 'Things', keys: ['Delete', 'Backspace'], enabled: hasThing, run: onThing(remove) },
-  { id: 'duplicate', title: 'Duplicate the selected thing', group: 'Things', keys: ['Ctrl+D'], enabled: hasThing, run: onThing(duplicateThing) },
-  { id: 'mirror', title: 'Mirror the selected thing', group: 'Things', keys: ['M'], enabled: hasThing, run: onThing(mirrorThing) },
+  {
+    id: 'remove',
+    title: 'Remove the selected thing',
+    group: 'Things',
+    keys: ['Delete', 'Backspace'],
+    enabled: hasThing,
+    run: onThing(remove),
+  },
+  {
+    id: 'duplicate',
+    title: 'Duplicate the selected thing',
+    group: 'Things',
+    keys: ['Ctrl+D'],
+    enabled: hasThing,
+    run: onThing(duplicateThing),
+  },
+  {
+    id: 'mirror',
+    title: 'Mirror the selected thing',
+    group: 'Things',
+    keys: ['M'],
+    enabled: hasThing,
+    run: onThing(mirrorThing),
+  },
   {
     id: 'centre',
     title: 'Put the selected thing on the centreline',
@@ -104,7 +163,13 @@ export const ACTIONS: readonly Action[] = [
       light(null)
     },
   },
-  { id: 'all-actions', title: 'All actions…', group: 'Edit', keys: ['Ctrl+K', '?'], run: () => openDialog('all-actions') },
+  {
+    id: 'all-actions',
+    title: 'All actions…',
+    group: 'Edit',
+    keys: ['Ctrl+K', '?'],
+    run: () => openDialog('all-actions'),
+  },
 ]
 
 export const actionOf = (id: string): Action => {

@@ -53,7 +53,10 @@ export interface Sample {
   load(): Promise<string>
 }
 
-const files = import.meta.glob<string>('../../sample-boxes/*.lidwright.json', { query: '?raw', import: 'default' })
+const files = import.meta.glob<string>('../../sample-boxes/*.lidwright.json', {
+  query: '?raw',
+  import: 'default',
+})
 
 /** The sample instruments; each is fetched only when it is opened. */
 export const SAMPLES: readonly Sample[] = Object.entries(files).map(([path, load]) => {

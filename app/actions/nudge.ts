@@ -1,7 +1,7 @@
 /** Arrow keys move what is selected by one step of the user's rule; a held key is one entry of history. */
 import { change, type Layout, solve, stepOf } from '../../geometry/index.ts'
-import { facing } from '../canvas/frame.ts'
 import { tellDistances } from '../canvas/distances.ts'
+import { facing } from '../canvas/frame.ts'
 import { clean, type Field, placeFields, saddleFields } from '../canvas/moving.ts'
 import { announce } from '../parts/Announcer.tsx'
 import { nameOf, sayLength } from '../parts/say.ts'
@@ -33,7 +33,12 @@ export function nudge(arrow: Arrow, times: number): boolean {
   if (nudging?.of !== selection) {
     finishNudge()
     if (fieldsFor(solve(design), selection, 0, 0) === null) return false
-    nudging = { gesture: beginGesture(`Move ${nameOf(selection, solve(design))}`), of: selection, right: 0, up: 0 }
+    nudging = {
+      gesture: beginGesture(`Move ${nameOf(selection, solve(design))}`),
+      of: selection,
+      right: 0,
+      up: 0,
+    }
   }
   const [right, up] = WAYS[arrow]
   nudging.right += right * times
@@ -78,7 +83,12 @@ function tell(id: string): void {
     const placed = layout.placed.find((one) => one.thing.id === id)
     if (placed) announce(`${nameOf(id, layout)}: ${tellDistances(layout, placed)}`)
     else if (id === 'saddle' || id === 'box')
-      announce(`Saddle ${sayLength(layout.saddle.along, layout.design.units)} from the neck-end edge of the lid`)
-    else if (id === 'tailpiece') announce(`String holes ${sayLength(layout.design.tailpiece.fromEdge, layout.design.units)} from the edge`)
+      announce(
+        `Saddle ${sayLength(layout.saddle.along, layout.design.units)} from the neck-end edge of the lid`,
+      )
+    else if (id === 'tailpiece')
+      announce(
+        `String holes ${sayLength(layout.design.tailpiece.fromEdge, layout.design.units)} from the edge`,
+      )
   }, 300)
 }

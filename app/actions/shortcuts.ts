@@ -5,7 +5,9 @@ import { useDialogs } from './dialogs.ts'
 import { type Arrow, finishNudge, nudge } from './nudge.ts'
 
 /** `Ctrl+Shift+Z`, `F`, `?`: as the list of actions writes it. The command key of a Mac counts as Ctrl. */
-export function keyText(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>): string {
+export function keyText(
+  event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>,
+): string {
   const letter = event.key.length === 1
   const key = letter ? event.key.toUpperCase() : event.key
   const command = event.ctrlKey || event.metaKey
@@ -25,13 +27,17 @@ export function listenForKeys(): () => void {
   return () => stop.abort()
 }
 
+const isBeingTyped = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && target.dataset['typing'] !== 'false'
+
 function onKeyDown(event: KeyboardEvent): void {
   if (event.defaultPrevented || useDialogs.getState().open !== null) return
   const text = keyText(event)
   const typing = isField(event.target)
   const command = text.startsWith('Ctrl+')
-  // A field has an undo of its own, which is the one meant while something is being typed.
-  if (typing && (!command || /^Ctrl\+(Shift\+)?[ZY]$/.test(text))) return
+  // A field has an undo of its own, which is the one meant while something in it is not yet taken over.
+  const ofField = /^Ctrl\+(Shift\+)?[ZY]$/.test(text) && isBeingTyped(event.target)
+  if (typing && (!command || ofField)) return
   if (ARROWS.has(event.key) && !command && !event.altKey) {
     if (nudge(event.key as Arrow, event.shiftKey ? 10 : 1)) event.preventDefault()
     return

@@ -41,11 +41,13 @@ export function Drawing({ place, opens }: { readonly place: string; readonly ope
       },
       zoom: (factor) => {
         const made = scene.current
-        if (made) camera.zoom(made.layout(), { x: made.element.clientWidth / 2, y: subject.view().plan.oy }, factor)
+        if (made)
+          camera.zoom(made.layout(), { x: made.element.clientWidth / 2, y: subject.view().plan.oy }, factor)
       },
     })
     const unlit = useBench.subscribe((state, before) => {
-      if (state.litFinding && state.litFinding !== before.litFinding) bringIntoView(state.litFinding, scene.current, subject)
+      if (state.litFinding && state.litFinding !== before.litFinding)
+        bringIntoView(state.litFinding, scene.current, subject)
     })
     return () => {
       forget()
@@ -53,7 +55,13 @@ export function Drawing({ place, opens }: { readonly place: string; readonly ope
     }
   }, [subject])
 
-  return <Layers ref={scene} subject={subject} label="Drawing: plan from the front, rule, and section on the centreline" />
+  return (
+    <Layers
+      ref={scene}
+      subject={subject}
+      label="Drawing: plan from the front, rule, and section on the centreline"
+    />
+  )
 }
 
 /** Numbers from which a place on the instrument can be found on the screen; see camera.ts. */

@@ -14,7 +14,9 @@ export function FaceStrip() {
           {large ? 'Smaller' : 'Larger'}
         </button>
       </header>
-      <Layers subject={subject} label="Drawing: the four walls and the base, each seen from outside" />
+      <div className="strip-body">
+        <Layers subject={subject} label="Drawing: the four walls and the base, each seen from outside" />
+      </div>
     </section>
   )
 }

@@ -58,8 +58,15 @@ export function Layers({ subject, label, ref }: LayersProps) {
   }
 
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes arrow keys, as its help says
-    <div className="drawing" ref={holder} role="application" tabIndex={0} aria-label={label} aria-roledescription="drawing">
+    <div
+      className="drawing"
+      ref={holder}
+      role="application"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes keys: arrows move what is selected
+      tabIndex={0}
+      aria-label={label}
+      aria-roledescription="drawing"
+    >
       {size && size.width > 0 && size.height > 0 && (
         <Stage width={size.width} height={size.height} listening={false}>
           {NAMES.map((name) => (

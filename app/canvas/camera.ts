@@ -36,9 +36,9 @@ export interface View {
 }
 
 export const RULE_HEIGHT = 34
-const ABOVE_PLAN = 40
+const ABOVE_PLAN = 18
 const ABOVE_RULE = 26
-const ABOVE_SECTION = 34
+const ABOVE_SECTION = 26
 const BELOW_SECTION = 22
 const BESIDE = 34
 const LEAST_SCALE = 0.15

@@ -1,5 +1,12 @@
 /** Live distances of what is being moved: to the edges, the centreline and the nearest neighbour on its face. */
-import { type Contour, formatLength, type Layout, nearest, type Placed, type Point } from '../../geometry/index.ts'
+import {
+  type Contour,
+  formatLength,
+  type Layout,
+  nearest,
+  type Placed,
+  type Point,
+} from '../../geometry/index.ts'
 import { type Frame, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
 import { type Pen, write } from './paint.ts'
@@ -49,7 +56,8 @@ function neighbourOf(layout: Layout, placed: Placed): Distance[] {
     for (const a of mine)
       for (const b of theirs) {
         const way = nearest(a, b)
-        if (!best || way.distance < best.mm) best = { of: 'neighbour', from: way.from, to: way.to, mm: way.distance }
+        if (!best || way.distance < best.mm)
+          best = { of: 'neighbour', from: way.from, to: way.to, mm: way.distance }
       }
   }
   return best && best.mm > 0 ? [best] : []
@@ -61,7 +69,13 @@ const boxGap = (a: Placed, b: Placed) =>
     Math.max(0, a.bounds.minY - b.bounds.maxY, b.bounds.minY - a.bounds.maxY),
   )
 
-export function paintDistances(pen: Pen, looks: Looks, frame: Frame, layout: Layout, distances: readonly Distance[]): void {
+export function paintDistances(
+  pen: Pen,
+  looks: Looks,
+  frame: Frame,
+  layout: Layout,
+  distances: readonly Distance[],
+): void {
   for (const { from, to, mm } of distances) {
     const a = toScreen(frame, from)
     const b = toScreen(frame, to)

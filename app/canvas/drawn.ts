@@ -9,7 +9,9 @@ export function drawnOperations(placed: Placed): { recesses: Contour[] } {
   const turned = (placed.thing.turnDegrees * Math.PI) / 180
   const recesses = placed.kind
     .operations(placed.thing)
-    .flatMap((one) => (one.kind === 'recess' ? [move(turn(one.contour, turned), placed.at.x, placed.at.y)] : []))
+    .flatMap((one) =>
+      one.kind === 'recess' ? [move(turn(one.contour, turned), placed.at.x, placed.at.y)] : [],
+    )
   const drawn = { recesses }
   known.set(placed, drawn)
   return drawn

@@ -1,21 +1,27 @@
 /** The four walls and the base side by side, each as seen from outside, walls with their lid side up. */
 import type { Face, Layout, Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
-import { facing, type Frame, fromScreen, movedFrame, toScreen } from './frame.ts'
+import type { Size } from './camera.ts'
+import { type Frame, facing, fromScreen, movedFrame, toScreen } from './frame.ts'
 import { thingAt } from './hit.ts'
 import { CENTRE, type Looks, THICK, THIN } from './looks.ts'
 import { type Pen, shape, stroke, wide, write } from './paint.ts'
-import type { Size } from './camera.ts'
 import type { Subject } from './subject.ts'
 import { dragThing } from './tools/drag-thing.ts'
 
 /** Walls in the order one meets them turning the box in the hand. */
-export const STRIP_FACES: readonly Face[] = ['neck-end-wall', 'treble-wall', 'tail-end-wall', 'bass-wall', 'base']
+export const STRIP_FACES: readonly Face[] = [
+  'neck-end-wall',
+  'treble-wall',
+  'tail-end-wall',
+  'bass-wall',
+  'base',
+]
 
 const BETWEEN = 26
 const BESIDE = 16
-const ABOVE = 14
-const BELOW = 26
+const ABOVE = 4
+const BELOW = 24
 
 /** Where each face lies in the strip. */
 function arranged(layout: Layout, size: Size): Map<Face, Frame> {
@@ -40,7 +46,12 @@ function arranged(layout: Layout, size: Size): Map<Face, Frame> {
     const middle = (box.minX + box.maxX) / 2
     const scale = scaleOf(face)
     const width = (box.maxX - box.minX) * scale
-    const centre: Frame = { ox: left + width / 2, oy: ABOVE + ((box.maxY - box.minY) * scale) / 2, scale, ...turned }
+    const centre: Frame = {
+      ox: left + width / 2,
+      oy: ABOVE + ((box.maxY - box.minY) * scale) / 2,
+      scale,
+      ...turned,
+    }
     frames.set(face, movedFrame(centre, -middle, -(box.minY + box.maxY) / 2))
     left += width + BETWEEN
   })
@@ -94,11 +105,24 @@ export function facesSubject(): Subject {
 
 function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Frame): void {
   const panel = layout.panels[face]
-  shape(pen, frame, panel.outline, { fill: face === 'base' ? looks.lid : looks.wall, stroke: looks.ink, width: THICK })
+  shape(pen, frame, panel.outline, {
+    fill: face === 'base' ? looks.lid : looks.wall,
+    stroke: looks.ink,
+    width: THICK,
+  })
   paintSlot(pen, looks, layout, face, frame)
   const { minX, maxX, minY, maxY } = panel.bounds
   const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 }
-  const ends = face === 'base' ? [{ x: minX, y: 0 }, { x: maxX, y: 0 }] : [{ x: 0, y: minY }, { x: 0, y: maxY }]
+  const ends =
+    face === 'base'
+      ? [
+          { x: minX, y: 0 },
+          { x: maxX, y: 0 },
+        ]
+      : [
+          { x: 0, y: minY },
+          { x: 0, y: maxY },
+        ]
   const [a, b] = ends.map((end) => toScreen(frame, end))
   if (a && b) stroke(pen, a, b, { stroke: looks.soft, width: THIN, dash: CENTRE })
   const low = frame.oy + Math.max(-frame.up * minY, -frame.up * maxY) * frame.scale
@@ -106,7 +130,13 @@ function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
   const full = FACE_TITLES[face].toLowerCase()
   const room = (maxX - minX) * frame.scale + BETWEEN - 8
   const words = wide(pen, looks, full, 11) <= room ? full : full.replace(/[- ]wall$/, '')
-  write(pen, looks, words, { x: toScreen(frame, middle).x, y: low + 16 }, { colour: looks.soft, size: 11, align: 'center' })
+  write(
+    pen,
+    looks,
+    words,
+    { x: toScreen(frame, middle).x, y: low + 16 },
+    { colour: looks.soft, size: 11, align: 'center' },
+  )
 }
 
 /** The neck's slot and string holes through the wall. */
@@ -114,7 +144,10 @@ function paintSlot(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
   const slot = layout.neck.slots.find((one) => one.face === face)
   if (slot && slot.depth > 0) {
     const a = toScreen(frame, { x: -slot.width / 2, y: 0 })
-    const b = toScreen(frame, { x: slot.width / 2, y: Math.max(-slot.depth, layout.panels[face].bounds.minY) })
+    const b = toScreen(frame, {
+      x: slot.width / 2,
+      y: Math.max(-slot.depth, layout.panels[face].bounds.minY),
+    })
     pen.fillStyle = looks.hole
     pen.fillRect(Math.min(a.x, b.x), a.y - 1, Math.abs(b.x - a.x), b.y - a.y + 1)
     pen.beginPath()
@@ -131,7 +164,11 @@ function paintSlot(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
     shape(
       pen,
       frame,
-      { shape: 'circle', centre: { x: hole.y, y: hole.z - layout.box.wallTop }, radius: layout.design.tailpiece.diameter / 2 },
+      {
+        shape: 'circle',
+        centre: { x: hole.y, y: hole.z - layout.box.wallTop },
+        radius: layout.design.tailpiece.diameter / 2,
+      },
       { fill: looks.hole, stroke: looks.accent, width: THIN },
     )
 }

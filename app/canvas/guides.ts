@@ -8,14 +8,28 @@ import type { Line } from './snap.ts'
 const BEYOND = 26
 
 /** A line across the face for each axis that is held, and what holds, said above the thing and clear of a finger. */
-export function paintHeld(pen: Pen, looks: Looks, frame: Frame, face: Bounds, at: Point, lines: readonly Line[], touch: boolean): void {
+export function paintHeld(
+  pen: Pen,
+  looks: Looks,
+  frame: Frame,
+  face: Bounds,
+  at: Point,
+  lines: readonly Line[],
+  touch: boolean,
+): void {
   const box = screenBounds(frame, face)
   for (const line of lines) {
     const place = toScreen(frame, line.axis === 'x' ? { x: line.at, y: at.y } : { x: at.x, y: line.at })
     const [a, b] =
       line.axis === 'x'
-        ? [{ x: place.x, y: box.minY - BEYOND }, { x: place.x, y: box.maxY + BEYOND }]
-        : [{ x: box.minX - BEYOND, y: place.y }, { x: box.maxX + BEYOND, y: place.y }]
+        ? [
+            { x: place.x, y: box.minY - BEYOND },
+            { x: place.x, y: box.maxY + BEYOND },
+          ]
+        : [
+            { x: box.minX - BEYOND, y: place.y },
+            { x: box.maxX + BEYOND, y: place.y },
+          ]
     stroke(pen, a, b, { stroke: looks.accent, width: 1.2 })
   }
   if (lines.length === 0) return
@@ -30,5 +44,11 @@ export function chip(pen: Pen, looks: Looks, text: string, at: Point): void {
   const x = Math.min(Math.max(at.x, half + 4), width - half - 4)
   pen.fillStyle = looks.accent
   pen.fillRect(x - half, at.y - 11, half * 2, 22)
-  write(pen, looks, text, { x, y: at.y }, { colour: looks.onAccent, bold: true, align: 'center', base: 'middle' })
+  write(
+    pen,
+    looks,
+    text,
+    { x, y: at.y },
+    { colour: looks.onAccent, bold: true, align: 'center', base: 'middle' },
+  )
 }

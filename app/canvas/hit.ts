@@ -1,10 +1,20 @@
 /** What lies under a pointer: by the engine's own geometry, the smallest thing first. */
-import { depthAt, halfWidthAt, type Face, type Layout, type Placed, type Point } from '../../geometry/index.ts'
+import {
+  depthAt,
+  type Face,
+  halfWidthAt,
+  type Layout,
+  type Placed,
+  type Point,
+} from '../../geometry/index.ts'
 
 /** What can be taken hold of: a thing by its id, or a piece of the instrument by its name. */
 export type Hit =
   | { readonly of: 'thing'; readonly placed: Placed }
-  | { readonly of: 'structure'; readonly name: 'saddle' | 'tailpiece' | 'box' | 'neck' | 'board' | 'headstock' | 'nut' }
+  | {
+      readonly of: 'structure'
+      readonly name: 'saddle' | 'tailpiece' | 'box' | 'neck' | 'board' | 'headstock' | 'nut'
+    }
 
 /** The thing on a face at a place in its frame; `near` millimetres outside still count, for small things. */
 export function thingAt(layout: Layout, face: Face, at: Point, near: number): Placed | null {
@@ -36,9 +46,16 @@ export function planHit(layout: Layout, at: Point, near: number): Hit | null {
   const placed = thingAt(layout, 'lid', onLid, near)
   if (placed) return { of: 'thing', placed }
   const reach = Math.max(design.tailpiece.diameter / 2, near)
-  if (design.tailpiece.at !== 'the tail-end wall' && tailHoles.some((hole) => Math.hypot(hole.x - at.x, hole.y - at.y) <= reach))
+  if (
+    design.tailpiece.at !== 'the tail-end wall' &&
+    tailHoles.some((hole) => Math.hypot(hole.x - at.x, hole.y - at.y) <= reach)
+  )
     return { of: 'structure', name: 'tailpiece' }
-  if (posts.some((post) => Math.hypot(post.x - at.x, post.y - at.y) <= Math.max(near, design.headstock.postHole / 2)))
+  if (
+    posts.some(
+      (post) => Math.hypot(post.x - at.x, post.y - at.y) <= Math.max(near, design.headstock.postHole / 2),
+    )
+  )
     return { of: 'structure', name: 'headstock' }
   const half = halfWidthAt(neck, at.x)
   if (Math.abs(at.y) <= half) {
@@ -56,10 +73,16 @@ export function planHit(layout: Layout, at: Point, near: number): Hit | null {
 /** On the section: the saddle and the box can be taken hold of there too. */
 export function sectionHit(layout: Layout, at: Point, near: number): Hit | null {
   const { saddle, box, neck } = layout
-  if (Math.abs(at.x - saddle.x) <= Math.max(near, saddle.foot.maxX - saddle.x) && at.y >= -near && at.y <= saddle.top + near)
+  if (
+    Math.abs(at.x - saddle.x) <= Math.max(near, saddle.foot.maxX - saddle.x) &&
+    at.y >= -near &&
+    at.y <= saddle.top + near
+  )
     return { of: 'structure', name: 'saddle' }
-  if (at.x >= neck.x0 && at.x <= neck.x1 && at.y <= neck.top && at.y >= neck.bottom) return { of: 'structure', name: 'neck' }
-  if (at.x >= box.x0 && at.x <= box.x1 && at.y <= 0 && at.y >= box.baseBottom) return { of: 'structure', name: 'box' }
+  if (at.x >= neck.x0 && at.x <= neck.x1 && at.y <= neck.top && at.y >= neck.bottom)
+    return { of: 'structure', name: 'neck' }
+  if (at.x >= box.x0 && at.x <= box.x1 && at.y <= 0 && at.y >= box.baseBottom)
+    return { of: 'structure', name: 'box' }
   return null
 }
 

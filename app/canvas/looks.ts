@@ -25,7 +25,10 @@ export type Looks = Readonly<Record<keyof typeof NAMES, string>> & { readonly fo
 /** The looks in force at an element. */
 export function looksAt(element: Element): Looks {
   const style = getComputedStyle(element)
-  const entries = Object.entries(NAMES).map(([name, property]) => [name, style.getPropertyValue(property).trim()])
+  const entries = Object.entries(NAMES).map(([name, property]) => [
+    name,
+    style.getPropertyValue(property).trim(),
+  ])
   return { ...(Object.fromEntries(entries) as Record<keyof typeof NAMES, string>), font: style.fontFamily }
 }
 

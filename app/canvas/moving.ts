@@ -30,7 +30,10 @@ function sourceOf(design: Design, thing: Thing, axis: 'along' | 'across'): Sourc
   const seen = new Set<string>()
   for (;;) {
     const place: Along | Across = here[axis]
-    const partner = typeof place === 'object' && 'mirror' in place ? design.things.find((one) => one.id === place.mirror) : undefined
+    const partner =
+      typeof place === 'object' && 'mirror' in place
+        ? design.things.find((one) => one.id === place.mirror)
+        : undefined
     if (!partner || seen.has(partner.id)) break
     seen.add(here.id)
     const plan = here.face === 'lid' || here.face === 'base'
@@ -85,7 +88,10 @@ export function saddleFields(layout: Layout, along: number): Field[] {
   const { place } = layout.design.saddle
   const { minX, maxX } = layout.panels.lid.bounds
   const within = Math.min(maxX * 1.4, Math.max(minX - maxX * 0.4, along))
-  const stated = typeof place === 'object' && 'share' in place ? { share: clean((within - minX) / (maxX - minX)) } : clean(within)
+  const stated =
+    typeof place === 'object' && 'share' in place
+      ? { share: clean((within - minX) / (maxX - minX)) }
+      : clean(within)
   return [[['saddle', 'place'], stated]]
 }
 
@@ -93,12 +99,20 @@ export function saddleFields(layout: Layout, along: number): Field[] {
 export function followersOf(design: Design, id: string): Set<string> {
   const followers = new Set<string>()
   const names = (place: Along | Across): readonly string[] =>
-    typeof place !== 'object' ? [] : 'mirror' in place ? [place.mirror] : 'midway' in place ? place.midway : []
+    typeof place !== 'object'
+      ? []
+      : 'mirror' in place
+        ? [place.mirror]
+        : 'midway' in place
+          ? place.midway
+          : []
   for (let grew = true; grew; ) {
     grew = false
     for (const thing of design.things) {
       if (thing.id === id || followers.has(thing.id)) continue
-      if ([...names(thing.along), ...names(thing.across)].some((name) => name === id || followers.has(name))) {
+      if (
+        [...names(thing.along), ...names(thing.across)].some((name) => name === id || followers.has(name))
+      ) {
         followers.add(thing.id)
         grew = true
       }

@@ -44,7 +44,15 @@ export function shape(pen: Pen, frame: Frame, contour: Contour, line: Line): voi
 }
 
 /** A rectangle between two corners of a frame. */
-export function slab(pen: Pen, frame: Frame, x0: number, y0: number, x1: number, y1: number, line: Line): void {
+export function slab(
+  pen: Pen,
+  frame: Frame,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  line: Line,
+): void {
   const a = toScreen(frame, { x: x0, y: y0 })
   const b = toScreen(frame, { x: x1, y: y1 })
   pen.beginPath()
@@ -129,7 +137,12 @@ export function wide(pen: Pen, looks: Looks, text: string, size = 12, bold = fal
 }
 
 /** Fills the current path with slanting lines: one way, or both ways crossed. Pixels apart. */
-export function hatch(pen: Pen, box: { minX: number; minY: number; maxX: number; maxY: number }, colour: string, crossed: boolean): void {
+export function hatch(
+  pen: Pen,
+  box: { minX: number; minY: number; maxX: number; maxY: number },
+  colour: string,
+  crossed: boolean,
+): void {
   const gap = 6
   const tall = box.maxY - box.minY
   pen.save()

@@ -3,10 +3,11 @@ import { halfWidthAt, type Layout, type Point } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { type Frame, movedFrame, toScreen } from './frame.ts'
 import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
-import { disc, path, type Pen, shape, slab, stroke, write } from './paint.ts'
+import { disc, type Pen, path, shape, slab, stroke, write } from './paint.ts'
 
 /** The lid's own frame on the plan. */
-export const lidFrame = (view: View, layout: Layout): Frame => movedFrame(view.plan, layout.panels.lid.originX, 0)
+export const lidFrame = (view: View, layout: Layout): Frame =>
+  movedFrame(view.plan, layout.panels.lid.originX, 0)
 
 export function paintPlan(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   paintNeck(pen, looks, view, layout)
@@ -15,7 +16,12 @@ export function paintPlan(pen: Pen, looks: Looks, view: View, layout: Layout): v
   paintHead(pen, looks, view, layout)
   const left = view.plan.ox + (Math.min(layout.neck.x0, layout.box.x0) - 8) * view.plan.scale
   const right = view.plan.ox + (Math.max(layout.neck.x1, layout.box.x1) + 8) * view.plan.scale
-  stroke(pen, { x: left, y: view.plan.oy }, { x: right, y: view.plan.oy }, { stroke: looks.soft, width: THIN, dash: CENTRE })
+  stroke(
+    pen,
+    { x: left, y: view.plan.oy },
+    { x: right, y: view.plan.oy },
+    { stroke: looks.soft, width: THIN, dash: CENTRE },
+  )
 }
 
 function paintNeck(pen: Pen, looks: Looks, view: View, layout: Layout): void {
@@ -43,10 +49,23 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
     const outside = movedFrame(view.plan, panels.base.originX, 0)
     const full = design.box.base.fit === 'under the walls' ? panels.base.outline : null
     if (full) shape(pen, outside, full, { fill: looks.wall, stroke: looks.ink, width: THICK })
-    else slab(pen, view.plan, box.x0, -box.halfWidth, box.x1, box.halfWidth, { fill: looks.wall, stroke: looks.ink, width: THICK })
-    for (const [from, to] of [[box.x0, box.insideX0], [box.insideX1, box.x1]] as const) {
+    else
+      slab(pen, view.plan, box.x0, -box.halfWidth, box.x1, box.halfWidth, {
+        fill: looks.wall,
+        stroke: looks.ink,
+        width: THICK,
+      })
+    for (const [from, to] of [
+      [box.x0, box.insideX0],
+      [box.insideX1, box.x1],
+    ] as const) {
       const end = Math.min(to, neck.x1)
-      if (end > from) path(pen, view.plan, neckOutline(layout, from, end), { fill: looks.neck, stroke: looks.ink, width: THIN })
+      if (end > from)
+        path(pen, view.plan, neckOutline(layout, from, end), {
+          fill: looks.neck,
+          stroke: looks.ink,
+          width: THIN,
+        })
     }
   }
   shape(pen, lid, panels.lid.outline, { fill: looks.lid, stroke: looks.ink, width: THICK })
@@ -55,13 +74,18 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   const from = Math.max(neck.x0, box.x0)
   const to = Math.min(neck.x1, box.x1)
   if (to > from) path(pen, view.plan, neckOutline(layout, from, to), hidden)
-  if (neck.block) slab(pen, view.plan, neck.block.minX, neck.block.minY, neck.block.maxX, neck.block.maxY, hidden)
+  if (neck.block)
+    slab(pen, view.plan, neck.block.minX, neck.block.minY, neck.block.maxX, neck.block.maxY, hidden)
 }
 
 function paintBoard(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   const { board, frets, nut, design } = layout
   if (board && board.x1 > board.x0)
-    path(pen, view.plan, neckOutline(layout, board.x0, board.x1), { fill: looks.board, stroke: looks.ink, width: THICK * 0.8 })
+    path(pen, view.plan, neckOutline(layout, board.x0, board.x1), {
+      fill: looks.board,
+      stroke: looks.ink,
+      width: THICK * 0.8,
+    })
   for (const fret of frets) {
     if (!fret.onWood) continue
     const zero = fret.number === 0
@@ -90,7 +114,13 @@ function fretNumbers(pen: Pen, looks: Looks, view: View, layout: Layout): void {
     const important = fret.number % 12 === 0 || [3, 5, 7, 9].includes(fret.number % 12)
     if (at.x - last < (important ? 14 : 24)) continue
     last = at.x
-    write(pen, looks, String(fret.number), { x: at.x, y: at.y + 12 }, { colour: looks.soft, size: 10, align: 'center' })
+    write(
+      pen,
+      looks,
+      String(fret.number),
+      { x: at.x, y: at.y + 12 },
+      { colour: looks.soft, size: 10, align: 'center' },
+    )
   }
 }
 
@@ -115,7 +145,10 @@ export function paintStrings(pen: Pen, looks: Looks, view: View, layout: Layout)
       { x: saddle.x, y: string.yAtSaddle },
       ...(string.tail ? [string.tail] : []),
     ]
-    path(pen, view.plan, points, { stroke: looks.steel, width: Math.max(0.9, Math.min(string.gauge * view.plan.scale, 3)) })
+    path(pen, view.plan, points, {
+      stroke: looks.steel,
+      width: Math.max(0.9, Math.min(string.gauge * view.plan.scale, 3)),
+    })
   }
   if (design.tailpiece.at === 'the tail-end wall') return
   for (const hole of tailHoles)

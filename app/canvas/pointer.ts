@@ -101,7 +101,12 @@ export function listen(scene: Scene): () => void {
     if (scene.holds) return
     const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1
     if (event.shiftKey) camera.set(panned(camera.get(), -(event.deltaX + event.deltaY) * lines, 0))
-    else camera.zoom(scene.layout(), at(event), Math.exp(-event.deltaY * lines * (event.ctrlKey ? 0.01 : 0.0016)))
+    else
+      camera.zoom(
+        scene.layout(),
+        at(event),
+        Math.exp(-event.deltaY * lines * (event.ctrlKey ? 0.01 : 0.0016)),
+      )
   }
 
   const key = (event: KeyboardEvent) => {
@@ -128,4 +133,5 @@ function canMove(found: Hit): boolean {
 
 /** Does typing belong to this element? */
 export const isField = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|SELECT|TEXTAREA)$/.test(target.tagName))
+  target instanceof HTMLElement &&
+  (target.isContentEditable || /^(INPUT|SELECT|TEXTAREA)$/.test(target.tagName))

@@ -29,7 +29,12 @@ export function paintRule(pen: Pen, looks: Looks, view: View, layout: Layout): v
   pen.fillStyle = looks.rule
   pen.fillRect(from, top, to - from, RULE_HEIGHT)
   stroke(pen, { x: from, y: top }, { x: to, y: top }, { stroke: looks.ink, width: THIN })
-  stroke(pen, { x: from, y: top + RULE_HEIGHT }, { x: to, y: top + RULE_HEIGHT }, { stroke: looks.faint, width: THIN })
+  stroke(
+    pen,
+    { x: from, y: top + RULE_HEIGHT },
+    { x: to, y: top + RULE_HEIGHT },
+    { stroke: looks.faint, width: THIN },
+  )
   const steps = graduations(units)
   const fine = steps.find((step) => step * scale >= TICKS_APART) ?? steps.at(-1) ?? 10
   const used = steps.filter((step) => step >= fine)
@@ -44,7 +49,13 @@ export function paintRule(pen: Pen, looks: Looks, view: View, layout: Layout): v
     const tall = isMultiple(mm, figures) ? 15 : Math.min(4 + 2.5 * rank, 12)
     stroke(pen, { x: at, y: top }, { x: at, y: top + tall }, { stroke: looks.ink, width: THIN })
     if (isMultiple(mm, figures))
-      write(pen, looks, formatLength(mm, units, { decimals: 0 }), { x: at, y: top + RULE_HEIGHT - 6 }, { colour: looks.ink, size: 11, align: 'center' })
+      write(
+        pen,
+        looks,
+        formatLength(mm, units, { decimals: 0 }),
+        { x: at, y: top + RULE_HEIGHT - 6 },
+        { colour: looks.ink, size: 11, align: 'center' },
+      )
   }
 }
 

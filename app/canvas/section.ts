@@ -1,26 +1,39 @@
 /** The section along the centreline, under the plan on the same axis: x along, height up. */
-import { type Layout, type Placed, partsOf, type Point } from '../../geometry/index.ts'
+import { type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
 import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
-import { path, type Pen, shape, slab, stroke, write } from './paint.ts'
+import { type Pen, path, shape, slab, stroke, write } from './paint.ts'
 
 export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   const frame = view.section
   const { box, panels, neck, board, nut, saddle, design } = layout
   const cut = (fill: string) => ({ fill, stroke: looks.ink, width: THICK * 0.8 })
   const length = (face: 'lid' | 'base') => panels[face].bounds.maxX - panels[face].bounds.minX
-  slab(pen, frame, panels.base.originX, box.baseBottom, panels.base.originX + length('base'), box.baseTop, cut(looks.wall))
+  slab(
+    pen,
+    frame,
+    panels.base.originX,
+    box.baseBottom,
+    panels.base.originX + length('base'),
+    box.baseTop,
+    cut(looks.wall),
+  )
   slab(pen, frame, box.x0, box.wallBottom, box.insideX0, box.wallTop, cut(looks.wall))
   slab(pen, frame, box.insideX1, box.wallBottom, box.x1, box.wallTop, cut(looks.wall))
   if (neck.block)
-    slab(pen, frame, neck.block.minX, box.baseTop, neck.block.maxX, neck.bottom, { fill: looks.neck, stroke: looks.ink, width: THIN })
+    slab(pen, frame, neck.block.minX, box.baseTop, neck.block.maxX, neck.bottom, {
+      fill: looks.neck,
+      stroke: looks.ink,
+      width: THIN,
+    })
   // The neck's side as it is cut; on screen it faces the reader of the plan whichever hand.
   const side = partsOf(layout).find((part) => part.id === 'neck-side')
   if (side) shape(pen, frame, side.outline, cut(looks.neck))
   slab(pen, frame, panels.lid.originX, box.lidBottom, panels.lid.originX + length('lid'), 0, cut(looks.lid))
   for (const placed of layout.placed) paintUnder(pen, looks, view, layout, placed)
-  if (board && board.x1 > board.x0) slab(pen, frame, board.x0, board.bottom, board.x1, board.top, cut(looks.board))
+  if (board && board.x1 > board.x0)
+    slab(pen, frame, board.x0, board.bottom, board.x1, board.top, cut(looks.board))
   for (const fret of layout.frets) {
     if (!fret.onWood) continue
     const at = toScreen(frame, { x: fret.fromNut, y: layout.playingTop })
@@ -28,7 +41,11 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
     stroke(pen, at, { x: at.x, y: at.y + deep }, { stroke: looks.ink, width: THIN })
   }
   slab(pen, frame, nut.x0, nut.bottom, nut.x1, nut.top, { fill: looks.bone, stroke: looks.ink, width: THIN })
-  slab(pen, frame, saddle.foot.minX, 0, saddle.foot.maxX, saddle.top, { fill: looks.accentSoft, stroke: looks.accent, width: THICK })
+  slab(pen, frame, saddle.foot.minX, 0, saddle.foot.maxX, saddle.top, {
+    fill: looks.accentSoft,
+    stroke: looks.accent,
+    width: THICK,
+  })
   paintTailHoles(pen, looks, view, layout)
   paintString(pen, looks, view, layout)
 }
@@ -39,7 +56,8 @@ function paintUnder(pen: Pen, looks: Looks, view: View, layout: Layout, placed: 
   const frame = movedFrame(view.section, layout.panels[placed.face].originX, 0)
   const { minX, maxX, minY, maxY } = placed.bounds
   const met = minY <= 0 && maxY >= 0
-  const [top, bottom] = placed.face === 'lid' ? [0, layout.box.lidBottom] : [layout.box.baseTop, layout.box.baseBottom]
+  const [top, bottom] =
+    placed.face === 'lid' ? [0, layout.box.lidBottom] : [layout.box.baseTop, layout.box.baseBottom]
   if (met && placed.openings.length > 0)
     slab(pen, frame, minX, top, maxX, bottom, { fill: looks.hole, stroke: looks.accent, width: THIN })
   if (placed.reach <= 0) return
@@ -57,7 +75,8 @@ function paintTailHoles(pen: Pen, looks: Looks, view: View, layout: Layout): voi
   if (!hole) return
   const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
   const half = design.tailpiece.diameter / 2
-  if (design.tailpiece.at === 'the tail-end wall') slab(pen, view.section, box.insideX1, hole.z - half, box.x1, hole.z + half, hidden)
+  if (design.tailpiece.at === 'the tail-end wall')
+    slab(pen, view.section, box.insideX1, hole.z - half, box.x1, hole.z + half, hidden)
   else {
     const bottom = design.tailpiece.at === 'the lid' ? box.lidBottom : neck.bottom
     slab(pen, view.section, hole.x - half, hole.z, hole.x + half, bottom, hidden)
@@ -81,17 +100,36 @@ function paintString(pen: Pen, looks: Looks, view: View, layout: Layout): void {
 }
 
 /** Heights that matter, in words: the saddle over the lid, the neck's thinnest. */
-export function paintHeights(pen: Pen, looks: Looks, view: View, layout: Layout, say: (mm: number) => string): void {
+export function paintHeights(
+  pen: Pen,
+  looks: Looks,
+  view: View,
+  layout: Layout,
+  say: (mm: number) => string,
+): void {
   const { saddle, neck } = layout
   const top = toScreen(view.section, { x: saddle.x, y: saddle.top })
-  write(pen, looks, `saddle ${say(saddle.top)}`, { x: top.x, y: top.y - 10 }, { colour: looks.soft, size: 11, align: 'center' })
+  write(
+    pen,
+    looks,
+    `saddle ${say(saddle.top)}`,
+    { x: top.x, y: top.y - 10 },
+    { colour: looks.soft, size: 11, align: 'center' },
+  )
   const { left, x0, x1 } = neck.thinnest
   if (left <= 0 || left >= layout.design.neck.thickness) return
   const at = toScreen(view.section, { x: (x0 + x1) / 2, y: neck.bottom })
-  if ((x1 - x0) * view.section.scale < 4 || (neck.bottom - layout.box.baseTop) * view.section.scale < 18) return
+  if ((x1 - x0) * view.section.scale < 4 || (neck.bottom - layout.box.baseTop) * view.section.scale < 18)
+    return
   const up = { x: at.x, y: at.y - left * view.section.scale }
   dimension(pen, up, at, looks.soft)
-  write(pen, looks, `${say(left)} left`, { x: at.x, y: at.y + 14 }, { colour: looks.soft, size: 11, align: 'center' })
+  write(
+    pen,
+    looks,
+    `${say(left)} left`,
+    { x: at.x, y: at.y + 14 },
+    { colour: looks.soft, size: 11, align: 'center' },
+  )
 }
 
 /** A short measured line with a dot at each end. */

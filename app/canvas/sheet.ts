@@ -4,7 +4,7 @@ import { type Camera, type Fitting, fitted, type View, viewOf, zoomed } from './
 import { fromScreen, toScreen } from './frame.ts'
 import { planHit, sectionHit } from './hit.ts'
 import { type Looks, THIN, TIE } from './looks.ts'
-import { type Pen, path, slab, stroke, write } from './paint.ts'
+import { type Pen, path, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
 import { paintRule } from './rule.ts'
 import { paintHeights, paintSection } from './section.ts'
@@ -26,7 +26,11 @@ export interface SheetSubject extends Subject {
 }
 
 /** `moved` is called when the view has changed and everything has to be painted again. */
-export function sheetSubject(looking: Looking, isDragging: () => boolean, moved: (view: View) => void): SheetSubject {
+export function sheetSubject(
+  looking: Looking,
+  isDragging: () => boolean,
+  moved: (view: View) => void,
+): SheetSubject {
   let view: View | null = null
   let shown: Layout | null = null
   const now = (): View => {
@@ -44,7 +48,8 @@ export function sheetSubject(looking: Looking, isDragging: () => boolean, moved:
     view: now,
     arrange(layout, size) {
       shown = layout
-      if (!looking.camera || (looking.auto && !isDragging())) looking.camera = fitted(layout, size, looking.auto ?? 'box')
+      if (!looking.camera || (looking.auto && !isDragging()))
+        looking.camera = fitted(layout, size, looking.auto ?? 'box')
       const next = viewOf(looking.camera, layout, size)
       const changed = !view || !sameView(view, next)
       view = next
@@ -58,7 +63,19 @@ export function sheetSubject(looking: Looking, isDragging: () => boolean, moved:
     },
     groundOf: (layout) => {
       const { box, scale, neck, board, headstock, nut, units, hand } = layout.design
-      return [box, scale, neck, board, headstock, nut, units, hand, layout.box.x0, layout.board?.x1, layout.saddle.x]
+      return [
+        box,
+        scale,
+        neck,
+        board,
+        headstock,
+        nut,
+        units,
+        hand,
+        layout.box.x0,
+        layout.board?.x1,
+        layout.saddle.x,
+      ]
     },
     paintGround(pen, looks, layout) {
       paintPlan(pen, looks, now(), layout)
@@ -110,13 +127,43 @@ export function sheetSubject(looking: Looking, isDragging: () => boolean, moved:
     const line = { stroke: looks.accent, width: 2.4 }
     const { box, saddle, neck, nut, board } = layout
     if (name === 'box') slab(pen, v.plan, box.x0, -box.halfWidth, box.x1, box.halfWidth, line)
-    if (name === 'saddle') slab(pen, v.plan, saddle.foot.minX - 2, saddle.foot.minY - 2, saddle.foot.maxX + 2, saddle.foot.maxY + 2, line)
-    const span = { neck: [nut.x1, neck.x1], headstock: [neck.x0, nut.x0], nut: [nut.x0, nut.x1], board: board ? [board.x0, board.x1] : null }[name]
+    if (name === 'saddle')
+      slab(
+        pen,
+        v.plan,
+        saddle.foot.minX - 2,
+        saddle.foot.minY - 2,
+        saddle.foot.maxX + 2,
+        saddle.foot.maxY + 2,
+        line,
+      )
+    const span = {
+      neck: [nut.x1, neck.x1],
+      headstock: [neck.x0, nut.x0],
+      nut: [nut.x0, nut.x1],
+      board: board ? [board.x0, board.x1] : null,
+    }[name]
     if (span) {
       const [from = 0, to = 0] = span
       const half = neck.halfWidths.reduce((most, one) => Math.max(most, one.half), 0)
-      path(pen, v.plan, [{ x: from, y: -half }, { x: to, y: -half }], line)
-      path(pen, v.plan, [{ x: from, y: half }, { x: to, y: half }], line)
+      path(
+        pen,
+        v.plan,
+        [
+          { x: from, y: -half },
+          { x: to, y: -half },
+        ],
+        line,
+      )
+      path(
+        pen,
+        v.plan,
+        [
+          { x: from, y: half },
+          { x: to, y: half },
+        ],
+        line,
+      )
     }
     if (name === 'tailpiece')
       for (const hole of layout.tailHoles) {
@@ -134,11 +181,15 @@ export function sheetSubject(looking: Looking, isDragging: () => boolean, moved:
 function paintTies(pen: Pen, looks: Looks, v: View, layout: Layout): void {
   const { box, saddle } = layout
   const low = v.section.oy - box.baseBottom * v.section.scale
-  for (const [x, colour] of [[0, looks.soft], [box.x0, looks.soft], [saddle.x, looks.accent], [box.x1, looks.soft]] as const) {
+  for (const [x, colour] of [
+    [0, looks.soft],
+    [box.x0, looks.soft],
+    [saddle.x, looks.accent],
+    [box.x1, looks.soft],
+  ] as const) {
     const at = v.plan.ox + x * v.plan.scale
     stroke(pen, { x: at, y: v.plan.oy }, { x: at, y: low }, { stroke: colour, width: THIN, dash: TIE })
   }
-  write(pen, looks, 'Section on the centreline', { x: 14, y: v.fold + 42 }, { colour: looks.soft, size: 11 })
 }
 
 const sameView = (a: View, b: View) =>

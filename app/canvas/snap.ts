@@ -29,7 +29,11 @@ export function linesFor(layout: Layout, placed: Placed, at: Point, followers: R
   const plan = face === 'lid' || face === 'base'
   const edge = layout.panels[face].bounds
   const lines: Line[] = [
-    { axis: 'x', at: plan ? (edge.minX + edge.maxX) / 2 : 0, name: plan ? 'middle of the face' : 'centreline of the wall' },
+    {
+      axis: 'x',
+      at: plan ? (edge.minX + edge.maxX) / 2 : 0,
+      name: plan ? 'middle of the face' : 'centreline of the wall',
+    },
     plan
       ? { axis: 'y', at: 0, name: 'centreline' }
       : { axis: 'y', at: (edge.minY + edge.maxY) / 2, name: 'half way down the wall' },
@@ -68,14 +72,26 @@ function planLines(layout: Layout, face: Face, at: Point): Line[] {
   const here = at.x + origin
   const under = here > 0 && here < saddle.x
   return [
-    ...SHARES.map(([share, name]): Line => ({ axis: 'x', at: saddle.x - share * design.scale.length - origin, name })),
-    { axis: 'x', at: (saddle.x + box.insideX1) / 2 - origin, name: 'midway between saddle and tail-end wall' },
+    ...SHARES.map(
+      ([share, name]): Line => ({ axis: 'x', at: saddle.x - share * design.scale.length - origin, name }),
+    ),
+    {
+      axis: 'x',
+      at: (saddle.x + box.insideX1) / 2 - origin,
+      name: 'midway between saddle and tail-end wall',
+    },
     { axis: 'x', at: (saddle.x + box.x0) / 2 - origin, name: 'midway between saddle and neck-end edge' },
     { axis: 'y', at: (half + edge.maxY) / 2, name: 'midway between neck and treble edge' },
     { axis: 'y', at: (-half + edge.minY) / 2, name: 'midway between neck and bass edge' },
     { axis: 'x', at: saddle.x - origin, name: 'on the saddle line' },
     ...(under
-      ? strings.map((string): Line => ({ axis: 'y', at: stringAt(string, here, saddle.x), name: `under string ${string.number}` }))
+      ? strings.map(
+          (string): Line => ({
+            axis: 'y',
+            at: stringAt(string, here, saddle.x),
+            name: `under string ${string.number}`,
+          }),
+        )
       : []),
   ]
 }
@@ -84,11 +100,23 @@ function planLines(layout: Layout, face: Face, at: Point): Line[] {
  * The place after the nearest line of each axis, if one is within `reach` millimetres, has taken hold.
  * Equal margins hang on where the other axis came to rest, so they are asked last.
  */
-export function hold(layout: Layout, placed: Placed, at: Point, reach: number, followers: ReadonlySet<string>): Held {
-  const first = takeHold(linesFor(layout, placed, at, followers).filter((one) => !one.name.startsWith('equal')), at, reach)
+export function hold(
+  layout: Layout,
+  placed: Placed,
+  at: Point,
+  reach: number,
+  followers: ReadonlySet<string>,
+): Held {
+  const first = takeHold(
+    linesFor(layout, placed, at, followers).filter((one) => !one.name.startsWith('equal')),
+    at,
+    reach,
+  )
   if (first.lines.length === 2) return first
   const free = first.lines[0]?.axis === 'x' ? 'y' : 'x'
-  const margins = linesFor(layout, placed, first.at, followers).filter((one) => one.name.startsWith('equal') && one.axis === free)
+  const margins = linesFor(layout, placed, first.at, followers).filter(
+    (one) => one.name.startsWith('equal') && one.axis === free,
+  )
   const then = takeHold(margins, first.at, reach)
   return { at: then.at, lines: [...first.lines, ...then.lines] }
 }

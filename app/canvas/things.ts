@@ -1,15 +1,19 @@
 /** Things put on a face, drawn in that face's frame: what is open, what stands around it, its centre. */
-import { drawnOperations } from './drawn.ts'
+
 import type { Placed } from '../../geometry/index.ts'
+import { drawnOperations } from './drawn.ts'
 import { type Frame, toScreen } from './frame.ts'
 import { type Looks, THICK, THIN } from './looks.ts'
 import { cross, type Pen, shape } from './paint.ts'
 
 export function paintThing(pen: Pen, looks: Looks, frame: Frame, placed: Placed): void {
   const { recesses } = drawnOperations(placed)
-  for (const contour of recesses) shape(pen, frame, contour, { fill: looks.accentSoft, stroke: looks.accent, width: THIN })
-  for (const contour of placed.openings) shape(pen, frame, contour, { fill: looks.hole, stroke: looks.accent, width: THICK })
-  if (placed.openings.length === 0) shape(pen, frame, placed.footprint, { stroke: looks.accent, width: THICK })
+  for (const contour of recesses)
+    shape(pen, frame, contour, { fill: looks.accentSoft, stroke: looks.accent, width: THIN })
+  for (const contour of placed.openings)
+    shape(pen, frame, contour, { fill: looks.hole, stroke: looks.accent, width: THICK })
+  if (placed.openings.length === 0)
+    shape(pen, frame, placed.footprint, { stroke: looks.accent, width: THICK })
   const small = Math.min(placed.bounds.maxX - placed.bounds.minX, placed.bounds.maxY - placed.bounds.minY)
   const half = Math.min(7, (small / 2) * frame.scale * 0.5)
   if (half > 1.5) cross(pen, toScreen(frame, placed.at), half, { stroke: looks.accent, width: THIN })

@@ -1,5 +1,5 @@
 /** What is wrong, hatched where it is: crossed for a stop, one way for care, each with its number. */
-import { type Face, type Finding, type Layout, type Point } from '../../geometry/index.ts'
+import type { Face, Finding, Layout, Point } from '../../geometry/index.ts'
 import { sayMeasure } from '../parts/say.ts'
 import { type Frame, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
@@ -30,7 +30,10 @@ export function paintFindings(
 ): void {
   const taken: Box[] = []
   // The lit one first: it gets its words where it wants them.
-  const shown = findings.filter((one) => one.key === lit || ((one.grade === 'stop' || one.grade === 'care') && one.overruled === undefined))
+  const shown = findings.filter(
+    (one) =>
+      one.key === lit || ((one.grade === 'stop' || one.grade === 'care') && one.overruled === undefined),
+  )
   shown.sort((a, b) => Number(b.key === lit) - Number(a.key === lit))
   for (const finding of shown) {
     const frame = frameOf(finding.where.view)
@@ -38,9 +41,18 @@ export function paintFindings(
   }
 }
 
-const colourOf = (looks: Looks, { grade }: Finding) => (grade === 'stop' ? looks.stop : grade === 'care' ? looks.care : looks.accent)
+const colourOf = (looks: Looks, { grade }: Finding) =>
+  grade === 'stop' ? looks.stop : grade === 'care' ? looks.care : looks.accent
 
-function paintOne(pen: Pen, looks: Looks, layout: Layout, finding: Finding, lit: boolean, frame: Frame, taken: Box[]): void {
+function paintOne(
+  pen: Pen,
+  looks: Looks,
+  layout: Layout,
+  finding: Finding,
+  lit: boolean,
+  frame: Frame,
+  taken: Box[],
+): void {
   const [a, b] = seen(pen, toScreen(frame, finding.where.from), toScreen(frame, finding.where.to))
   const colour = colourOf(looks, finding)
   const length = Math.hypot(b.x - a.x, b.y - a.y)
@@ -105,7 +117,14 @@ function label(
     write(pen, looks, text, at, { colour, bold: true, align: 'center', base: 'middle', behind: looks.sheet })
     return
   }
-  if (must) write(pen, looks, text, middle, { colour, bold: true, align: 'center', base: 'middle', behind: looks.sheet })
+  if (must)
+    write(pen, looks, text, middle, {
+      colour,
+      bold: true,
+      align: 'center',
+      base: 'middle',
+      behind: looks.sheet,
+    })
 }
 
 function band(pen: Pen, a: Point, b: Point, off: Point, half: number): void {
@@ -135,7 +154,10 @@ function seen(pen: Pen, a: Point, b: Point): [Point, Point] {
   return [at(from), at(to)]
 }
 
-const shift = (point: Point, by: Point, times: number): Point => ({ x: point.x + by.x * times, y: point.y + by.y * times })
+const shift = (point: Point, by: Point, times: number): Point => ({
+  x: point.x + by.x * times,
+  y: point.y + by.y * times,
+})
 
 const around = (points: readonly Point[], more: number): Box => ({
   minX: Math.min(...points.map((one) => one.x)) - more,

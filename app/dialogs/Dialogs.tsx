@@ -5,6 +5,7 @@ import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { AllActions } from './AllActions.tsx'
+import { Kept } from './Kept.tsx'
 import { NewBox } from './NewBox.tsx'
 
 const close = () => openDialog(null)
@@ -21,6 +22,8 @@ export function Dialogs() {
       return <NewBox onClose={close} />
     case 'samples':
       return <Samples />
+    case 'kept':
+      return <Kept onClose={close} />
     case 'all-actions':
       return <AllActions onClose={close} />
     case 'trouble':
@@ -33,7 +36,9 @@ export function Dialogs() {
 function Samples() {
   return (
     <Dialog title="Sample instruments" onClose={close}>
-      <p className="soft">Finished designs to look at and change. What is on the bench is replaced; undo brings it back.</p>
+      <p className="soft">
+        Finished designs to look at and change. What is on the bench is replaced; undo brings it back.
+      </p>
       <ul className="plain-list">
         {SAMPLES.map((sample) => (
           <li key={sample.name}>

@@ -1,6 +1,17 @@
 /** A first screen: what was measured on the found box, and the box drawn from it while it is typed. */
 import { type ReactNode, useMemo, useState } from 'react'
-import { apply, change, checkDesign, type Design, type Field, fieldsOf, type Hand, type Path, solve, valueAt } from '../../geometry/index.ts'
+import {
+  apply,
+  change,
+  checkDesign,
+  type Design,
+  type Field,
+  fieldsOf,
+  type Hand,
+  type Path,
+  solve,
+  valueAt,
+} from '../../geometry/index.ts'
 import { forgetViews } from '../canvas/Drawing.tsx'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
 import { Sketch } from '../drawings/Sketch.tsx'
@@ -22,11 +33,19 @@ interface Together {
 
 const WALLS: Together = {
   also: ['tailEnd', 'bass', 'treble'].map((wall) => ['box', 'walls', wall]),
-  words: { label: 'Walls', help: 'Thickness of the walls; if they differ, set each one in Survey afterwards.' },
+  words: {
+    label: 'Walls',
+    help: 'Thickness of the walls; if they differ, set each one in Survey afterwards.',
+  },
 }
 
 /** A stick is as wide at the nut and at the head as anywhere. */
-const STRAIGHT_NECK: Together = { also: [['neck', 'widthAtNut'], ['headstock', 'width']] }
+const STRAIGHT_NECK: Together = {
+  also: [
+    ['neck', 'widthAtNut'],
+    ['headstock', 'width'],
+  ],
+}
 
 /** A label and a help from the schema, so that a field reads the same here and where it is changed later. */
 const field = (section: string, name: string): Field => {
@@ -48,7 +67,7 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
   const set = (...fields: (readonly [Path, unknown])[]): Answer => {
     const reading = tried(...fields)
     if (!reading.ok) return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This will not do.' }
-    setDraft(reading.design)
+    setDraft(spread(reading.design, draft))
     setTyped(null)
     return { ok: true }
   }
@@ -65,7 +84,13 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
     onClose()
   }
 
-  const length = (sketch: string, section: string, name: string, marks: string | null = null, more: Together = {}) => {
+  const length = (
+    sketch: string,
+    section: string,
+    name: string,
+    marks: string | null = null,
+    more: Together = {},
+  ) => {
     const { label, help } = { ...field(section, name), ...more.words }
     const all = [[section, ...name.split('.')], ...(more.also ?? [])]
     const fields = (mm: number) => all.map((path) => [path, mm] as const)
@@ -95,7 +120,8 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
       >
         <div className="new-box-fields">
           <p className="soft">
-            Type what you measured, in any unit at any time: <b>9 1/2</b>, <b>241 mm</b>, <b>24.1 cm</b>. Everything can be changed later.
+            Type what you measured, in any unit at any time: <b>9 1/2</b>, <b>241 mm</b>, <b>24.1 cm</b>.
+            Everything can be changed later.
           </p>
           <div className="new-box-row">
             <ChoiceField
@@ -145,7 +171,7 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
               min={1}
               max={12}
               value={draft.strings.count}
-              onCommit={(count) => set(...withStrings(draft, count))}
+              onCommit={(count) => set([['strings', 'count'], count])}
             />
           </Row>
           {length('scale', 'scale', 'length')}
@@ -173,25 +199,34 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
 
 function Row({ sketch, onFocus, children }: { sketch: string; onFocus?: () => void; children: ReactNode }) {
   return (
-    <div className="sketched" onFocus={onFocus}>
+    <fieldset className="sketched" onFocus={onFocus}>
       <Sketch of={sketch} />
       {children}
-    </div>
+    </fieldset>
   )
 }
 
-/** What goes with a number of strings, so that a first drawing makes sense: holes, tuners, and their spread. */
-function withStrings(draft: Draft, count: number): (readonly [Path, unknown])[] {
-  const { spanAtNut, spanAtSaddle } = draft.strings
-  const gaps = Math.max(1, draft.strings.count - 1)
-  const spread = (span: number) => Math.round((span / gaps) * Math.max(0, count - 1) * 10) / 10
-  return [
-    [['strings', 'count'], count],
-    [['strings', 'spanAtNut'], Math.min(200, spread(spanAtNut))],
-    [['strings', 'spanAtSaddle'], Math.min(300, spread(spanAtSaddle))],
+/** Wood left at the edge of the neck beside the outer strings of a first drawing; mm. Common practice. */
+const BESIDE_STRINGS = 5
+/** Between the strings of a first drawing, where the neck is wide enough; mm. Common practice. */
+const APART = { nut: 10, saddle: 11 }
+
+/** What goes with another number of strings or width of neck, so that a first drawing makes sense: spans, holes, tuners. */
+function spread(draft: Draft, before: Draft): Draft {
+  const { count } = draft.strings
+  if (count === before.strings.count && draft.neck.width === before.neck.width) return draft
+  const room = (width: number) => Math.max(0, width - 2 * BESIDE_STRINGS)
+  const span = (apart: number, width: number) => Math.min(apart * (count - 1), room(width))
+  const atNut = span(APART.nut, draft.neck.widthAtNut)
+  const atSaddle = span(APART.saddle, draft.neck.width)
+  const fields: (readonly [Path, unknown])[] = [
+    [['strings', 'spanAtNut'], atNut],
+    [['strings', 'spanAtSaddle'], atSaddle],
     [['tailpiece', 'holes'], count],
-    [['tailpiece', 'span'], Math.min(300, spread(spanAtSaddle))],
+    [['tailpiece', 'span'], atSaddle],
     [['headstock', 'bassTuners'], Math.ceil(count / 2)],
     [['headstock', 'trebleTuners'], Math.floor(count / 2)],
   ]
+  const reading = checkDesign(apply(draft, change(draft, ...fields)))
+  return reading.ok ? reading.design : draft
 }

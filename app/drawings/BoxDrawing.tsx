@@ -31,12 +31,24 @@ export function BoxDrawing({ layout, lit = null, label = 'The box as measured' }
   const [ref, size] = useSize<HTMLDivElement>()
   return (
     <div className="box-drawing" ref={ref}>
-      {size && size.width > 120 && size.height > 100 && <Views layout={layout} lit={lit} size={size} label={label} />}
+      {size && size.width > 120 && size.height > 100 && (
+        <Views layout={layout} lit={lit} size={size} label={label} />
+      )}
     </div>
   )
 }
 
-function Views({ layout, lit, size, label }: { layout: Layout; lit: string | null; size: PixelSize; label: string }) {
+function Views({
+  layout,
+  lit,
+  size,
+  label,
+}: {
+  layout: Layout
+  lit: string | null
+  size: PixelSize
+  label: string
+}) {
   const { box, design } = layout
   const { length, width, depth } = design.box
   const stacked = size.width < 620
@@ -78,7 +90,9 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
   const { design, panels, box, up } = layout
   const { length, width, walls, cornerRadius } = design.box
   const say = (mm: number) => formatLength(mm, design.units)
-  const outline = pathOf(panels.base.bounds.maxX > panels.lid.bounds.maxX ? panels.base.outline : panels.lid.outline)
+  const outline = pathOf(
+    panels.base.bounds.maxX > panels.lid.bounds.maxX ? panels.base.outline : panels.lid.outline,
+  )
   // The treble side is up for a right-handed build and down for a left-handed one.
   const [upper, lower] = up === 1 ? [walls.treble, walls.bass] : [walls.bass, walls.treble]
   const inside = {
@@ -96,7 +110,10 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
         <path className="wood" d={outline} vectorEffect="non-scaling-stroke" />
       </g>
       <rect className="hidden-line" {...inside} />
-      <path className="hidden-line" d={`M${x} ${centre - half}h${neckTo * s}M${x} ${centre + half}h${neckTo * s}`} />
+      <path
+        className="hidden-line"
+        d={`M${x} ${centre - half}h${neckTo * s}M${x} ${centre + half}h${neckTo * s}`}
+      />
       <path className="centre-line" d={`M${x - 22} ${centre}H${x + length * s + 22}`} />
       <text className="view-side" x={x + length * s - 6} y={inside.y + 14} textAnchor="end">
         {up === 1 ? 'treble' : 'bass'}
@@ -104,9 +121,25 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
       <text className="view-side" x={x + length * s - 6} y={inside.y + inside.height - 6} textAnchor="end">
         {up === 1 ? 'bass' : 'treble'}
       </text>
-      <Dimension x1={x} y1={y} x2={x + length * s} y2={y} off={-34} text={say(length)} lit={lit === 'length'} />
+      <Dimension
+        x1={x}
+        y1={y}
+        x2={x + length * s}
+        y2={y}
+        off={-34}
+        text={say(length)}
+        lit={lit === 'length'}
+      />
       <Dimension x1={x} y1={y} x2={x} y2={y + width * s} off={-40} text={say(width)} lit={lit === 'width'} />
-      <Dimension x1={x} y1={y + width * s} x2={inside.x} y2={y + width * s} off={16} text={say(walls.neckEnd)} lit={lit === 'walls.neckEnd'} />
+      <Dimension
+        x1={x}
+        y1={y + width * s}
+        x2={inside.x}
+        y2={y + width * s}
+        off={16}
+        text={say(walls.neckEnd)}
+        lit={lit === 'walls.neckEnd'}
+      />
       <Dimension
         x1={x + (length - walls.tailEnd) * s}
         y1={y + width * s}
@@ -117,7 +150,11 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
         lit={lit === 'walls.tailEnd'}
       />
       {cornerRadius > 0 && (
-        <text className={lit === 'cornerRadius' ? 'dimension-word lit' : 'dimension-word'} x={x + length * s + 6} y={y - 6}>
+        <text
+          className={lit === 'cornerRadius' ? 'dimension-word lit' : 'dimension-word'}
+          x={x + length * s + 6}
+          y={y - 6}
+        >
           R {say(cornerRadius)}
         </text>
       )}
@@ -132,7 +169,13 @@ function End({ layout, lit, x, y, s }: ViewProps) {
   const say = (mm: number) => formatLength(mm, design.units)
   const at = (z: number) => y - z * s
   const slab = (from: number, to: number, high: number, low: number, kind: string) => (
-    <rect className={kind} x={x + from * s} y={at(high)} width={Math.max(0, to - from) * s} height={Math.max(0, high - low) * s} />
+    <rect
+      className={kind}
+      x={x + from * s}
+      y={at(high)}
+      width={Math.max(0, to - from) * s}
+      height={Math.max(0, high - low) * s}
+    />
   )
   const [first, last] = up === 1 ? [walls.treble, walls.bass] : [walls.bass, walls.treble]
   const span = (face: 'lid' | 'base'): [number, number] => {
@@ -156,7 +199,15 @@ function End({ layout, lit, x, y, s }: ViewProps) {
         {up === 1 ? 'bass' : 'treble'}
       </text>
       <Dimension x1={x} y1={y} x2={x} y2={at(-depth)} off={-34} text={say(depth)} lit={lit === 'depth'} />
-      <Dimension x1={right} y1={y} x2={right} y2={at(-lid.thickness)} off={14} text={say(lid.thickness)} lit={lit === 'lid.thickness'} />
+      <Dimension
+        x1={right}
+        y1={y}
+        x2={right}
+        y2={at(-lid.thickness)}
+        off={14}
+        text={say(lid.thickness)}
+        lit={lit === 'lid.thickness'}
+      />
       <Dimension
         x1={right}
         y1={at(box.baseTop)}

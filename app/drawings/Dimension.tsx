@@ -22,9 +22,7 @@ export function Dimension({ x1, y1, x2, y2, text, off, lit = false }: DimensionP
   const length = Math.abs(flat ? bx - ax : by - ay)
   const tight = length < 8 * text.length && !flat
   const arrow = (x: number, y: number, sign: 1 | -1) =>
-    flat
-      ? `M${x} ${y}l${sign * ARROW} -2.500v5z`
-      : `M${x} ${y}l-2.500 ${sign * ARROW}h5z`
+    flat ? `M${x} ${y}l${sign * ARROW} -2.500v5z` : `M${x} ${y}l-2.500 ${sign * ARROW}h5z`
   const over = Math.sign(off) * GAP
   return (
     <g className={lit ? 'dimension lit' : 'dimension'}>
@@ -33,7 +31,12 @@ export function Dimension({ x1, y1, x2, y2, text, off, lit = false }: DimensionP
       ) : (
         <path d={`M${x1 + over} ${y1}H${ax + over}M${x2 + over} ${y2}H${bx + over}M${ax} ${ay}V${by}`} />
       )}
-      {length > 3 * ARROW && <path className="dimension-arrow" d={`${arrow(ax, ay, flat ? (bx > ax ? 1 : -1) : by > ay ? 1 : -1)}${arrow(bx, by, flat ? (bx > ax ? -1 : 1) : by > ay ? -1 : 1)}`} />}
+      {length > 3 * ARROW && (
+        <path
+          className="dimension-arrow"
+          d={`${arrow(ax, ay, flat ? (bx > ax ? 1 : -1) : by > ay ? 1 : -1)}${arrow(bx, by, flat ? (bx > ax ? -1 : 1) : by > ay ? -1 : 1)}`}
+        />
+      )}
       {flat ? (
         <text x={middle.x} y={middle.y + (off < 0 ? -5 : 16)} textAnchor="middle">
           {text}
@@ -43,7 +46,12 @@ export function Dimension({ x1, y1, x2, y2, text, off, lit = false }: DimensionP
           {text}
         </text>
       ) : (
-        <text x={middle.x} y={middle.y} textAnchor="middle" transform={`rotate(-90 ${middle.x} ${middle.y}) translate(0 ${off < 0 ? -5 : 14})`}>
+        <text
+          x={middle.x}
+          y={middle.y}
+          textAnchor="middle"
+          transform={`rotate(-90 ${middle.x} ${middle.y}) translate(0 ${off < 0 ? -5 : 14})`}
+        >
           {text}
         </text>
       )}

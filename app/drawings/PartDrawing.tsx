@@ -16,10 +16,14 @@ export function PartDrawing({ part, full = false }: PartDrawingProps) {
   const around = Math.max(maxX - minX, maxY - minY) * AROUND + 1.5
   const box = [minX - around, -maxY - around, maxX - minX + 2 * around, maxY - minY + 2 * around]
   return (
-    <svg className="part-drawing" viewBox={box.map((one) => one.toFixed(3)).join(' ')} role="img" aria-label={`${part.title}, ${part.seen}`}>
+    <svg
+      className="part-drawing"
+      viewBox={box.map((one) => one.toFixed(3)).join(' ')}
+      role="img"
+      aria-label={`${part.title}, ${part.seen}`}
+    >
       <path className="part-wood" d={pathOf(part.outline)} />
       {inOrder(part.operations).map((operation, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: operations have no name of their own and keep their order
         <One key={index} operation={operation} full={full} />
       ))}
     </svg>
@@ -37,9 +41,24 @@ function One({ operation, full }: { operation: Operation; full: boolean }) {
     case 'recess':
       return <path className="part-recess" d={pathOf(operation.contour)} />
     case 'drill':
-      return <circle className="part-cut" cx={operation.centre.x} cy={-operation.centre.y} r={operation.diameter / 2} />
+      return (
+        <circle
+          className="part-cut"
+          cx={operation.centre.x}
+          cy={-operation.centre.y}
+          r={operation.diameter / 2}
+        />
+      )
     case 'slot':
-      return <line className="part-slot" x1={operation.from.x} y1={-operation.from.y} x2={operation.to.x} y2={-operation.to.y} />
+      return (
+        <line
+          className="part-slot"
+          x1={operation.from.x}
+          y1={-operation.from.y}
+          x2={operation.to.x}
+          y2={-operation.to.y}
+        />
+      )
     case 'mark':
       return <path className="part-mark" d={pathOf(operation.contour)} />
     case 'datum':

@@ -1,7 +1,7 @@
 /** The bar over every place: what is on the bench, the places in the order of the work, and what is always to hand. */
 import { type KeyboardEvent, useEffect, useState } from 'react'
 import { change, check, type Layout } from '../../geometry/index.ts'
-import { act, ACTIONS, PLACES } from '../actions/actions.ts'
+import { ACTIONS, act, PLACES } from '../actions/actions.ts'
 import { useLayout } from '../parts/calm.ts'
 import { Menu } from '../parts/Menu.tsx'
 import { stops } from '../parts/tightness.ts'
@@ -62,9 +62,18 @@ function Title() {
 
 function Kept() {
   const { state, at, words } = useBench((bench) => bench.keeping)
-  const plain = { kept: at ? `kept ${at}` : 'kept', keeping: 'keeping…', failed: 'not kept', 'not-ours': 'open elsewhere' }[state]
+  const plain = {
+    kept: at ? `kept ${at}` : 'kept',
+    keeping: 'keeping…',
+    failed: 'not kept',
+    'not-ours': 'open elsewhere',
+  }[state]
   return (
-    <p className={`kept kept-${state}`} role={state === 'failed' ? 'alert' : 'status'} title={words ?? undefined}>
+    <p
+      className={`kept kept-${state}`}
+      role={state === 'failed' ? 'alert' : 'status'}
+      title={words ?? undefined}
+    >
       {plain}
     </p>
   )
@@ -100,16 +109,18 @@ type Units = Layout['design']['units']
 
 const UNITS: readonly (readonly [string, Units])[] = [
   ['mm', { display: 'mm', fraction: 32 }],
-  ['inches, 1/8', { display: 'inches', fraction: 8 }],
-  ['inches, 1/16', { display: 'inches', fraction: 16 }],
-  ['inches, 1/32', { display: 'inches', fraction: 32 }],
-  ['inches, 1/64', { display: 'inches', fraction: 64 }],
+  ['inches 1/8', { display: 'inches', fraction: 8 }],
+  ['inches 1/16', { display: 'inches', fraction: 16 }],
+  ['inches 1/32', { display: 'inches', fraction: 32 }],
+  ['inches 1/64', { display: 'inches', fraction: 64 }],
   ['inches, decimal', { display: 'inches', fraction: 0 }],
 ]
 
 function UnitChooser() {
   const units = useBench((bench) => bench.design.units)
-  const here = UNITS.findIndex(([, one]) => one.display === units.display && (units.display === 'mm' || one.fraction === units.fraction))
+  const here = UNITS.findIndex(
+    ([, one]) => one.display === units.display && (units.display === 'mm' || one.fraction === units.fraction),
+  )
   return (
     <select
       className="unit-chooser"
@@ -139,10 +150,22 @@ function UndoRedo() {
   const canRedo = useBench((bench) => bench.canRedo)
   return (
     <>
-      <button type="button" className="quiet" disabled={!canUndo} title={undoLabel ? `Undo: ${undoLabel}` : undefined} onClick={() => act('undo')}>
+      <button
+        type="button"
+        className="quiet"
+        disabled={!canUndo}
+        title={undoLabel ? `Undo: ${undoLabel}` : undefined}
+        onClick={() => act('undo')}
+      >
         Undo
       </button>
-      <button type="button" className="quiet" disabled={!canRedo} title={redoLabel ? `Redo: ${redoLabel}` : undefined} onClick={() => act('redo')}>
+      <button
+        type="button"
+        className="quiet"
+        disabled={!canRedo}
+        title={redoLabel ? `Redo: ${redoLabel}` : undefined}
+        onClick={() => act('redo')}
+      >
         Redo
       </button>
     </>
@@ -150,10 +173,12 @@ function UndoRedo() {
 }
 
 function FileMenu() {
-  const items = ACTIONS.filter((action) => action.group === 'File' || action.id === 'all-actions').map((action) => ({
-    title: action.title,
-    beside: action.keys?.[0],
-    run: () => act(action.id),
-  }))
+  const items = ACTIONS.filter((action) => action.group === 'File' || action.id === 'all-actions').map(
+    (action) => ({
+      title: action.title,
+      beside: action.keys?.[0],
+      run: () => act(action.id),
+    }),
+  )
   return <Menu label="File" className="quiet" items={items} />
 }

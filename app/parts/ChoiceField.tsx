@@ -11,7 +11,15 @@ export interface ChoiceFieldProps extends FieldProps<string> {
 
 const SIDE_BY_SIDE = 26
 
-export function ChoiceField({ label, help, value, onCommit, options, name = (option) => option, id }: ChoiceFieldProps) {
+export function ChoiceField({
+  label,
+  help,
+  value,
+  onCommit,
+  options,
+  name = (option) => option,
+  id,
+}: ChoiceFieldProps) {
   const made = useId()
   const own = id ?? made
   const [fault, setFault] = useState<string | null>(null)
@@ -59,7 +67,12 @@ export function YesField({ label, help, value, onCommit }: FieldProps<boolean>) 
   return (
     <div className="field">
       <label className="check" htmlFor={own} title={help}>
-        <input id={own} type="checkbox" checked={value} onChange={(event) => onCommit(event.target.checked)} />
+        <input
+          id={own}
+          type="checkbox"
+          checked={value}
+          onChange={(event) => onCommit(event.target.checked)}
+        />
         {label}
       </label>
     </div>

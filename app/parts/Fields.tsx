@@ -1,8 +1,8 @@
 /** A form made from what the design's schema says of its fields: labels, help, limits and when they matter. */
 import { type Field, type Path, valueAt } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
-import { useDesign } from './calm.ts'
 import { ChoiceField, YesField } from './ChoiceField.tsx'
+import { useDesign } from './calm.ts'
 import { LengthField } from './LengthField.tsx'
 import { NumberField } from './NumberField.tsx'
 import { TextField } from './TextField.tsx'
@@ -20,17 +20,29 @@ export function Fields({ fields, base, without = [], explain = false }: FieldsPr
   const design = useDesign()
   return fields
     .filter((field) => !without.includes(field.name) && isWanted(design, base, field))
-    .map((field) => <OneField key={field.name} field={field} path={[...base, ...field.name.split('.')]} explain={explain} />)
+    .map((field) => (
+      <OneField key={field.name} field={field} path={[...base, ...field.name.split('.')]} explain={explain} />
+    ))
 }
 
 /** Does the field matter, as its neighbours stand? */
 function isWanted(design: unknown, base: Path, { name, when }: Field): boolean {
   if (!when) return true
   const beside = [...base, ...name.split('.').slice(0, -1)]
-  return Object.entries(when).every(([key, values]) => values.includes(valueAt(design, [...beside, key]) as string | boolean))
+  return Object.entries(when).every(([key, values]) =>
+    values.includes(valueAt(design, [...beside, key]) as string | boolean),
+  )
 }
 
-export function OneField({ field, path, explain = false }: { readonly field: Field; readonly path: Path; readonly explain?: boolean }) {
+export function OneField({
+  field,
+  path,
+  explain = false,
+}: {
+  readonly field: Field
+  readonly path: Path
+  readonly explain?: boolean
+}) {
   const value = valueAt(useDesign(), path)
   const { label, help, unit, min, max, options } = field
   const take = (next: unknown) => setField(path, next, label)
@@ -41,11 +53,20 @@ export function OneField({ field, path, explain = false }: { readonly field: Fie
     case 'count':
       return <NumberField {...shared} whole min={min} max={max} value={Number(value)} onCommit={take} />
     case 'degrees':
-      return <NumberField {...shared} min={min} max={max} value={Number(value)} onCommit={take} beside="degrees" />
+      return (
+        <NumberField {...shared} min={min} max={max} value={Number(value)} onCommit={take} beside="degrees" />
+      )
     case 'yes or no':
       return <YesField {...shared} value={value === true} onCommit={take} />
     case 'one of':
-      return <ChoiceField {...shared} value={String(value)} options={(options ?? []).map(String)} onCommit={take} />
+      return (
+        <ChoiceField
+          {...shared}
+          value={String(value)}
+          options={(options ?? []).map(String)}
+          onCommit={take}
+        />
+      )
     case 'text':
       return <TextField {...shared} value={String(value ?? '')} onCommit={take} />
     default:

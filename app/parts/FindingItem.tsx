@@ -2,8 +2,8 @@
 import { useId, useState } from 'react'
 import { change, type Finding, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
-import { FACE_TITLES, nameOf, sayMargin, sayMeasure } from './say.ts'
 import { Sign } from './Sign.tsx'
+import { FACE_TITLES, nameOf, sayMargin, sayMeasure } from './say.ts'
 import { selectable } from './structure.ts'
 
 export interface FindingItemProps {
@@ -18,8 +18,15 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
   const about = finding.about.map((id) => nameOf(id, layout)).join(', ')
   const quiet = grade === 'clear' && !lit
   return (
-    <article className={`finding ${grade} ${lit ? 'lit' : ''} ${finding.overruled === undefined ? '' : 'overruled'}`}>
-      <button type="button" className="finding-head" aria-pressed={lit} onClick={() => light(lit ? null : finding.key)}>
+    <article
+      className={`finding ${grade} ${lit ? 'lit' : ''} ${finding.overruled === undefined ? '' : 'overruled'}`}
+    >
+      <button
+        type="button"
+        className="finding-head"
+        aria-pressed={lit}
+        onClick={() => light(lit ? null : finding.key)}
+      >
         <Sign grade={grade} />
         <span className="finding-title">
           {ruleOf(finding.rule).title}
@@ -57,7 +64,9 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         </dl>
       )}
       {lit && <Decide finding={finding} layout={layout} />}
-      {!lit && finding.overruled !== undefined && <p className="small soft">Overruled: {finding.overruled}</p>}
+      {!lit && finding.overruled !== undefined && (
+        <p className="small soft">Overruled: {finding.overruled}</p>
+      )}
     </article>
   )
 }
@@ -120,14 +129,22 @@ function Overrule({ finding }: { finding: Finding }) {
       className="overrule"
       onSubmit={(event) => {
         event.preventDefault()
-        if (reason.trim() === '') setFault('Say in a few words why you can live with it; the reason stays with the design.')
+        if (reason.trim() === '')
+          setFault('Say in a few words why you can live with it; the reason stays with the design.')
         else set(reason.trim(), 'Overrule a finding')
       }}
     >
       <label htmlFor={own} className="small soft">
         Why you can live with it
       </label>
-      <input id={own} type="text" className="field-wide" maxLength={500} value={reason} onChange={(event) => setReason(event.target.value)} />
+      <input
+        id={own}
+        type="text"
+        className="field-wide"
+        maxLength={500}
+        value={reason}
+        onChange={(event) => setReason(event.target.value)}
+      />
       {fault && (
         <p className="field-fault" role="alert">
           {fault}

@@ -2,8 +2,8 @@
 import type { Design } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField } from './ChoiceField.tsx'
-import type { Answer } from './field.ts'
 import { useLayout } from './calm.ts'
+import type { Answer } from './field.ts'
 import { NumberField } from './NumberField.tsx'
 import { TextField } from './TextField.tsx'
 
@@ -34,9 +34,12 @@ export function FretList({ label, help }: { readonly label: string; readonly hel
   const take = (next: Frets): Answer => setField(PATH, next, label)
   const turn = (by: By): Answer => {
     // What is there now, said in the other way, as far as it can be.
-    const cents = layout.frets.filter((fret) => fret.number > 0).map((fret) => Math.round(fret.cents * 100) / 100)
+    const cents = layout.frets
+      .filter((fret) => fret.number > 0)
+      .map((fret) => Math.round(fret.cents * 100) / 100)
     const some = cents.length > 0 ? cents : [1200]
-    if (by === 'equal') return take({ by, count: Math.max(1, Math.min(36, Math.ceil((some.at(-1) ?? 1200) / 100))) })
+    if (by === 'equal')
+      return take({ by, count: Math.max(1, Math.min(36, Math.ceil((some.at(-1) ?? 1200) / 100))) })
     if (by === 'steps') return take({ by, list: some.map((one) => Math.round(one) / 100) })
     return take(by === 'cents' ? { by, list: some } : { by, list: FIRST_RATIOS })
   }
@@ -51,9 +54,20 @@ export function FretList({ label, help }: { readonly label: string; readonly hel
         onCommit={(by) => turn(by as By)}
       />
       {frets.by === 'equal' ? (
-        <NumberField label="How many" whole min={0} max={36} value={frets.count} onCommit={(count) => take({ by: 'equal', count })} />
+        <NumberField
+          label="How many"
+          whole
+          min={0}
+          max={36}
+          value={frets.count}
+          onCommit={(count) => take({ by: 'equal', count })}
+        />
       ) : (
-        <TextField label={EXAMPLES[frets.by]} value={frets.list.join(', ')} onCommit={(text) => readList(frets.by as Exclude<By, 'equal'>, text, take)} />
+        <TextField
+          label={EXAMPLES[frets.by]}
+          value={frets.list.join(', ')}
+          onCommit={(text) => readList(frets.by as Exclude<By, 'equal'>, text, take)}
+        />
       )}
     </div>
   )

@@ -1,5 +1,5 @@
 /** Every fret: from the nut, on the user's rule and how far that is off, and the step to check the work by. */
-import { formatLength, type FretLine, type Layout, roundedLength } from '../../geometry/index.ts'
+import { type FretLine, formatLength, type Layout, roundedLength } from '../../geometry/index.ts'
 import { useLayout } from './calm.ts'
 
 export function FretTable() {
@@ -7,7 +7,12 @@ export function FretTable() {
   const { units } = layout.design
   const frets = layout.frets.filter((fret) => fret.number > 0)
   return (
-    <section className="fret-table" aria-label="Frets" tabIndex={0}>
+    <section
+      className="fret-table"
+      aria-label="Frets"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so keys must be able to reach it
+      tabIndex={0}
+    >
       <table>
         <caption className="unseen">Frets, every one measured from the nut</caption>
         <thead>
@@ -38,16 +43,30 @@ export function FretTable() {
 const MM = { display: 'mm', fraction: 0 } as const
 
 function Row({ fret, units }: { fret: FretLine; units: Layout['design']['units'] }) {
-  const shown = roundedLength(fret.fromNut, units.display === 'mm' ? { display: 'mm', fraction: 0 } : units, units.display === 'mm' ? { decimals: 1 } : {})
+  const shown = roundedLength(
+    fret.fromNut,
+    units.display === 'mm' ? { display: 'mm', fraction: 0 } : units,
+    units.display === 'mm' ? { decimals: 1 } : {},
+  )
   const off = formatLength(shown.errorMm, MM, { decimals: 2 })
   return (
     <tr className={fret.number % 12 === 0 ? 'octave' : undefined}>
       <th scope="row">{fret.number}</th>
       <td>{formatLength(fret.fromNut, MM, { decimals: 2 })}</td>
       <td>{shown.text}</td>
-      <td className={Math.abs(shown.errorMm) >= 0.25 ? 'far-off' : 'soft'}>{shown.errorMm > 0.005 ? `+${off}` : off}</td>
+      <td className={Math.abs(shown.errorMm) >= 0.25 ? 'far-off' : 'soft'}>
+        {shown.errorMm > 0.005 ? `+${off}` : off}
+      </td>
       <td>{formatLength(fret.step, MM, { decimals: 2 })}</td>
-      <td className="soft">{fret.overBox ? (fret.onWood ? 'over the box' : 'beyond the board') : fret.onWood ? 'on the neck' : 'beyond the board'}</td>
+      <td className="soft">
+        {fret.overBox
+          ? fret.onWood
+            ? 'over the box'
+            : 'beyond the board'
+          : fret.onWood
+            ? 'on the neck'
+            : 'beyond the board'}
+      </td>
     </tr>
   )
 }

@@ -14,7 +14,10 @@ export function Gauges({ label, help }: { readonly label: string; readonly help:
   const { strings, units } = useDesign()
   const take = (text: string): Answer => {
     const list: number[] = []
-    for (const word of text.split(/[,;]\s*|\s{2,}/).map((one) => one.trim()).filter(Boolean)) {
+    for (const word of text
+      .split(/[,;]\s*|\s{2,}/)
+      .map((one) => one.trim())
+      .filter(Boolean)) {
       const reading = readLength(word, units.display)
       if (!reading.ok) return reading
       list.push(Math.round(reading.mm * 1e4) / 1e4)

@@ -46,7 +46,9 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
       thing={thing}
     />
   )
-  const own = fields.filter((one) => !['id', 'name', 'along', 'across', 'turnDegrees', 'face'].includes(one.name))
+  const own = fields.filter(
+    (one) => !['id', 'name', 'along', 'across', 'turnDegrees', 'face'].includes(one.name),
+  )
   return (
     <>
       <header>
@@ -61,9 +63,13 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
       {place('along')}
       {place('across')}
       <p className="soft small">
-        Arrow keys move it by {sayStep(layout.design.units)}, with Shift by ten times that. Alt while dragging lets go of every line.
+        Arrow keys move it by {sayStep(layout.design.units)}, with Shift by ten times that. Alt while dragging
+        lets go of every line.
       </p>
-      <Fields fields={fields.filter((one) => ['turnDegrees', 'face', 'name'].includes(one.name))} base={base} />
+      <Fields
+        fields={fields.filter((one) => ['turnDegrees', 'face', 'name'].includes(one.name))}
+        base={base}
+      />
       <div className="inspector-actions">
         <button type="button" onClick={() => duplicateThing(thing.id)}>
           Duplicate
@@ -132,8 +138,8 @@ function NothingSelected({ layout }: { layout: Layout }) {
         <h2>Nothing is selected</h2>
       </header>
       <p className="soft">
-        Press something on the drawing or in the list to see its measures. Drag sound holes, pickup and screws where you want
-        them; drag the saddle to slide neck and strings over the box.
+        Press something on the drawing or in the list to see its measures. Drag sound holes, pickup and screws
+        where you want them; drag the saddle to slide neck and strings over the box.
       </p>
       <dl className="keys">
         <dt>B</dt>

@@ -4,10 +4,10 @@
  */
 import { type KeyboardEvent, useEffect, useId, useState } from 'react'
 import { formatLength, type Layout, readLength, roundedLength, stepOf } from '../../geometry/index.ts'
-import type { FieldProps } from './field.ts'
-import { exactly } from './say.ts'
-import { Shell } from './Shell.tsx'
 import { useDesign } from './calm.ts'
+import type { FieldProps } from './field.ts'
+import { Shell } from './Shell.tsx'
+import { exactly } from './say.ts'
 
 type Units = Layout['design']['units']
 
@@ -26,7 +26,17 @@ export function besideOf(mm: number, units: Units): string {
   return Math.abs(roundedLength(mm, units).errorMm) > 0.005 ? exactly(mm) : 'mm'
 }
 
-export function LengthField({ label, help, value, onCommit, id, explain, beside, onType, units: given }: LengthFieldProps) {
+export function LengthField({
+  label,
+  help,
+  value,
+  onCommit,
+  id,
+  explain,
+  beside,
+  onType,
+  units: given,
+}: LengthFieldProps) {
   const made = useId()
   const own = id ?? made
   const design = useDesign()
@@ -93,6 +103,7 @@ export function LengthField({ label, help, value, onCommit, id, explain, beside,
           autoComplete="off"
           spellCheck={false}
           value={text}
+          data-typing={typing}
           aria-invalid={fault !== null}
           aria-describedby={fault ? `${own}-fault` : undefined}
           onFocus={(event) => event.target.select()}

@@ -24,7 +24,9 @@ function besideButton(button: HTMLElement): CSSProperties {
   const box = button.getBoundingClientRect()
   const { clientWidth, clientHeight } = document.documentElement
   return {
-    ...(box.left < clientWidth / 2 ? { left: Math.max(4, box.left) } : { right: Math.max(4, clientWidth - box.right) }),
+    ...(box.left < clientWidth / 2
+      ? { left: Math.max(4, box.left) }
+      : { right: Math.max(4, clientWidth - box.right) }),
     ...(box.bottom < clientHeight * 0.6 ? { top: box.bottom + 2 } : { bottom: clientHeight - box.top + 2 }),
   }
 }
@@ -62,7 +64,7 @@ export function Menu({ label, items, className = '', name }: MenuProps) {
   }
   let heading = ''
   return (
-    <div className="menu" ref={root} onKeyDown={onKeyDown}>
+    <div className="menu" ref={root}>
       <button
         type="button"
         ref={button}
@@ -76,7 +78,14 @@ export function Menu({ label, items, className = '', name }: MenuProps) {
         {label}
       </button>
       {open && (
-        <div className="menu-list" style={button.current ? besideButton(button.current) : undefined} role="menu" id={own} aria-label={name ?? label}>
+        <div
+          className="menu-list"
+          style={button.current ? besideButton(button.current) : undefined}
+          role="menu"
+          onKeyDown={onKeyDown}
+          id={own}
+          aria-label={name ?? label}
+        >
           {items.map((item) => {
             const under = item.under && item.under !== heading ? item.under : null
             if (item.under) heading = item.under

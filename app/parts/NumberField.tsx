@@ -13,7 +13,17 @@ export interface NumberFieldProps extends FieldProps<number> {
 
 const WRITTEN = /^[+\-−]?\d*[.,]?\d+°?$/
 
-export function NumberField({ label, help, value, onCommit, whole = false, min, max, beside, id }: NumberFieldProps) {
+export function NumberField({
+  label,
+  help,
+  value,
+  onCommit,
+  whole = false,
+  min,
+  max,
+  beside,
+  id,
+}: NumberFieldProps) {
   const made = useId()
   const own = id ?? made
   const shown = String(value).replace('-', '−')
@@ -32,12 +42,15 @@ export function NumberField({ label, help, value, onCommit, whole = false, min, 
   const commit = () => {
     const plain = text.trim()
     if (plain === shown) return setFault(null)
-    if (!WRITTEN.test(plain)) return setFault(`“${plain}” is no number. Write one, such as ${whole ? '3' : '12.5'}.`)
+    if (!WRITTEN.test(plain))
+      return setFault(`“${plain}” is no number. Write one, such as ${whole ? '3' : '12.5'}.`)
     const next = Number(plain.replace('−', '-').replace(',', '.').replace('°', ''))
-    if (whole && !Number.isInteger(next)) return setFault(`${plain} is no whole number. Write one, such as 3.`)
+    if (whole && !Number.isInteger(next))
+      return setFault(`${plain} is no whole number. Write one, such as 3.`)
     take(next)
   }
-  const by = (step: number) => take(Math.min(max ?? Number.POSITIVE_INFINITY, Math.max(min ?? Number.NEGATIVE_INFINITY, value + step)))
+  const by = (step: number) =>
+    take(Math.min(max ?? Number.POSITIVE_INFINITY, Math.max(min ?? Number.NEGATIVE_INFINITY, value + step)))
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter') commit()
     else if (event.key === 'Escape') {
@@ -60,6 +73,7 @@ export function NumberField({ label, help, value, onCommit, whole = false, min, 
             inputMode="decimal"
             autoComplete="off"
             value={text}
+            data-typing={text !== shown}
             aria-invalid={fault !== null}
             aria-describedby={fault ? `${own}-fault` : undefined}
             onChange={(event) => setText(event.target.value)}
@@ -68,10 +82,20 @@ export function NumberField({ label, help, value, onCommit, whole = false, min, 
           />
           {whole && (
             <>
-              <button type="button" aria-label={`${label}: one less`} disabled={min !== undefined && value <= min} onClick={() => by(-1)}>
+              <button
+                type="button"
+                aria-label={`${label}: one less`}
+                disabled={min !== undefined && value <= min}
+                onClick={() => by(-1)}
+              >
                 −
               </button>
-              <button type="button" aria-label={`${label}: one more`} disabled={max !== undefined && value >= max} onClick={() => by(1)}>
+              <button
+                type="button"
+                aria-label={`${label}: one more`}
+                disabled={max !== undefined && value >= max}
+                onClick={() => by(1)}
+              >
                 +
               </button>
             </>

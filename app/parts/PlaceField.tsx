@@ -1,9 +1,25 @@
 /** Where a thing stands on one axis of its face: a measure, or an intent that follows when the box changes. */
 import { useId, useState } from 'react'
-import { type Across, type Along, formatShare, type Layout, type Path, type Thing } from '../../geometry/index.ts'
+import {
+  type Across,
+  type Along,
+  formatShare,
+  type Layout,
+  type Path,
+  type Thing,
+} from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { LengthField } from './LengthField.tsx'
-import { asKind, type Axis, KIND_WORDS, kindOfPlace, kindsFor, linesOf, type PlaceKind, partnersFor } from './place-kinds.ts'
+import {
+  type Axis,
+  asKind,
+  KIND_WORDS,
+  kindOfPlace,
+  kindsFor,
+  linesOf,
+  type PlaceKind,
+  partnersFor,
+} from './place-kinds.ts'
 import { exactly, nameOf, sayLength } from './say.ts'
 
 export interface PlaceFieldProps {
@@ -57,10 +73,20 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
         />
       )}
       {typeof place === 'object' && 'share' in place && (
-        <Percent label={`${label}, share`} value={place.share} onCommit={(share) => take({ share })} />
+        <Percent
+          label={`${label}, share`}
+          of="of the face"
+          value={place.share}
+          onCommit={(share) => take({ share })}
+        />
       )}
       {typeof place === 'object' && 'ofScale' in place && (
-        <Percent label={`${label}, share of the scale`} value={place.ofScale} onCommit={(ofScale) => take({ ofScale })} />
+        <Percent
+          label={`${label}, share of the scale`}
+          of="of the scale, from the saddle"
+          value={place.ofScale}
+          onCommit={(ofScale) => take({ ofScale })}
+        />
       )}
       {typeof place === 'object' && 'midway' in place && (
         <div className="field-row">
@@ -85,7 +111,12 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
         </div>
       )}
       {typeof place === 'object' && 'mirror' in place && thing && (
-        <select aria-label={`${label}, partner`} className="field-wide" value={place.mirror} onChange={(event) => take({ mirror: event.target.value })}>
+        <select
+          aria-label={`${label}, partner`}
+          className="field-wide"
+          value={place.mirror}
+          onChange={(event) => take({ mirror: event.target.value })}
+        >
           {partnersFor(layout, thing).map((one) => (
             <option key={one.thing.id} value={one.thing.id}>
               {nameOf(one.thing.id, layout)}
@@ -115,7 +146,19 @@ function originOf(axis: Axis, thing: Thing | null): string {
 }
 
 /** What the place comes to here: from the panel's own lines, and from the nut. */
-function ComesTo({ layout, axis, at, thing, followed }: { layout: Layout; axis: Axis; at: number; thing: Thing | null; followed: boolean }) {
+function ComesTo({
+  layout,
+  axis,
+  at,
+  thing,
+  followed,
+}: {
+  layout: Layout
+  axis: Axis
+  at: number
+  thing: Thing | null
+  followed: boolean
+}) {
   const { units } = layout.design
   const face = thing?.face ?? 'lid'
   const panel = layout.panels[face]
@@ -136,7 +179,8 @@ function ComesTo({ layout, axis, at, thing, followed }: { layout: Layout; axis: 
     <p className="comes-to">
       {followed && (
         <>
-          here <b>{sayLength(shown, units)}</b> {originOf(axis, thing).replace(/, .*/, '')} ({exactly(shown)}),{' '}
+          here <b>{sayLength(shown, units)}</b> {originOf(axis, thing).replace(/, .*/, '')} ({exactly(shown)}
+          ),{' '}
         </>
       )}
       {[...others, ...(nut === null ? [] : [`${sayLength(nut, units)} from the nut`])].join(', ')}
@@ -144,16 +188,29 @@ function ComesTo({ layout, axis, at, thing, followed }: { layout: Layout; axis: 
   )
 }
 
-function Percent({ label, value, onCommit }: { label: string; value: number; onCommit: (share: number) => { ok: boolean } }) {
+function Percent({
+  label,
+  of,
+  value,
+  onCommit,
+}: {
+  label: string
+  of: string
+  value: number
+  onCommit: (share: number) => { ok: boolean }
+}) {
   const own = useId()
-  const shown = formatShare(value, { decimals: 2 }).replace('%', '').replace(/\.?0+$/, '')
+  const shown = formatShare(value, { decimals: 2 })
+    .replace('%', '')
+    .replace(/\.?0+$/, '')
   const [typed, setTyped] = useState<string | null>(null)
   const commit = () => {
     if (typed === null) return
     const share = Number(typed.replace(',', '.').replace('%', '').replace('−', '-')) / 100
     if (typed.trim() !== '' && Number.isFinite(share) && onCommit(share).ok) setTyped(null)
   }
-  const wrong = typed !== null && !Number.isFinite(Number(typed.replace(',', '.').replace('%', '').replace('−', '-')))
+  const wrong =
+    typed !== null && !Number.isFinite(Number(typed.replace(',', '.').replace('%', '').replace('−', '-')))
   return (
     <div className="field-row">
       <input
@@ -174,7 +231,7 @@ function Percent({ label, value, onCommit }: { label: string; value: number; onC
           }
         }}
       />
-      <span className="field-beside">%</span>
+      <span className="field-beside">% {of}</span>
     </div>
   )
 }

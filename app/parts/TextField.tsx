@@ -29,13 +29,32 @@ export function TextField({ label, help, value, onCommit, long = false, placehol
     setText(value)
     setFault(null)
   }
-  const shared = { id: own, value: text, placeholder, 'aria-invalid': fault !== null, onBlur: commit, onKeyDown }
+  const shared = {
+    id: own,
+    value: text,
+    'data-typing': text !== value,
+    placeholder,
+    'aria-invalid': fault !== null,
+    onBlur: commit,
+    onKeyDown,
+  }
   return (
     <Shell id={own} label={label} help={help} fault={fault}>
       {long ? (
-        <textarea {...shared} className="field-wide" rows={3} onChange={(event) => setText(event.target.value)} />
+        <textarea
+          {...shared}
+          className="field-wide"
+          rows={3}
+          onChange={(event) => setText(event.target.value)}
+        />
       ) : (
-        <input {...shared} className="field-wide" type="text" autoComplete="off" onChange={(event) => setText(event.target.value)} />
+        <input
+          {...shared}
+          className="field-wide"
+          type="text"
+          autoComplete="off"
+          onChange={(event) => setText(event.target.value)}
+        />
       )}
     </Shell>
   )

@@ -3,8 +3,8 @@ import { check, FACES, type Face, type Finding, KINDS, type Layout } from '../..
 import { addThing, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Menu } from './Menu.tsx'
-import { FACE_TITLES, nameOf, sayMeasure } from './say.ts'
 import { Sign } from './Sign.tsx'
+import { FACE_TITLES, nameOf, sayMeasure } from './say.ts'
 import { namesOf, PIECES } from './structure.ts'
 import { tightestAbout } from './tightness.ts'
 
@@ -27,9 +27,15 @@ export function ThingList() {
           .filter((one) => one.face === face)
           .map(({ thing }) => ({ id: thing.id, title: nameOf(thing.id, layout) }))
         const pieces = face === 'lid' ? [...piece('saddle'), ...piece('tailpiece')] : []
-        return <Group key={face} title={FACE_TITLES[face]} face={face} rows={[...pieces, ...rows]} {...shared} />
+        return (
+          <Group key={face} title={FACE_TITLES[face]} face={face} rows={[...pieces, ...rows]} {...shared} />
+        )
       })}
-      <Group title="Neck and strings" rows={['neck', 'board', 'headstock', 'nut', 'strings'].flatMap(piece)} {...shared} />
+      <Group
+        title="Neck and strings"
+        rows={['neck', 'board', 'headstock', 'nut', 'strings'].flatMap(piece)}
+        {...shared}
+      />
     </nav>
   )
 }
@@ -62,13 +68,27 @@ function Group({ title, face, rows, layout, findings }: GroupProps) {
 function PutMenu({ face }: { face: Face }) {
   const items = Object.values(KINDS)
     .filter((kind) => (kind.faces as readonly Face[]).includes(face))
-    .map((kind) => ({ title: kind.title, under: `Put on the ${FACE_TITLES[face].toLowerCase()}`, run: () => void addThing(kind.kind, face) }))
-  return <Menu label="Put…" name={`Put something on the ${FACE_TITLES[face].toLowerCase()}`} className="link" items={items} />
+    .map((kind) => ({
+      title: kind.title,
+      under: `Put on the ${FACE_TITLES[face].toLowerCase()}`,
+      run: () => void addThing(kind.kind, face),
+    }))
+  return (
+    <Menu
+      label="Put…"
+      name={`Put something on the ${FACE_TITLES[face].toLowerCase()}`}
+      className="link"
+      items={items}
+    />
+  )
 }
 
 function ThingRow({ row, layout, findings }: { row: Row; layout: Layout; findings: readonly Finding[] }) {
   const selected = useBench((bench) => bench.selection === row.id)
-  const tight = namesOf(row.id, layout).map((name) => tightestAbout(findings, name)).find((one) => one !== null) ?? null
+  const tight =
+    namesOf(row.id, layout)
+      .map((name) => tightestAbout(findings, name))
+      .find((one) => one !== null) ?? null
   const wrong = tight && tight.grade !== 'clear'
   return (
     <li>
@@ -81,7 +101,10 @@ function ThingRow({ row, layout, findings }: { row: Row; layout: Layout; finding
         <span className="thing-name">{row.title}</span>
         {wrong && <Sign grade={tight.grade} />}
         {tight && tight.measured !== null && (
-          <span className={`thing-margin ${tight.grade}`} title={`Tightest: ${sayMeasure(tight.measured, tight.unit, layout.design.units)}`}>
+          <span
+            className={`thing-margin ${tight.grade}`}
+            title={`Tightest: ${sayMeasure(tight.measured, tight.unit, layout.design.units)}`}
+          >
             {sayMeasure(tight.measured, tight.unit, layout.design.units)}
           </span>
         )}

@@ -2,8 +2,8 @@
 import { check, type Finding, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
 import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
-import { nameOf, sayMargin, sayMeasure } from './say.ts'
 import { Sign } from './Sign.tsx'
+import { nameOf, sayMargin, sayMeasure } from './say.ts'
 import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
 
@@ -16,7 +16,7 @@ export function TightestStrip() {
   const lit = useBench((bench) => bench.litFinding)
   const shown = tightest(check(layout), HOW_MANY)
   return (
-    <footer className="tightest" aria-label="Tightest margins">
+    <section className="tightest" aria-label="Tightest margins">
       <h2>Tightest</h2>
       {shown.length === 0 && <p className="soft small">Nothing is measured yet.</p>}
       <ul>
@@ -26,7 +26,7 @@ export function TightestStrip() {
           </li>
         ))}
       </ul>
-    </footer>
+    </section>
   )
 }
 
@@ -69,15 +69,25 @@ function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; li
 /** Where the measure lies on the scale: the limit is at its tick, twice the limit near the far end. */
 function position(margin: number, limit: number): number {
   const share = margin / Math.max(Math.abs(limit), 1)
-  return Math.min(0.97, Math.max(0.03, LIMIT_AT + (share > 0 ? share * (1 - LIMIT_AT) * 0.8 : share * LIMIT_AT)))
+  return Math.min(
+    0.97,
+    Math.max(0.03, LIMIT_AT + (share > 0 ? share * (1 - LIMIT_AT) * 0.8 : share * LIMIT_AT)),
+  )
 }
 
 function Scale({ at, grade }: { at: number; grade: Finding['grade'] }) {
   const id = grade === 'stop' ? 'crossed' : 'slanted'
   return (
-    <svg className={`margin-scale ${grade}`} viewBox="0 0 100 12" preserveAspectRatio="none" aria-hidden="true">
+    <svg
+      className={`margin-scale ${grade}`}
+      viewBox="0 0 100 12"
+      preserveAspectRatio="none"
+      aria-hidden="true"
+    >
       <rect className="margin-track" x="0" y="3" width="100" height="6" />
-      {grade !== 'clear' && grade !== 'note' && <rect x="0" y="3" width={LIMIT_AT * 100} height="6" fill={`url(#${id})`} />}
+      {grade !== 'clear' && grade !== 'note' && (
+        <rect x="0" y="3" width={LIMIT_AT * 100} height="6" fill={`url(#${id})`} />
+      )}
       <line className="margin-tick" x1={LIMIT_AT * 100} x2={LIMIT_AT * 100} y1="0" y2="12" />
       <line className="margin-dot" x1={at * 100} x2={at * 100} y1="6" y2="6" />
     </svg>

@@ -18,7 +18,7 @@ export const KIND_WORDS: Readonly<Record<PlaceKind, string>> = {
   measure: 'a measure',
   share: 'a share of the face',
   midway: 'midway between two lines',
-  ofScale: 'a share of the scale from the saddle',
+  ofScale: 'a share of the scale',
   mirror: 'as its partner',
 }
 
@@ -52,7 +52,11 @@ export function kindsFor(layout: Layout, axis: Axis, thing: Pick<Thing, 'id' | '
 export function linesOf(layout: Layout, axis: Axis, thing: Pick<Thing, 'id' | 'face'> | null): string[] {
   const names: readonly string[] = axis === 'along' ? ALONG_LINES : ACROSS_LINES
   if (!thing) return names.filter((name) => name !== 'saddle' && name !== 'board end')
-  const lines = isPlan(thing.face) ? names : axis === 'along' ? ['neck-end edge', 'tail-end edge'] : ['centreline']
+  const lines = isPlan(thing.face)
+    ? names
+    : axis === 'along'
+      ? ['neck-end edge', 'tail-end edge']
+      : ['centreline']
   return [...lines, ...partnersFor(layout, thing).map((one) => one.thing.id)]
 }
 
@@ -80,7 +84,12 @@ export function asKind(
       return { mirror: nearestPartner(layout, thing, axis, at) }
     case 'midway': {
       const lines = linesOf(layout, axis, thing)
-      if (axis === 'along') return { midway: thing ? ['neck-end edge', lines.includes('saddle') ? 'saddle' : 'tail-end edge'] : ['neck-end edge', 'tail-end edge'] }
+      if (axis === 'along')
+        return {
+          midway: thing
+            ? ['neck-end edge', lines.includes('saddle') ? 'saddle' : 'tail-end edge']
+            : ['neck-end edge', 'tail-end edge'],
+        }
       const treble = at >= 0
       return isPlan(face)
         ? { midway: treble ? ['neck treble side', 'treble edge'] : ['neck bass side', 'bass edge'] }
@@ -90,7 +99,12 @@ export function asKind(
 }
 
 /** The partner whose place this already is, or else the first there is. */
-function nearestPartner(layout: Layout, thing: Pick<Thing, 'id' | 'face'> | null, axis: Axis, at: number): string {
+function nearestPartner(
+  layout: Layout,
+  thing: Pick<Thing, 'id' | 'face'> | null,
+  axis: Axis,
+  at: number,
+): string {
   const partners = thing ? partnersFor(layout, thing) : []
   const plan = isPlan(thing?.face ?? 'lid')
   const off = (one: Placed) => Math.abs(axis === 'along' ? one.at.x - at : (plan ? -one.at.y : one.at.y) - at)

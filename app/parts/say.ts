@@ -1,5 +1,13 @@
 /** Numbers as the screen says them: lengths in the builder's unit, everything else in its own. */
-import { type Finding, type Face, formatLength, formatShare, type Layout, ruleOf, stepOf } from '../../geometry/index.ts'
+import {
+  type Face,
+  type Finding,
+  formatLength,
+  formatShare,
+  type Layout,
+  ruleOf,
+  stepOf,
+} from '../../geometry/index.ts'
 
 type Units = Layout['design']['units']
 
@@ -16,7 +24,8 @@ export const FACE_TITLES: Readonly<Record<Face, string>> = {
 export const sayLength = (mm: number, units: Units): string => formatLength(mm, units, { unit: true })
 
 /** A length to the hundredth of a millimetre, whatever the unit shown. */
-export const exactly = (mm: number): string => `${formatLength(mm, { display: 'mm', fraction: 0 }, { decimals: 2 })} mm`
+export const exactly = (mm: number): string =>
+  `${formatLength(mm, { display: 'mm', fraction: 0 }, { decimals: 2 })} mm`
 
 /** A finding's number in its own unit. Example: `sayMeasure(3.2, 'degrees', units)` is `3.2°`. */
 export function sayMeasure(value: number, unit: Finding['unit'], units: Units): string {

@@ -11,9 +11,24 @@ export interface Piece {
 }
 
 export const PIECES: readonly Piece[] = [
-  { id: 'box', title: 'The box itself', section: 'box', hint: 'Once selected, drag it to slide it along under the strings.' },
-  { id: 'saddle', title: 'Saddle', section: 'saddle', hint: 'Drag it, and neck and strings slide with it over the box.' },
-  { id: 'tailpiece', title: 'Tailpiece', section: 'tailpiece', hint: 'Drag the row of holes along the tail or the lid.' },
+  {
+    id: 'box',
+    title: 'The box itself',
+    section: 'box',
+    hint: 'Once selected, drag it to slide it along under the strings.',
+  },
+  {
+    id: 'saddle',
+    title: 'Saddle',
+    section: 'saddle',
+    hint: 'Drag it, and neck and strings slide with it over the box.',
+  },
+  {
+    id: 'tailpiece',
+    title: 'Tailpiece',
+    section: 'tailpiece',
+    hint: 'Drag the row of holes along the tail or the lid.',
+  },
   { id: 'neck', title: 'Neck', section: 'neck' },
   { id: 'board', title: 'Fretboard', section: 'board' },
   { id: 'headstock', title: 'Headstock', section: 'headstock' },

@@ -1,12 +1,16 @@
 /** Which findings bear on what, and which of them are tightest. */
-import { type Finding, type LimitName, LIMITS } from '../../geometry/index.ts'
+import { type Finding, LIMITS, type LimitName } from '../../geometry/index.ts'
 
 /** The tightest finding about a thing or a piece of the instrument: the gravest, then the least margin. */
 export function tightestAbout(findings: readonly Finding[], id: string): Finding | null {
-  const about = findings.filter((one) => one.about.includes(id) && one.overruled === undefined && isMargin(one))
+  const about = findings.filter(
+    (one) => one.about.includes(id) && one.overruled === undefined && isMargin(one),
+  )
   // `check` gives them gravest first, and what fails before what holds.
   const first = about[0]
-  return first && first.grade === 'clear' ? ([...about].sort((a, b) => spare(a) - spare(b))[0] ?? null) : (first ?? null)
+  return first && first.grade === 'clear'
+    ? ([...about].sort((a, b) => spare(a) - spare(b))[0] ?? null)
+    : (first ?? null)
 }
 
 /** A measure that could be tighter or looser; a count that is right has no margin. */

@@ -1,13 +1,14 @@
 /** Choose: strings, scale, neck and what goes with them, with what follows from each choice beside it. */
+import { useEffect } from 'react'
 import { type Field, fieldsOf } from '../../geometry/index.ts'
-import { Drawing } from '../canvas/Drawing.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { FretList } from '../parts/FretList.tsx'
 import { FretTable } from '../parts/FretTable.tsx'
 import { Gauges } from '../parts/Gauges.tsx'
 import { PlaceField } from '../parts/PlaceField.tsx'
-import { ViewButtons } from '../parts/ViewButtons.tsx'
+import { SheetPanel } from '../parts/SheetPanel.tsx'
+import { useBench } from '../state/index.ts'
 import { Follows } from './Follows.tsx'
 
 const GROUPS: readonly (readonly [section: string, title: string])[] = [
@@ -21,13 +22,27 @@ const GROUPS: readonly (readonly [section: string, title: string])[] = [
   ['tailpiece', 'Tailpiece'],
 ]
 
+/** What is selected on the drawing has its fields brought into view. */
+function useFollowing(): void {
+  const selection = useBench((bench) => bench.selection)
+  useEffect(() => {
+    if (selection) document.getElementById(`group-${selection}`)?.scrollIntoView({ block: 'start' })
+  }, [selection])
+}
+
 export function Choose() {
+  useFollowing()
   return (
     <>
       <div className="column form-column">
         <nav className="jump" aria-label="Groups of choices">
           {GROUPS.map(([section, title]) => (
-            <button key={section} type="button" className="link" onClick={() => document.getElementById(`group-${section}`)?.scrollIntoView({ block: 'start' })}>
+            <button
+              key={section}
+              type="button"
+              className="link"
+              onClick={() => document.getElementById(`group-${section}`)?.scrollIntoView({ block: 'start' })}
+            >
               {title}
             </button>
           ))}
@@ -39,10 +54,7 @@ export function Choose() {
         </form>
       </div>
       <div className="middle">
-        <section className="sheet" aria-label="Plan, rule and section">
-          <Drawing place="choose" opens="all" />
-          <ViewButtons />
-        </section>
+        <SheetPanel place="choose" opens="all" />
         <div className="follows-row">
           <Follows />
           <FretTable />

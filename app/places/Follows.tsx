@@ -1,7 +1,7 @@
 /** What follows from the choices: the numbers a builder would otherwise work out on paper. */
 import type { Layout } from '../../geometry/index.ts'
 import { useLayout } from '../parts/calm.ts'
-import { FACE_TITLES, exactly, sayLength } from '../parts/say.ts'
+import { exactly, FACE_TITLES, sayLength } from '../parts/say.ts'
 
 interface Row {
   readonly label: string
@@ -53,12 +53,20 @@ export function rowsOf(layout: Layout): Row[] {
     ...(board ? [long('Board over the lid', board.overLid)] : []),
     long('Saddle on the lid', saddle.along),
     long('Nut to the saddle line', saddle.x),
-    { label: 'Blank used', value: `${say(neck.needs.total)} of ${say(design.neck.length)}`, title: exactly(neck.needs.total) },
+    {
+      label: 'Blank used',
+      value: `${say(neck.needs.total)} of ${say(design.neck.length)}`,
+      title: exactly(neck.needs.total),
+    },
     ...neck.slots.map((slot) => ({
       label: `Slot in the ${FACE_TITLES[slot.face].toLowerCase()}`,
       value: `${say(slot.width)} × ${say(slot.depth)}`,
       title: `${exactly(slot.width)} wide, ${exactly(slot.depth)} deep`,
     })),
-    { label: 'Neck left, thinnest', value: `${say(neck.thinnest.left)} (${neck.thinnest.of})`, title: exactly(neck.thinnest.left) },
+    {
+      label: 'Neck left, thinnest',
+      value: `${say(neck.thinnest.left)} (${neck.thinnest.of})`,
+      title: exactly(neck.thinnest.left),
+    },
   ]
 }

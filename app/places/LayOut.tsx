@@ -1,9 +1,8 @@
 /** Lay out: everything put on the faces, dragged where it belongs. */
-import { Drawing } from '../canvas/Drawing.tsx'
 import { FaceStrip } from '../canvas/FaceStrip.tsx'
 import { Inspector } from '../parts/Inspector.tsx'
+import { SheetPanel } from '../parts/SheetPanel.tsx'
 import { ThingList } from '../parts/ThingList.tsx'
-import { ViewButtons } from '../parts/ViewButtons.tsx'
 
 export function LayOut() {
   return (
@@ -12,10 +11,7 @@ export function LayOut() {
         <ThingList />
       </div>
       <div className="middle">
-        <section className="sheet" aria-label="Plan, rule and section">
-          <Drawing place="lay-out" opens="box" />
-          <ViewButtons />
-        </section>
+        <SheetPanel place="lay-out" opens="box" />
         <FaceStrip />
       </div>
       <Inspector />

@@ -1,5 +1,5 @@
 /** The limits that findings are held against: each with its usual value, why it is that, and the builder's own. */
-import { formatShare, type LimitName, LIMITS } from '../../geometry/index.ts'
+import { formatShare, LIMITS, type LimitName } from '../../geometry/index.ts'
 import { useDesign } from '../parts/calm.ts'
 import { LengthField } from '../parts/LengthField.tsx'
 import { NumberField } from '../parts/NumberField.tsx'
@@ -11,7 +11,8 @@ export function Limits() {
   return (
     <>
       <p className="soft small limits-words">
-        Each finding is held against one of these. They belong to this design; change one where your wood or your way of working asks for it.
+        Each finding is held against one of these. They belong to this design; change one where your wood or
+        your way of working asks for it.
       </p>
       <ul className="limits" aria-label="Limits">
         {limitNames.map((name) => (
@@ -30,7 +31,8 @@ function LimitRow({ name }: { name: LimitName }) {
   const own = limits[name]
   const value = own ?? usual
   const take = (next: number | undefined) => setField(['limits', name], next, `Limit: ${label}`)
-  const usually = unit === 'mm' ? sayLength(usual, units) : unit === 'degrees' ? `${usual}°` : formatShare(usual)
+  const usually =
+    unit === 'mm' ? sayLength(usual, units) : unit === 'degrees' ? `${usual}°` : formatShare(usual)
   return (
     <div className={own === undefined ? 'limit' : 'limit limit-own'}>
       {unit === 'mm' ? (
@@ -38,7 +40,14 @@ function LimitRow({ name }: { name: LimitName }) {
       ) : unit === 'degrees' ? (
         <NumberField label={label} value={value} min={0} max={90} onCommit={take} beside="degrees" />
       ) : (
-        <NumberField label={label} value={Math.round(value * 1000) / 10} min={0} max={100} onCommit={(percent) => take(percent / 100)} beside="per cent" />
+        <NumberField
+          label={label}
+          value={Math.round(value * 1000) / 10}
+          min={0}
+          max={100}
+          onCommit={(percent) => take(percent / 100)}
+          beside="per cent"
+        />
       )}
       <p className="small soft">{why}</p>
       {own !== undefined && (

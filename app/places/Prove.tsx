@@ -1,13 +1,12 @@
 /** Prove: every finding, gravest and tightest first, with the drawing lit where it is. */
 import { useState } from 'react'
 import { check, type Finding, type Grade } from '../../geometry/index.ts'
-import { Drawing } from '../canvas/Drawing.tsx'
 import { FaceStrip } from '../canvas/FaceStrip.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { FindingItem } from '../parts/FindingItem.tsx'
-import { GRADE_WORDS } from '../parts/say.ts'
+import { SheetPanel } from '../parts/SheetPanel.tsx'
 import { Sign } from '../parts/Sign.tsx'
-import { ViewButtons } from '../parts/ViewButtons.tsx'
+import { GRADE_WORDS } from '../parts/say.ts'
 import { useBench } from '../state/index.ts'
 import { Limits } from './Limits.tsx'
 
@@ -39,10 +38,7 @@ export function Prove() {
         </div>
       </div>
       <div className="middle">
-        <section className="sheet" aria-label="Plan, rule and section">
-          <Drawing place="prove" opens="box" />
-          <ViewButtons />
-        </section>
+        <SheetPanel place="prove" opens="box" />
         <FaceStrip />
       </div>
     </>
@@ -62,14 +58,14 @@ function Findings() {
   const list = findings.filter((one) => shown.has(one.grade) || one.key === lit)
   return (
     <>
-      <div className="grade-filter" role="group" aria-label="Which findings are shown">
+      <fieldset className="grade-filter" aria-label="Which findings are shown">
         {GRADES.map((grade) => (
           <button key={grade} type="button" aria-pressed={shown.has(grade)} onClick={() => toggle(grade)}>
             <Sign grade={grade} quiet />
             {GRADE_WORDS[grade]} {count(findings, grade)}
           </button>
         ))}
-      </div>
+      </fieldset>
       <ol className="findings" aria-label="Findings">
         {list.map((finding) => (
           <li key={finding.key}>
@@ -82,4 +78,5 @@ function Findings() {
   )
 }
 
-const count = (findings: readonly Finding[], grade: Grade) => findings.filter((one) => one.grade === grade).length
+const count = (findings: readonly Finding[], grade: Grade) =>
+  findings.filter((one) => one.grade === grade).length

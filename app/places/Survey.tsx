@@ -2,8 +2,8 @@
 import { useState } from 'react'
 import { type Field, fieldsOf, solve } from '../../geometry/index.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
-import { useDesign } from '../parts/calm.ts'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
+import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
@@ -46,7 +46,12 @@ export function Survey() {
           </section>
         ))}
         <section className="form-group" aria-label="Notes">
-          <TextField label="Notes" long value={design.notes} onCommit={(notes) => setField(['notes'], notes, 'Notes')} />
+          <TextField
+            label="Notes"
+            long
+            value={design.notes}
+            onCommit={(notes) => setField(['notes'], notes, 'Notes')}
+          />
         </section>
       </form>
       <section className="sheet" aria-label="The box as measured">
@@ -59,8 +64,8 @@ export function Survey() {
 /** Fields whose dimension stands out on the drawing while they have the focus. */
 function Watched({ fields, onFocus }: { fields: readonly Field[]; onFocus: (name: string) => void }) {
   return fields.map((field) => (
-    <div key={field.name} className="watched" onFocus={() => onFocus(field.name)}>
+    <fieldset key={field.name} className="watched" onFocus={() => onFocus(field.name)}>
       <Fields fields={[field]} base={['box']} explain />
-    </div>
+    </fieldset>
   ))
 }

@@ -3,8 +3,8 @@ import { useState } from 'react'
 import { check, partsOf } from '../../geometry/index.ts'
 import { download, saveDesign } from '../actions/files.ts'
 import { PartDrawing } from '../drawings/PartDrawing.tsx'
-import { useLayout } from '../parts/calm.ts'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
+import { useLayout } from '../parts/calm.ts'
 import { ACCEPTED } from '../parts/field.ts'
 import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
@@ -48,9 +48,19 @@ export function Transfer() {
           {parts.map((one) => (
             <li key={one.id} className={one.id === part?.id ? 'part-row chosen' : 'part-row'}>
               <label className="check">
-                <input type="checkbox" checked={!left.has(one.id)} onChange={() => toggle(one.id)} aria-label={`Export ${one.title}`} />
+                <input
+                  type="checkbox"
+                  checked={!left.has(one.id)}
+                  onChange={() => toggle(one.id)}
+                  aria-label={`Export ${one.title}`}
+                />
               </label>
-              <button type="button" className="part-pick" aria-current={one.id === part?.id ? 'true' : undefined} onClick={() => setChosen(one.id)}>
+              <button
+                type="button"
+                className="part-pick"
+                aria-current={one.id === part?.id ? 'true' : undefined}
+                onClick={() => setChosen(one.id)}
+              >
                 <span className="part-thumb">
                   <PartDrawing part={one} />
                 </span>
@@ -70,7 +80,8 @@ export function Transfer() {
               <h2>{part.title}</h2>
               <p className="soft">
                 {part.seen}
-                {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)}; {sayLength(part.thickness, layout.design.units)} thick
+                {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
+                {sayLength(part.thickness, layout.design.units)} thick
               </p>
             </header>
             <div className="part-large">
@@ -120,13 +131,26 @@ export function Transfer() {
               See {blocked === 1 ? 'it' : 'them'} in Prove
             </button>
             <label className="check">
-              <input type="checkbox" checked={confirmed} onChange={(event) => setConfirmed(event.target.checked)} />
+              <input
+                type="checkbox"
+                checked={confirmed}
+                onChange={(event) => setConfirmed(event.target.checked)}
+              />
               Export all the same
             </label>
           </div>
         )}
-        <button type="button" className="main" disabled={barred || wanted.length === 0} onClick={() => write(wanted.map((one) => one.id))}>
-          {wanted.length === 0 ? 'No part is chosen' : wanted.length === 1 ? 'Save one part' : `Save ${wanted.length} parts`}
+        <button
+          type="button"
+          className="main"
+          disabled={barred || wanted.length === 0}
+          onClick={() => write(wanted.map((one) => one.id))}
+        >
+          {wanted.length === 0
+            ? 'No part is chosen'
+            : wanted.length === 1
+              ? 'Save one part'
+              : `Save ${wanted.length} parts`}
         </button>
         {part && (
           <button type="button" disabled={barred} onClick={() => write([part.id])}>

@@ -23,6 +23,8 @@ export async function makeTemplates(layout: Layout, { format, dxfUnits, only }: 
   const { templates } = await import('../../exporters/index.ts')
   const formats: readonly Format[] = format === 'both' ? ['svg', 'dxf'] : [format]
   return formats.flatMap((one) =>
-    templates(partsOf(layout), { title: layout.design.title, formats: [one], dxfUnits, only }).map((file) => ({ ...file, format: one })),
+    templates(partsOf(layout), { title: layout.design.title, formats: [one], dxfUnits, only }).map(
+      (file) => ({ ...file, format: one }),
+    ),
   )
 }

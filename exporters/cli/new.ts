@@ -71,7 +71,7 @@ export function addNew(program: Command, io: Io, end: (code: number) => void): v
       '--units <unit>',
       'mm or inches: for sizes without a unit, and on sheets; else as the sizes are written',
     )
-    .option('--out <file>', 'where the design goes; stdout where it is not named', 'stdout')
+    .option('--out <file>', 'where the design goes; stdout where it is not named, or named "-"', 'stdout')
     .option('--replace', 'write over a design that lies there already')
     .addOption(settingOption())
     .addHelpText(
@@ -87,7 +87,7 @@ Exit codes: 0 the design was made (a stop in it is told on stderr); 2 bad input,
     .action(async (options: Options) => {
       const design = designFor(options)
       const text = `${JSON.stringify(design, null, 2)}\n`
-      if (options.out === 'stdout') io.out(text)
+      if (toStdout(options.out)) io.out(text)
       else {
         const path = resolve(io.cwd, options.out)
         if (!options.replace && (await exists(path)))
@@ -97,7 +97,7 @@ Exit codes: 0 the design was made (a stop in it is told on stderr); 2 bad input,
         await writeWhole([{ path, text }])
         io.out(`Wrote ${options.out}: ${summaryOf(check(solve(design)))}.\n`)
       }
-      tellStops(design, options.out === 'stdout' ? 'the design' : basename(options.out), io)
+      tellStops(design, toStdout(options.out) ? 'the design' : basename(options.out), io)
       end(EXIT.fine)
     })
 }
@@ -180,3 +180,5 @@ function tellStops(design: Design, name: string, io: Io): void {
   for (const finding of check(layout).filter(blocks))
     io.err(`${name}: stop: ${sentenceOf(finding, layout)}\n`)
 }
+
+const toStdout = (out: string) => out === 'stdout' || out === '-'

@@ -14,7 +14,7 @@ const FLANGE = 6
 /**
  * What a glued strip adds to the lid's own stiffness, N·mm²: `E I` of lid and strip as one section, less that of the
  * lid alone (transformed section, see `sections.ts`). `lid.stiffness` is the lid's E along the strip.
- * Example: spruce 8 × 10 mm under 3 mm of plywood adds 2.27e7, three times what it has by itself.
+ * Example: spruce 8 × 10 mm under 3 mm of plywood adds 2.60e7, 3.6 times what it has by itself.
  */
 export function addedBend(strip: Strip, lid: { readonly thickness: number; readonly stiffness: number }): number {
   const width = positive(strip.width, 'the width of a brace') + 2 * FLANGE * lid.thickness

@@ -5,7 +5,8 @@
  * S. Woinowsky-Krieger, "Theory of Plates and Shells", 2nd ed., arts. 29, 33 and 34, and art. 85 for wood, which is far
  * stiffer along the grain. A brace is a beam that follows the lid along its line; each row of the series then has the
  * closed form of a matrix changed by one product (J. Sherman and W. J. Morrison, 1950). Openings, the neck under the
- * lid, play at the walls and creep are left out; a glued edge sags less.
+ * lid, play at the walls and creep are left out; a glued edge sags less, and so does any lid that sags by more than half
+ * its thickness, since it then also hangs like a cloth.
  */
 import { positive } from '../quantity/demand.ts'
 import { type LidStiffness, type SheetStuff, stiffnessOf } from './sheet.ts'
@@ -55,8 +56,8 @@ const TERMS = 60
  */
 export function sagOf(lid: Lid, foot: Foot, brace?: LidBrace): LidSag {
   const stiffness = stiffnessOf(lid.stuff, positive(lid.thickness, 'the thickness of a lid'))
-  const along: Side = { span: positive(lid.length, 'a span'), at: foot.along, size: foot.long, ...sideOf(stiffness.along) }
-  const across: Side = { span: positive(lid.width, 'a span'), at: foot.across, size: foot.wide, ...sideOf(stiffness.across) }
+  const along = { span: positive(lid.length, 'a span'), at: foot.along, size: foot.long, stiffness: stiffness.along }
+  const across = { span: positive(lid.width, 'a span'), at: foot.across, size: foot.wide, stiffness: stiffness.across }
   // The sum below knows a brace that runs along its second side.
   const turned = brace?.runs === 'along'
   const [first, second] = turned ? [across, along] : [along, across]
@@ -77,8 +78,6 @@ interface Side {
   readonly size: number
   readonly stiffness: number
 }
-
-const sideOf = (stiffness: number) => ({ stiffness })
 
 /** For term m of one side: `m π / span`, its sine at the foot, and the foot's share in it. */
 function termsOf({ span, at, size }: Side) {

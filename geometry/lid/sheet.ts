@@ -23,18 +23,22 @@ export function evenSheet(stiffness: number, poisson = POISSON): SheetStuff {
   return { stiffnessAlong: stiffness, stiffnessAcross: stiffness, shear: stiffness / (2 * (1 + poisson)), poisson }
 }
 
+const CROSS = (0.043 + 0.092) / 2
+const SHEAR = (0.069 + 0.075) / 2
+
 /**
- * A board of solid wood: across the grain 0.043 to 0.092 and in shear 0.069 to 0.075 of the stiffness along it, here
- * the lower of each (flat-sawn). Source: Wood Handbook, Table 5-1, yellow-poplar; other woods differ by half as much again.
+ * A board of solid wood: across the grain 0.043 (flat-sawn) to 0.092 (quarter-sawn) and in shear 0.069 to 0.075 of the
+ * stiffness along it, here the middle of each. Source: Wood Handbook, Table 5-1, yellow-poplar; other woods differ by
+ * half as much again.
  * `grain` is the way it runs; Poisson's ratio is that of a pull along the grain.
  */
 export function solidWood(stiffness: number, grain: 'along' | 'across'): SheetStuff {
   positive(stiffness, 'a stiffness')
-  const cross = 0.043 * stiffness
-  const shear = 0.069 * stiffness
+  const cross = CROSS * stiffness
+  const shear = SHEAR * stiffness
   return grain === 'along'
     ? { stiffnessAlong: stiffness, stiffnessAcross: cross, shear, poisson: POISSON }
-    : { stiffnessAlong: cross, stiffnessAcross: stiffness, shear, poisson: POISSON * 0.043 }
+    : { stiffnessAlong: cross, stiffnessAcross: stiffness, shear, poisson: POISSON * CROSS }
 }
 
 export interface LidStiffness {

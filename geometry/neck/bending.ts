@@ -64,7 +64,7 @@ export type NeckReading = NeckBow | ({ readonly ok: false } & (({ readonly why: 
 
 const MOST_ROUNDS = 200
 /** Millimetres of the nut's rise between rounds. */
-const STILL = 1e-9
+const STILL = 1e-7
 
 /**
  * Bends a neck whose pieces follow each other from head to tail. `octave` is the x of the octave fret. With no pull
@@ -146,7 +146,7 @@ function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: N
   for (let round = 0; round < MOST_ROUNDS; round++) {
     if (inside) {
       const atFront = lineAt(load, front) + nutRise * leftTo(load, front)
-      load_(inside, atInside, pull, (x) => atFront + ((backHeight - atFront) * (x - front)) / (back - front))
+      bendUnder(inside, atInside, pull, (x) => atFront + ((backHeight - atFront) * (x - front)) / (back - front))
       bendFromRoot(inside, atInside.curvature, 0, atInside.rise)
       const slope = -atInside.rise.at(-1)! / (back - front)
       bendFromRoot(inside, atInside.curvature, slope, atInside.rise)
@@ -155,7 +155,7 @@ function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: N
     let now = 0
     if (outside) {
       const last = nutRise
-      load_(outside, atOutside, pull, (x) => lineAt(load, x) + last * leftTo(load, x))
+      bendUnder(outside, atOutside, pull, (x) => lineAt(load, x) + last * leftTo(load, x))
       bendFromRoot(outside, atOutside.curvature, turn, atOutside.rise)
       now = atOutside.rise.at(-1)!
     }
@@ -168,7 +168,7 @@ function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: N
 }
 
 /** Moment and curvature at every station under a pull at these heights. */
-function load_(span: Span, bent: Bent, pull: number, height: (x: number) => number): void {
+function bendUnder(span: Span, bent: Bent, pull: number, height: (x: number) => number): void {
   for (let index = 0; index < span.x.length; index++) {
     const moment = pull * (height(span.x[index]!) - span.axis[index]! - bent.rise[index]!)
     bent.moment[index] = moment

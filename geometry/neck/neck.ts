@@ -165,7 +165,10 @@ function stretchesOf(
   const stretches: NeckStretch[] = []
   const add = (x0: number, x1: number, top: number, of: NeckStretch['of'], because?: string) => {
     if (x1 - x0 <= SHORTEST) return
-    stretches.push({ x0, x1, top, bottom: neck.bottom, of, ...(because ? { because } : {}) })
+    const before = stretches.at(-1)
+    if (before && before.of === of && before.top === top && before.because === because)
+      stretches[stretches.length - 1] = { ...before, x1 }
+    else stretches.push({ x0, x1, top, bottom: neck.bottom, of, ...(because ? { because } : {}) })
   }
   add(neck.x0, slopeStart, headTop, 'headstock')
   add(slopeStart, slopeEnd, headTop, 'slope')

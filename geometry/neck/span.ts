@@ -60,7 +60,7 @@ export interface Gap {
 }
 
 /** Fine enough for the moment that the bow itself adds; the bow alone would need no more than the pieces. */
-const INTERVALS = 16
+const INTERVALS = 10
 
 /**
  * Cuts the pieces from `root` to `far`, either way along x, at every piece's end and at `stops`. Gives the gap instead

@@ -9,6 +9,7 @@
 import { crossings } from './crossings.ts'
 import type { Piece } from './pieces.ts'
 import { arcCovers, distanceToPiece, nearestOnPiece } from './spot.ts'
+import { AT_CENTRE } from './tolerance.ts'
 
 /** The shortest way found so far; `distance` starts at infinity and only falls. */
 export interface Way {
@@ -69,7 +70,7 @@ function fromLineToArc(line: Piece, arc: Piece, way: Way, lineIsA: boolean): voi
   const dy = y - arc.cy
   const aside = Math.sqrt(dx * dx + dy * dy)
   // A foot inside the circle: the line meets it, and what the arc has of it is reached from the ends.
-  if (aside < arc.radius || aside === 0 || !arcCovers(arc, dx, dy, aside)) return
+  if (aside < arc.radius || aside <= AT_CENTRE || !arcCovers(arc, dx, dy, aside)) return
   const distance = aside - arc.radius
   const onArcX = arc.cx + (dx / aside) * arc.radius
   const onArcY = arc.cy + (dy / aside) * arc.radius
@@ -82,7 +83,7 @@ function betweenArcs(a: Piece, b: Piece, way: Way): void {
   const dy = b.cy - a.cy
   const apart = Math.sqrt(dx * dx + dy * dy)
   // Concentric arcs run side by side: an end of one of them lies square to the other.
-  if (apart === 0) return
+  if (apart <= AT_CENTRE) return
   const ux = dx / apart
   const uy = dy / apart
   // From each centre, +1 looks towards the other centre's side of the join, -1 away from it.

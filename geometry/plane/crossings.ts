@@ -3,7 +3,7 @@
  */
 import type { Piece } from './pieces.ts'
 import { arcCovers } from './spot.ts'
-import { SAME_POINT } from './tolerance.ts'
+import { AT_CENTRE, SAME_POINT } from './tolerance.ts'
 
 /**
  * Writes the places that two lines or arcs share, as x, y, x, y, and says how many there are: 0, 1 or 2.
@@ -66,7 +66,7 @@ function arcWithArc(a: Piece, b: Piece, into: number[]): number {
   const dx = b.cx - a.cx
   const dy = b.cy - a.cy
   const apart = Math.sqrt(dx * dx + dy * dy)
-  if (apart === 0 || apart > a.radius + b.radius || apart < Math.abs(a.radius - b.radius)) return 0
+  if (apart <= AT_CENTRE || apart > a.radius + b.radius || apart < Math.abs(a.radius - b.radius)) return 0
   const along = (apart * apart + (a.radius - b.radius) * (a.radius + b.radius)) / (2 * apart)
   const half = Math.sqrt(Math.max(0, (a.radius - along) * (a.radius + along)))
   const ux = dx / apart

@@ -14,6 +14,7 @@ import {
   nearestOnPiece,
   type Spot,
 } from './spot.ts'
+import { AT_CENTRE } from './tolerance.ts'
 
 /** The shortest way between two contours: `from` lies on the first, `to` on the second, mm. */
 export interface Nearest {
@@ -104,8 +105,8 @@ function circleWay(a: Circle, b: Circle): Nearest | undefined {
   const wider = a.radius >= b.radius ? a : b
   if (!outside && apart > Math.abs(a.radius - b.radius)) return undefined
   // Concentric circles are as far apart in every direction: the x axis is named.
-  const ux = apart === 0 ? 1 : (b.centre.x - a.centre.x) / apart
-  const uy = apart === 0 ? 0 : (b.centre.y - a.centre.y) / apart
+  const ux = apart <= AT_CENTRE ? 1 : (b.centre.x - a.centre.x) / apart
+  const uy = apart <= AT_CENTRE ? 0 : (b.centre.y - a.centre.y) / apart
   // Apart, each looks at the other; one in the other, both look to where the inner one lies off centre.
   const fromA = outside || wider === a ? a.radius : -a.radius
   const fromB = !outside && wider === a ? b.radius : -b.radius
@@ -173,7 +174,7 @@ export function farthestOfPieces(pieces: Pieces, x: number, y: number, into: Spo
       const dx = piece.cx - x
       const dy = piece.cy - y
       const reach = Math.sqrt(dx * dx + dy * dy)
-      if (reach > 0 && reach + piece.radius > best && arcCovers(piece, dx, dy, reach)) {
+      if (reach > AT_CENTRE && reach + piece.radius > best && arcCovers(piece, dx, dy, reach)) {
         best = reach + piece.radius
         into.x = piece.cx + (dx / reach) * piece.radius
         into.y = piece.cy + (dy / reach) * piece.radius

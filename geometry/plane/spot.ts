@@ -3,6 +3,7 @@
  */
 import type { Bounds } from './contour.ts'
 import type { Piece } from './pieces.ts'
+import { AT_CENTRE } from './tolerance.ts'
 
 /** True if the arc, seen from its centre, runs through direction (dx, dy) of length `reach`. */
 export function arcCovers(arc: Piece, dx: number, dy: number, reach: number): boolean {
@@ -45,7 +46,7 @@ export function nearestOnPiece(piece: Piece, x: number, y: number, into: Spot): 
     const dx = x - piece.cx
     const dy = y - piece.cy
     const reach = Math.sqrt(dx * dx + dy * dy)
-    if (reach === 0) {
+    if (reach <= AT_CENTRE) {
       into.x = piece.cx + piece.ux * piece.radius
       into.y = piece.cy + piece.uy * piece.radius
       return

@@ -15,5 +15,11 @@ export const SAME_POINT = 1e-6
  */
 export const STRAIGHT_BULGE = 1e-8
 
+/**
+ * Nearer to a centre than this, in millimetres, a direction from it means nothing any more: all of the circle is
+ * as near, to less than rounding.
+ */
+export const AT_CENTRE = 1e-12
+
 /** How closely a depth found by search is found, in millimetres. See `farthest`. */
 export const SEARCH = 0.001

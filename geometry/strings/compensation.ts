@@ -46,7 +46,8 @@ export interface Compensation {
 const CENTS = 1200 / Math.LN2
 /** A setback beyond this share of the scale is no setback but a string far too slack or an action far too high. */
 const MOST_SETBACK = 0.1
-const NEAR_ENOUGH = 1e-7
+/** Cents. */
+const NEAR_ENOUGH = 1e-6
 const MOST_ROUNDS = 40
 
 /**
@@ -68,6 +69,63 @@ export function setbackCents(length: number, fromNut: number, setback: number): 
   return CENTS * Math.log(((length + setback) / (left + setback)) * (left / length))
 }
 
+/** An open string between nut and saddle as they stand, in tune, and what its fretted notes are reckoned from. */
+interface OpenString {
+  readonly open: number
+  /** Where the nut and the saddle are, along the neck. */
+  readonly nutAt: number
+  readonly saddleAt: number
+  readonly nutSquare: number
+  readonly saddleSquare: number
+  /** Share of the pull gained per millimetre of stretch. */
+  readonly hardness: number
+  /** `B L²`, mm². */
+  readonly stiff: number
+  readonly held: number
+  /** Square of what an open string of this length sounds too sharp by its stiffness, over the length squared. */
+  readonly whole: number
+}
+
+function openString(string: TunedString, path: StringPath, setback: number, nutSetback: number): OpenString {
+  const { length, sliding = 0, held = 0 } = path
+  const nut = Math.max(0, path.nutHeight)
+  const saddle = Math.max(0, path.saddleHeight)
+  const span = length + setback - nutSetback
+  const square = span * span + (saddle - nut) * (saddle - nut)
+  const open = Math.sqrt(square)
+  const tension = (string.tension * square) / (length * length)
+  const stiff = (Math.PI ** 2 * string.bend) / tension
+  return {
+    open,
+    nutAt: nutSetback,
+    saddleAt: length + setback,
+    nutSquare: nut * nut,
+    saddleSquare: saddle * saddle,
+    hardness: string.stretch / ((open + sliding) * tension),
+    stiff,
+    held,
+    whole: square / ((1 + stiff / square) * heldSquare(stiff / square, held)),
+  }
+}
+
+/** Cents above the intended interval of one fret. */
+function errorAt(one: OpenString, fromNut: number, cents: number): number {
+  const front = fromNut - one.nutAt
+  const back = one.saddleAt - fromNut
+  const square = back * back + one.saddleSquare
+  const gained = 1 + one.hardness * (Math.sqrt(front * front + one.nutSquare) + Math.sqrt(square) - one.open)
+  // (open / sounding)² · gained · (1 + B), with B = stiff / (gained · sounding²), over the same of the open string.
+  const ratio = (one.whole * (gained * square + one.stiff)) / (square * square)
+  const held = one.held === 0 ? 1 : heldSquare(one.stiff / (gained * square), one.held)
+  return (CENTS / 2) * Math.log(ratio * held) - cents
+}
+
+/** Square of what ends held fast add to `stiffRatio`, without its guards: this runs for every fret of every string. */
+function heldSquare(inharmonic: number, held: number): number {
+  const raised = 1 + held * ((2 / Math.PI) * Math.sqrt(inharmonic) + (4 / Math.PI ** 2) * inharmonic)
+  return raised * raised
+}
+
 /**
  * Cents above the intended interval at every fret, for a saddle and a nut set back by so much and the open string in
  * tune. The pull follows the length, as tuning makes it.
@@ -81,34 +139,13 @@ export function fretErrors(
   setback = 0,
   nutSetback = 0,
 ): number[] {
-  const { length, sliding = 0, held = 0 } = path
-  const nut = Math.max(0, path.nutHeight)
-  const saddle = Math.max(0, path.saddleHeight)
-  const span = length + setback - nutSetback
-  const open = Math.sqrt(span * span + (saddle - nut) * (saddle - nut))
-  const tension = string.tension * (open / length) ** 2
-  const hardness = string.stretch / (open + sliding) / tension
-  const stiff = (Math.PI ** 2 * string.bend) / tension
-  const openStiff = stiffSquare(stiff / (open * open), held)
+  const one = openString(string, path, setback, nutSetback)
   const errors = new Array<number>(frets.length)
   for (let index = 0; index < frets.length; index++) {
     const fret = frets[index]!
-    const front = fret.fromNut - nutSetback
-    const back = length + setback - fret.fromNut
-    const sounding = Math.sqrt(back * back + saddle * saddle)
-    const gained = 1 + hardness * (Math.sqrt(front * front + nut * nut) + sounding - open)
-    const shorter = open / sounding
-    const stiffened = stiffSquare(stiff / (gained * sounding * sounding), held) / openStiff
-    errors[index] = (CENTS / 2) * Math.log(shorter * shorter * gained * stiffened) - fret.cents
+    errors[index] = errorAt(one, fret.fromNut, fret.cents)
   }
   return errors
-}
-
-/** Square of `stiffRatio`, without its guards: this runs for every fret of every string. */
-function stiffSquare(inharmonic: number, held: number): number {
-  if (held === 0) return 1 + inharmonic
-  const raised = 1 + held * ((2 / Math.PI) * Math.sqrt(inharmonic) + (4 / Math.PI ** 2) * inharmonic)
-  return (1 + inharmonic) * raised * raised
 }
 
 /**
@@ -138,22 +175,20 @@ export function compensate(
 function solve(string: TunedString, path: StringPath, low: FretPlace | undefined) {
   const { length } = path
   const most = MOST_SETBACK * length
-  const octave: FretPlace = { fromNut: length / 2, cents: 1200 }
-  const wanted = low ? [octave, low] : [octave]
   let setback = 0
   let nutSetback = 0
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const [high = 0, near = 0] = fretErrors(string, path, wanted, setback, nutSetback)
+    const one = openString(string, path, setback, nutSetback)
+    const high = errorAt(one, length / 2, 1200)
+    const near = low ? errorAt(one, low.fromNut, low.cents) : 0
     if (Math.abs(high) < NEAR_ENOUGH && Math.abs(near) < NEAR_ENOUGH) return { setback, nutSetback }
-    const open = length + setback - nutSetback
-    const bySaddle = CENTS * (1 / (length / 2 + setback) - 1 / open)
+    const bySaddle = CENTS * (1 / (length / 2 + setback) - 1 / one.open)
     if (low) {
       // Moving the nut flattens every fretted note alike, by `CENTS / open` a millimetre.
-      const nearBySaddle = CENTS * (1 / (length - low.fromNut + setback) - 1 / open)
-      const apart = bySaddle - nearBySaddle
-      const step = (high - near) / apart
+      const nearBySaddle = CENTS * (1 / (length - low.fromNut + setback) - 1 / one.open)
+      const step = (high - near) / (bySaddle - nearBySaddle)
       setback += step
-      nutSetback += ((near - nearBySaddle * step) * open) / CENTS
+      nutSetback += ((near - nearBySaddle * step) * one.open) / CENTS
     } else setback += high / bySaddle
     if (!(Math.abs(setback) < most && Math.abs(nutSetback) < most)) return null
   }

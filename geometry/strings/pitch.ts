@@ -77,39 +77,40 @@ const FIGURES = /^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/
  * @example readPitch('A3') // { ok: true, hertz: 220, midi: 57 }
  */
 export function readPitch(text: string, a4 = STANDARD_A4): PitchReading {
-  const line = plain(text)
+  const line = text.replace(/\s+/g, ' ').trim().replace(/\p{C}/gu, '\uFFFD')
   if (line === '') return { ok: false, sentence: `Nothing is written here. Write a pitch, such as ${EXAMPLES}.` }
   try {
-    const midi = midiIn(line, a4)
+    const { midi, hertz } = pitchIn(plain(line), a4)
     if (!(midi >= LOWEST_MIDI && midi <= HIGHEST_MIDI)) throw outOfRange(midi)
-    return { ok: true, hertz: hertzOf(midi, a4), midi }
+    return { ok: true, hertz, midi }
   } catch (trouble) {
     if (trouble instanceof Refusal) return { ok: false, sentence: sentenceOf(line, trouble) }
     throw trouble
   }
 }
 
-/** One line, with every way of writing a sharp, a flat and a minus reduced to one. */
-function plain(text: string): string {
-  return text
+/** Every way of writing a figure, a sharp, a flat and a minus reduced to one. */
+function plain(line: string): string {
+  return line
     .normalize('NFKC')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .replace(/\p{C}/gu, '\uFFFD')
     .replace(/[−–—‐‑]/g, '-')
     .replace(/ ?-?sharp ?/gi, '#')
     .replace(/(?<=^[A-Ga-g]) ?-?flat ?/gi, 'b')
 }
 
-function midiIn(line: string, a4: number): number {
+function pitchIn(line: string, a4: number): { midi: number; hertz: number } {
   const frequency = FREQUENCY.exec(line)
-  if (frequency) return midiOf(hertzIn(frequency[1] ?? ''), a4)
+  if (frequency) {
+    const hertz = hertzIn(frequency[1] ?? '')
+    return { midi: midiOf(hertz, a4), hertz }
+  }
   const note = NOTE.exec(line)
   if (!note) throw whyNoPitch(line)
   const [, letter = '', accidental = '', octave = '', sign, cents] = note
   const raised = /[♯#]/.test(accidental) ? accidental.length : /[♭b]/.test(accidental) ? -accidental.length : 0
   const key = 12 * (Number(octave) + 1) + (LETTERS[letter.toUpperCase()] ?? 0) + raised
-  return key + (cents ? ((sign === '-' ? -1 : 1) * Number(cents.replace(',', '.'))) / 100 : 0)
+  const midi = key + (cents ? ((sign === '-' ? -1 : 1) * Number(cents.replace(',', '.'))) / 100 : 0)
+  return { midi, hertz: hertzOf(midi, a4) }
 }
 
 function hertzIn(figures: string): number {

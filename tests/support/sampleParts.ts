@@ -116,15 +116,15 @@ export const hostile: Part = part({
 
 /** Arcs that are hard to write: half circles, more than half, and one of a radius of many kilometres. */
 const HARD_ARCS: readonly Vertex[] = [
+  // The first segment and the one that closes the contour are arcs: turned over, each becomes the other.
+  { x: 60, y: 0, bulge: 1 },
   { x: 60, y: 20, bulge: 0 },
   { x: 45, y: 20, bulge: -0.999 },
   { x: 35, y: 20, bulge: 0 },
   { x: 22, y: 20, bulge: 1.6 },
   { x: 16, y: 20, bulge: 0 },
   { x: 0, y: 20, bulge: -2e-6 },
-  { x: 0, y: 0, bulge: 0 },
-  // The last arc is the one that closes the contour.
-  { x: 60, y: 0, bulge: 1 },
+  { x: 0, y: 0, bulge: 0.1 },
 ]
 
 export const hardArcs: Part = part({

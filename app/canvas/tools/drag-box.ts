@@ -5,10 +5,10 @@
 import { change, formatLength, type Layout, solve } from '../../../geometry/index.ts'
 import { beginGesture } from '../../state/index.ts'
 import type { View } from '../camera.ts'
+import { paintDistances } from '../distances.ts'
 import { toScreen } from '../frame.ts'
 import { chip } from '../guides.ts'
 import { onRule, saddleFields } from '../moving.ts'
-import { paintDistances } from '../distances.ts'
 import { lidFrame } from '../plan.ts'
 import type { PointerAt, Tool } from './tool.ts'
 
@@ -51,12 +51,24 @@ export function dragBox({ holds, view, slide }: BoxDrag, from: PointerAt): Tool 
       const y = saddle.foot.maxY + 4
       const edge = panels.lid.bounds
       paintDistances(pen, looks, lidFrame(now, layout), layout, [
-        { of: 'edge along', from: { x: edge.minX, y }, to: { x: saddle.along, y }, mm: saddle.along - edge.minX },
-        { of: 'edge along', from: { x: saddle.along, y: -y }, to: { x: edge.maxX, y: -y }, mm: edge.maxX - saddle.along },
+        {
+          of: 'edge along',
+          from: { x: edge.minX, y },
+          to: { x: saddle.along, y },
+          mm: saddle.along - edge.minX,
+        },
+        {
+          of: 'edge along',
+          from: { x: saddle.along, y: -y },
+          to: { x: edge.maxX, y: -y },
+          mm: edge.maxX - saddle.along,
+        },
       ])
       const at = toScreen(now.plan, { x: saddle.x, y: now.plan.up * layout.box.halfWidth })
       const overBox = layout.frets.filter((fret) => fret.overBox && fret.onWood).length
-      const words = heldBy ?? `${formatLength(layout.box.x0, layout.design.units, { unit: true })} from nut to box, ${overBox} frets over it`
+      const words =
+        heldBy ??
+        `${formatLength(layout.box.x0, layout.design.units, { unit: true })} from nut to box, ${overBox} frets over it`
       chip(pen, looks, words, { x: at.x, y: Math.max(16, at.y - 18) })
     },
   }

@@ -1,8 +1,8 @@
 /** Moves the row of string holes along the neck's tail or the lid. */
 import { change, solve } from '../../../geometry/index.ts'
 import { beginGesture } from '../../state/index.ts'
-import { paintDistances } from '../distances.ts'
 import type { View } from '../camera.ts'
+import { paintDistances } from '../distances.ts'
 import { clean, onRule } from '../moving.ts'
 import type { PointerAt, Tool } from './tool.ts'
 
@@ -29,7 +29,12 @@ export function dragTailpiece(view: () => View, from: PointerAt): Tool {
       const edge = hole.x - towardsTail * fromEdge
       paintDistances(pen, looks, view().plan, layout, [
         { of: 'edge along', from: { x: edge, y }, to: { x: hole.x, y }, mm: fromEdge },
-        { of: 'edge along', from: { x: hole.x, y: -y }, to: { x: layout.saddle.x, y: -y }, mm: Math.abs(hole.x - layout.saddle.x) },
+        {
+          of: 'edge along',
+          from: { x: hole.x, y: -y },
+          to: { x: layout.saddle.x, y: -y },
+          mm: Math.abs(hole.x - layout.saddle.x),
+        },
       ])
     },
   }

@@ -67,8 +67,8 @@ describe('what is drawn', () => {
   test('circles are circles and arcs are A commands of a third of a turn at most', () => {
     const text = writeSvg(hardArcs, options)
     const arcs = [...text.matchAll(/([\d.]+) ([\d.]+) A ([\d.]+) ([\d.]+) 0 ([01]) [01] ([\d.]+) ([\d.]+)/g)]
-    // Half a turn, nearly half and more than half: two commands each; the flat one has none.
-    expect(text.match(/A /g)).toHaveLength(6)
+    // Half a turn, nearly half and more than half: two commands each; a shallow one, one; the flat one, none.
+    expect(text.match(/A /g)).toHaveLength(7)
     expect(arcs.length).toBeGreaterThan(2)
     for (const [, x1, y1, rx, ry, large, x2, y2] of arcs) {
       expect([ry, large]).toEqual([rx, '0'])

@@ -1,0 +1,48 @@
+/** The sheet with its small head: what is seen, and the views one always wants back. */
+import { act } from '../actions/actions.ts'
+import type { Fitting } from '../canvas/camera.ts'
+import { Drawing } from '../canvas/Drawing.tsx'
+
+export function SheetPanel({ place, opens }: { readonly place: string; readonly opens: Fitting }) {
+  return (
+    <section className="sheet sheet-panel" aria-label="Plan, rule and section">
+      <header className="sheet-head">
+        <h2>Plan, from the front; the section on the centreline under it</h2>
+        <fieldset className="view-buttons" aria-label="View">
+          <button type="button" className="quiet" title="Show the box (B)" onClick={() => act('fit-box')}>
+            Box
+          </button>
+          <button
+            type="button"
+            className="quiet"
+            title="Show the whole instrument (F)"
+            onClick={() => act('fit-all')}
+          >
+            Whole
+          </button>
+          <button
+            type="button"
+            className="quiet"
+            aria-label="Zoom out"
+            title="Zoom out (-)"
+            onClick={() => act('farther')}
+          >
+            −
+          </button>
+          <button
+            type="button"
+            className="quiet"
+            aria-label="Zoom in"
+            title="Zoom in (+)"
+            onClick={() => act('nearer')}
+          >
+            +
+          </button>
+        </fieldset>
+      </header>
+      <div className="sheet-body">
+        <Drawing place={place} opens={opens} />
+      </div>
+    </section>
+  )
+}
