@@ -1,30 +1,41 @@
 /** The page: the bar, the place where the work is, the tightest margins, and whatever dialog is open. */
-import { useEffect } from 'react'
+import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
 import { TopBar } from './frame/TopBar.tsx'
 import { Announcer } from './parts/Announcer.tsx'
 import { Hatchings, TightestStrip } from './parts/TightestStrip.tsx'
-import { Choose } from './places/Choose.tsx'
-import { LayOut } from './places/LayOut.tsx'
-import { Prove } from './places/Prove.tsx'
 import { Survey } from './places/Survey.tsx'
-import { Transfer } from './places/Transfer.tsx'
 import { type PlaceName, standardDesign, useBench } from './state/index.ts'
 
-const PLACE_PAGES: Readonly<Record<PlaceName, () => React.JSX.Element>> = {
+/** Places with the canvas in them come after the first screen, which does without; see `fetchPlaces`. */
+const later = {
+  choose: () => import('./places/Choose.tsx').then((page) => ({ default: page.Choose })),
+  'lay-out': () => import('./places/LayOut.tsx').then((page) => ({ default: page.LayOut })),
+  prove: () => import('./places/Prove.tsx').then((page) => ({ default: page.Prove })),
+  transfer: () => import('./places/Transfer.tsx').then((page) => ({ default: page.Transfer })),
+}
+
+const PLACE_PAGES: Readonly<Record<PlaceName, ComponentType>> = {
   survey: Survey,
-  choose: Choose,
-  'lay-out': LayOut,
-  prove: Prove,
-  transfer: Transfer,
+  choose: lazy(later.choose),
+  'lay-out': lazy(later['lay-out']),
+  prove: lazy(later.prove),
+  transfer: lazy(later.transfer),
+}
+
+/** Fetches the other places as soon as the first screen stands, so that none has to be waited for, nor a network. */
+function fetchPlaces(): void {
+  // One that cannot be fetched now is asked for again when it is opened.
+  for (const fetchPlace of Object.values(later)) fetchPlace().catch(() => undefined)
 }
 
 export function App() {
   const place = useBench((bench) => bench.place)
   const title = useBench((bench) => bench.design.title)
   useEffect(listenForKeys, [])
+  useEffect(fetchPlaces, [])
   useEffect(() => {
     document.title = title && title !== standardDesign().title ? `${title} · Lidwright` : 'Lidwright'
   }, [title])
@@ -36,7 +47,9 @@ export function App() {
         <KeptNotice />
       </div>
       <main className={`place place-${place}`}>
-        <Page />
+        <Suspense fallback={null}>
+          <Page />
+        </Suspense>
       </main>
       {place !== 'prove' && place !== 'transfer' && <TightestStrip />}
       <Dialogs />

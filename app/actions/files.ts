@@ -1,5 +1,5 @@
 /** Designs and templates come from and go to the builder's own files. */
-import { forgetViews } from '../canvas/Drawing.tsx'
+import { forgetViews } from '../canvas/lookings.ts'
 import { openText, saveFile } from '../state/index.ts'
 import { sayTrouble } from './dialogs.ts'
 
@@ -14,6 +14,17 @@ export function download(name: string, text: string, type: string): void {
   link.remove()
   // Some browsers read the address only after the click has returned.
   window.setTimeout(() => URL.revokeObjectURL(address), 10_000)
+}
+
+/** Browsers drop files that are handed over faster than this, milliseconds. */
+const BETWEEN_FILES = 250
+
+/** Several files, one after the other; settles when all have been handed over. */
+export async function downloadAll(files: readonly { name: string; text: string; type: string }[]): Promise<void> {
+  for (const [index, file] of files.entries()) {
+    if (index > 0) await new Promise((resolve) => setTimeout(resolve, BETWEEN_FILES))
+    download(file.name, file.text, file.type)
+  }
 }
 
 export function saveDesign(): void {

@@ -7,26 +7,14 @@ import type { Fitting, View } from './camera.ts'
 import { dragging } from './dragging.ts'
 import { toScreen } from './frame.ts'
 import { Layers } from './Layers.tsx'
+import { lookingOf } from './lookings.ts'
 import type { Scene } from './scene.ts'
-import { type Looking, sheetSubject } from './sheet.ts'
-
-/** How each place looked at its sheet last. */
-const lookings = new Map<string, Looking>()
-
-/** Forgets all views: another instrument is on the bench. */
-export function forgetViews(): void {
-  for (const looking of lookings.values()) {
-    looking.camera = null
-    looking.auto ??= 'box'
-  }
-}
+import { sheetSubject } from './sheet.ts'
 
 export function Drawing({ place, opens }: { readonly place: string; readonly opens: Fitting }) {
   const scene = useRef<Scene>(null)
   const subject = useMemo(() => {
-    const looking = lookings.get(place) ?? { camera: null, auto: opens }
-    lookings.set(place, looking)
-    return sheetSubject(looking, dragging.isOn, (view) => {
+    return sheetSubject(lookingOf(place, opens), dragging.isOn, (view) => {
       scene.current?.viewMoved()
       if (scene.current) stamp(scene.current.element, view)
     })

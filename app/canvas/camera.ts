@@ -90,9 +90,12 @@ export function fitted(layout: Layout, size: Size, what: Fitting): Camera {
     Math.min((size.width - 2 * BESIDE) / (to - from), (size.height - fixed) / tall, MOST_FITTED),
   )
   const spare = Math.max(0, size.height - fixed - tall * scale)
+  // Room to spare beside the box goes to the neck, as far as there is neck to show.
+  const beside = size.width - 2 * BESIDE - (to - from) * scale
+  const neckLeft = Math.max(0, from - Math.min(neck.x0, box.x0)) * scale
   return {
     scale,
-    x: size.width / 2 - ((from + to) / 2) * scale,
+    x: size.width - BESIDE - to * scale - Math.max(beside / 2 - neckLeft / 2, 0),
     y: ABOVE_PLAN + spare / 2 + halfPlan(layout) * scale,
   }
 }

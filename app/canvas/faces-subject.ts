@@ -1,5 +1,5 @@
 /** The four walls and the base side by side, each as seen from outside, walls with their lid side up. */
-import type { Face, Layout, Point } from '../../geometry/index.ts'
+import { check, type Face, type Layout, type Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
 import type { Size } from './camera.ts'
 import { type Frame, facing, fromScreen, movedFrame, toScreen } from './frame.ts'
@@ -23,38 +23,46 @@ const BESIDE = 16
 const ABOVE = 4
 const BELOW = 24
 
-/** Where each face lies in the strip. */
+const WALLS = STRIP_FACES.filter((face) => face !== 'base')
+
+/** The walls in one row or in two, whichever shows them larger; the base stands at the end with a scale of its own. */
 function arranged(layout: Layout, size: Size): Map<Face, Frame> {
-  const bounds = STRIP_FACES.map((face) => layout.panels[face].bounds)
+  const one = inRows(layout, size, [WALLS])
+  const two = inRows(layout, size, [WALLS.slice(0, 2), WALLS.slice(2)])
+  return (two.get('bass-wall')?.scale ?? 0) > (one.get('bass-wall')?.scale ?? 0) ? two : one
+}
+
+function inRows(layout: Layout, size: Size, rows: readonly (readonly Face[])[]): Map<Face, Frame> {
+  const long = (face: Face) => layout.panels[face].bounds.maxX - layout.panels[face].bounds.minX
+  const high = (face: Face) => layout.panels[face].bounds.maxY - layout.panels[face].bounds.minY
+  const columns = Math.max(...rows.map((row) => row.length))
+  const wide = Math.max(10, size.width - 2 * BESIDE - BETWEEN * columns)
   const tall = Math.max(10, size.height - ABOVE - BELOW)
-  const wide = Math.max(10, size.width - 2 * BESIDE - BETWEEN * (bounds.length - 1))
-  const base = layout.panels.base.bounds
-  const walls = bounds.slice(0, -1)
-  const long = walls.reduce((sum, one) => sum + one.maxX - one.minX, 0)
-  const high = walls.reduce((most, one) => Math.max(most, one.maxY - one.minY), 0)
-  // The base is so much larger than the walls that it has a scale of its own.
-  const baseScale = Math.min(tall / (base.maxY - base.minY), wide / 4 / (base.maxX - base.minX))
-  const wallScale = Math.min((wide - baseScale * (base.maxX - base.minX)) / long, tall / high)
-  const scaleOf = (face: Face) => (face === 'base' ? baseScale : wallScale)
-  const used = long * wallScale + (base.maxX - base.minX) * baseScale + BETWEEN * (bounds.length - 1)
-  let left = (size.width - used) / 2
+  const rowTall = Math.max(10, size.height / rows.length - ABOVE - BELOW)
+  const baseScale = Math.min(tall / high('base'), wide / 4 / long('base'))
+  const longest = Math.max(...rows.map((row) => row.reduce((sum, face) => sum + long(face), 0)))
+  const scale = Math.min((wide - baseScale * long('base')) / longest, rowTall / high('bass-wall'))
+  const used = longest * scale + BETWEEN * columns + baseScale * long('base')
+  const start = (size.width - used) / 2
   const frames = new Map<Face, Frame>()
-  STRIP_FACES.forEach((face, index) => {
-    const box = bounds[index]
-    if (!box) return
-    const turned = facing(face, layout.up)
-    const middle = (box.minX + box.maxX) / 2
-    const scale = scaleOf(face)
-    const width = (box.maxX - box.minX) * scale
+  const put = (face: Face, left: number, top: number, at: number) => {
+    const { minX, maxX, minY, maxY } = layout.panels[face].bounds
     const centre: Frame = {
-      ox: left + width / 2,
-      oy: ABOVE + ((box.maxY - box.minY) * scale) / 2,
-      scale,
-      ...turned,
+      ox: left + (long(face) * at) / 2,
+      oy: top + (high(face) * at) / 2,
+      scale: at,
+      ...facing(face, layout.up),
     }
-    frames.set(face, movedFrame(centre, -middle, -(box.minY + box.maxY) / 2))
-    left += width + BETWEEN
+    frames.set(face, movedFrame(centre, -(minX + maxX) / 2, -(minY + maxY) / 2))
+  }
+  rows.forEach((row, index) => {
+    let left = start
+    for (const face of row) {
+      put(face, left, ABOVE + (index * size.height) / rows.length, scale)
+      left += long(face) * scale + BETWEEN
+    }
   })
+  put('base', start + longest * scale + BETWEEN * columns, ABOVE, baseScale)
   return frames
 }
 
@@ -83,6 +91,16 @@ export function facesSubject(): Subject {
       design.hand,
       box.x0,
       neck.slots.map((slot) => `${slot.width} ${slot.depth}`).join(),
+    ],
+    liveOf: (layout) => [
+      ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
+        STRIP_FACES.includes(face) ? [thing, x, y] : [],
+      ),
+      ...check(layout).flatMap(({ where, key, grade, measured, overruled }) =>
+        where.view !== 'plan' && where.view !== 'section' && STRIP_FACES.includes(where.view)
+          ? [key, grade, measured, overruled]
+          : [],
+      ),
     ],
     paintGround(pen, looks, layout) {
       for (const face of STRIP_FACES) {

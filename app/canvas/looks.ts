@@ -20,7 +20,11 @@ const NAMES = {
   hole: '--hole',
 } as const
 
-export type Looks = Readonly<Record<keyof typeof NAMES, string>> & { readonly font: string }
+export type Looks = Readonly<Record<keyof typeof NAMES, string>> & {
+  readonly font: string
+  /** Sizes of words are multiplied by this: large screens get larger words. */
+  readonly words: number
+}
 
 /** The looks in force at an element. */
 export function looksAt(element: Element): Looks {
@@ -29,7 +33,11 @@ export function looksAt(element: Element): Looks {
     name,
     style.getPropertyValue(property).trim(),
   ])
-  return { ...(Object.fromEntries(entries) as Record<keyof typeof NAMES, string>), font: style.fontFamily }
+  return {
+    ...(Object.fromEntries(entries) as Record<keyof typeof NAMES, string>),
+    font: style.fontFamily,
+    words: Number.parseFloat(style.fontSize) / 14 || 1,
+  }
 }
 
 /** Line widths in pixels, after the ratio of ISO 128: visible edges twice as wide as all other lines. */

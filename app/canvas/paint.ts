@@ -110,7 +110,16 @@ export interface Words {
 
 /** Writes words at a pixel. */
 export function write(pen: Pen, looks: Looks, text: string, at: Point, words: Words): void {
-  const { colour, size = 12, bold = false, align = 'left', base = 'alphabetic', behind, turn = 0 } = words
+  const {
+    colour,
+    size: given = 12,
+    bold = false,
+    align = 'left',
+    base = 'alphabetic',
+    behind,
+    turn = 0,
+  } = words
+  const size = given * looks.words
   pen.save()
   pen.translate(at.x, at.y)
   pen.rotate(turn)
@@ -132,7 +141,7 @@ export function write(pen: Pen, looks: Looks, text: string, at: Point, words: Wo
 }
 
 export function wide(pen: Pen, looks: Looks, text: string, size = 12, bold = false): number {
-  pen.font = `${bold ? '600 ' : ''}${size}px ${looks.font}`
+  pen.font = `${bold ? '600 ' : ''}${size * looks.words}px ${looks.font}`
   return pen.measureText(text).width
 }
 

@@ -30,7 +30,8 @@ export class Scene {
   /** Counts up when everything has to be painted again. */
   private version = 0
   private arranged = false
-  private drawn: { ground: readonly unknown[]; resting: readonly unknown[] } = { ground: [], resting: [] }
+  private drawn: Readonly<Record<LayerName, readonly unknown[]>> = { ground: [], resting: [], live: [] }
+  private guided = false
   private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, live: 0 }
   private readonly stop: () => void
 
@@ -126,8 +127,13 @@ export class Scene {
     if (!same(ground, this.drawn.ground)) this.paint('ground')
     const resting = [this.version, ...this.resting(layout).flatMap(({ thing, at }) => [thing, at.x, at.y])]
     if (!same(resting, this.drawn.resting)) this.paint('resting')
-    this.paint('live')
-    this.drawn = { ground, resting }
+    const { selection, litFinding } = useBench.getState()
+    const shown = this.subject.liveOf?.(layout)
+    const live = shown ? [this.version, selection, litFinding, ...shown] : [Symbol('always')]
+    // One more time after a tool is put down, to take its guides away.
+    if (this.tool || this.guided || !same(live, this.drawn.live)) this.paint('live')
+    this.guided = this.tool !== null
+    this.drawn = { ground, resting, live }
   }
 
   private paint(layer: LayerName): void {

@@ -1,8 +1,9 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
 import { formatLength, type Layout } from '../../geometry/index.ts'
-import { type Camera, type Fitting, fitted, type View, viewOf, zoomed } from './camera.ts'
+import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
 import { planHit, sectionHit } from './hit.ts'
+import type { Looking } from './lookings.ts'
 import { type Looks, THIN, TIE } from './looks.ts'
 import { type Pen, path, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
@@ -12,13 +13,6 @@ import type { Subject } from './subject.ts'
 import { dragBox } from './tools/drag-box.ts'
 import { dragTailpiece } from './tools/drag-tailpiece.ts'
 import { dragThing } from './tools/drag-thing.ts'
-
-/** How a sheet is looked at; kept while another place is on screen. */
-export interface Looking {
-  camera: Camera | null
-  /** Fitted anew when the window or the box changes, until somebody pans or zooms. */
-  auto: Fitting | null
-}
 
 export interface SheetSubject extends Subject {
   readonly camera: NonNullable<Subject['camera']>

@@ -16,6 +16,11 @@ export interface Subject {
   /** What the ground is made from: it is painted again only when one of these is another. */
   groundOf(layout: Layout): readonly unknown[]
   paintGround(pen: Pen, looks: Looks, layout: Layout): void
+  /**
+   * What the living layer shows besides what is selected: it rests while all of these are the same. A subject
+   * without it lives in every frame.
+   */
+  liveOf?(layout: Layout): readonly unknown[]
   /** Over the things, in every frame. */
   paintOver(pen: Pen, looks: Looks, layout: Layout): void
   hit(layout: Layout, at: Point, near: number): Hit | null

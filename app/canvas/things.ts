@@ -21,7 +21,6 @@ export function paintThing(pen: Pen, looks: Looks, frame: Frame, placed: Placed)
 
 /** The line round what is selected, a little outside it. */
 export function paintSelected(pen: Pen, looks: Looks, frame: Frame, placed: Placed): void {
-  shape(pen, frame, placed.footprint, { stroke: looks.accent, width: 6 })
-  shape(pen, frame, placed.footprint, { stroke: looks.sheet, width: 3 })
-  shape(pen, frame, placed.footprint, { stroke: looks.accent, width: THICK })
+  shape(pen, frame, placed.footprint, { stroke: looks.accent, width: 11 })
+  shape(pen, frame, placed.footprint, { stroke: looks.sheet, width: 6 })
 }

@@ -1,7 +1,7 @@
 /** The designs kept in this browser, to go back to one or to throw one away. */
 import { useEffect, useState } from 'react'
 import { download } from '../actions/files.ts'
-import { forgetViews } from '../canvas/Drawing.tsx'
+import { forgetViews } from '../canvas/lookings.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { forgetKept, type KeptDesign, keptDesigns, openKept, untouchedFiles } from '../saving/index.ts'
 

@@ -12,7 +12,7 @@ import {
   solve,
   valueAt,
 } from '../../geometry/index.ts'
-import { forgetViews } from '../canvas/Drawing.tsx'
+import { forgetViews } from '../canvas/lookings.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
 import { Sketch } from '../drawings/Sketch.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'

@@ -51,12 +51,12 @@ function Views({
 }) {
   const { box, design } = layout
   const { length, width, depth } = design.box
-  const stacked = size.width < 620
   const room = { x: size.width - MARGIN.left - MARGIN.right, y: size.height - MARGIN.top - MARGIN.bottom }
-  const scale = stacked
-    ? Math.min(room.x / Math.max(length, width), (room.y - BETWEEN) / (width + depth))
-    : Math.min((room.x - BETWEEN) / (length + width), room.y / Math.max(width, depth))
-  const s = Math.max(0.05, scale)
+  // One over the other or side by side, whichever shows more.
+  const over = Math.min(room.x / Math.max(length, width), (room.y - BETWEEN) / (width + depth))
+  const beside = Math.min((room.x - BETWEEN) / (length + width), room.y / Math.max(width, depth))
+  const stacked = over > beside
+  const s = Math.max(0.05, over, beside)
   const across = stacked ? Math.max(length, width) * s : (length + width) * s + BETWEEN
   const tall = stacked ? (width + depth) * s + BETWEEN : Math.max(width, depth) * s
   const left = MARGIN.left + Math.max(0, (room.x - across) / 2)

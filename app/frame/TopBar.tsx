@@ -11,7 +11,7 @@ export function TopBar() {
   return (
     <header className="top-bar">
       <div className="top-left">
-        <span className="wordmark">Lidwright</span>
+        <h1 className="wordmark">Lidwright</h1>
         <div className="top-title">
           <Title />
           <Kept />

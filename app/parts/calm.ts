@@ -7,7 +7,7 @@ import { type Design, type Layout, solve } from '../../geometry/index.ts'
 import { dragging } from '../canvas/dragging.ts'
 import { useBench } from '../state/index.ts'
 
-const CALM_MS = 120
+const CALM_MS = 150
 
 let shown = useBench.getState().design
 let timer = 0

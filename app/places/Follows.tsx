@@ -12,7 +12,12 @@ interface Row {
 export function Follows() {
   const layout = useLayout()
   return (
-    <section className="follows" aria-label="What follows">
+    <section
+      className="follows"
+      aria-label="What follows"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so keys must be able to reach it
+      tabIndex={0}
+    >
       <h2>What follows</h2>
       <dl>
         {rowsOf(layout).map((row) => (

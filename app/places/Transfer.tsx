@@ -1,7 +1,7 @@
 /** Transfer: the parts as they will be cut, and their templates as files. */
 import { useState } from 'react'
 import { check, partsOf } from '../../geometry/index.ts'
-import { download, saveDesign } from '../actions/files.ts'
+import { downloadAll, saveDesign } from '../actions/files.ts'
 import { PartDrawing } from '../drawings/PartDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useLayout } from '../parts/calm.ts'
@@ -19,6 +19,7 @@ export function Transfer() {
   const [chosen, setChosen] = useState<string>('lid')
   const [format, setFormat] = useState<Format | 'both'>('svg')
   const [dxfUnits, setDxfUnits] = useState<'mm' | 'inches'>('mm')
+  const [gathered, setGathered] = useState(true)
   const [confirmed, setConfirmed] = useState(false)
   const [made, setMade] = useState<string | null>(null)
   const wanted = parts.filter((part) => !left.has(part.id))
@@ -32,8 +33,8 @@ export function Transfer() {
   const write = async (only: readonly string[]) => {
     setMade('Writing…')
     try {
-      const files = await makeTemplates(layout, { format, dxfUnits, only })
-      for (const file of files) download(file.name, file.text, TYPES[file.format])
+      const files = await makeTemplates(layout, { format, dxfUnits, only, gathered })
+      await downloadAll(files.map((file) => ({ ...file, type: TYPES[file.format] })))
       setMade(saySaved(files))
     } catch (error) {
       setMade(`Nothing was written: ${error instanceof Error ? error.message : String(error)}`)
@@ -119,6 +120,15 @@ export function Transfer() {
             }}
           />
         )}
+        <ChoiceField
+          label="The parts come"
+          value={gathered ? 'on one sheet' : 'one file each'}
+          options={['on one sheet', 'one file each']}
+          onCommit={(next) => {
+            setGathered(next === 'on one sheet')
+            return ACCEPTED
+          }}
+        />
         {blocked > 0 && (
           <div className="barred">
             <p>
@@ -158,7 +168,7 @@ export function Transfer() {
           </button>
         )}
         <p className="small soft" role="status" aria-live="polite">
-          {made ?? 'Each part comes as a file; two parts or more come on one sheet as well.'}
+          {made ?? 'Every drawing carries its title, its scale bar and the face it is seen from.'}
         </p>
         <h2>The design itself</h2>
         <p className="small soft">A file of plain text that opens here again, on any machine.</p>
@@ -179,5 +189,5 @@ function headWords(end: 'left' | 'right' | 'top' | 'towards the viewer' | 'away 
 
 function saySaved(files: readonly MadeFile[]): string {
   if (files.length === 1) return `Saved ${files[0]?.name}.`
-  return `Saved ${files.length} files. If only one arrived, allow this page to save several.`
+  return `Saved ${files.length} files. If some are missing, allow this page to save several files.`
 }

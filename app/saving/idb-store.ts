@@ -53,7 +53,11 @@ export function idbStore(name = 'lidwright'): KeptStore {
     async put(generation) {
       const transaction = (await database()).transaction('generations', 'readwrite', { durability: 'strict' })
       try {
-        await Promise.all([transaction.store.add(generation), transaction.done])
+        const added = transaction.store.add(generation)
+        // Said at once: a page that is just closing is not there any more when the answer to `add` comes back, and
+        // the browser would give up what it has not been told to commit.
+        transaction.commit()
+        await Promise.all([added, transaction.done])
         return 'put'
       } catch (error) {
         if (nameOf(error) === 'ConstraintError') return 'taken'

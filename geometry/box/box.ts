@@ -48,40 +48,70 @@ function slab(minX: number, minY: number, maxX: number, maxY: number, radius: nu
 /** Walls thicker than the box would turn its inside out; the checks say so, the drawing stays a drawing. */
 const HAIR = 0.01
 
-/** The faces in their own frames, as stated at the head of `solve/layout.ts`. */
-export function panelsOf(box: Design['box'], at: BoxLayout): Record<Face, Panel> {
-  const panel = (face: Face, outline: Contour, thickness: number, originX: number): Panel => ({
-    face,
+interface Outlined extends Omit<Panel, 'originX'> {
+  /** Where its frame begins, from the neck-end face of the box. */
+  readonly fromX0: number
+}
+
+const outlined = new WeakMap<Design['box'], Record<Face, Outlined>>()
+
+/** The faces in their own frames; they hang on the box alone and are remembered with it. */
+function outlinesOf(box: Design['box']): Record<Face, Outlined> {
+  const known = outlined.get(box)
+  if (known) return known
+  const at = boxAt(box, 0)
+  const { walls, lid, base, width, length, cornerRadius } = box
+  const face = (name: Face, outline: Contour, thickness: number, fromX0: number): Outlined => ({
+    face: name,
     outline,
     bounds: bounds(outline),
     thickness,
-    originX,
+    fromX0,
   })
-  const { walls, lid, base, width, length, cornerRadius } = box
-  const innerRadius = (play: number) =>
-    Math.max(0, cornerRadius - Math.max(walls.neckEnd, walls.tailEnd, walls.bass, walls.treble) - play)
   const between = (play: number): [Contour, number] => [
     slab(
       0,
       -width / 2 + walls.bass + play,
       length - walls.neckEnd - walls.tailEnd - 2 * play,
       width / 2 - walls.treble - play,
-      innerRadius(play),
+      Math.max(0, cornerRadius - Math.max(walls.neckEnd, walls.tailEnd, walls.bass, walls.treble) - play),
     ),
-    at.x0 + walls.neckEnd + play,
+    walls.neckEnd + play,
   ]
-  const full: [Contour, number] = [slab(0, -width / 2, length, width / 2, cornerRadius), at.x0]
+  const full: [Contour, number] = [slab(0, -width / 2, length, width / 2, cornerRadius), 0]
   const wallHeight = Math.max(at.wallTop - at.wallBottom, HAIR)
   const wall = (long: number) => slab(-long / 2, -wallHeight, long / 2, 0, 0)
   const [lidOutline, lidX] = lid.fit === 'on the walls' ? full : between(lid.play)
   const [baseOutline, baseX] = base.fit === 'under the walls' ? full : between(0)
-  const middle = (at.x0 + at.x1) / 2
+  const [end, side] = [wall(width), wall(length)]
+  const faces: Record<Face, Outlined> = {
+    lid: face('lid', lidOutline, lid.thickness, lidX),
+    base: face('base', baseOutline, base.thickness, baseX),
+    'neck-end-wall': face('neck-end-wall', end, walls.neckEnd, 0),
+    'tail-end-wall': face('tail-end-wall', end, walls.tailEnd, length),
+    'bass-wall': face('bass-wall', side, walls.bass, length / 2),
+    'treble-wall': face('treble-wall', side, walls.treble, length / 2),
+  }
+  outlined.set(box, faces)
+  return faces
+}
+
+/** The faces of a box whose neck-end face lies at `x0`, in the frames stated at the head of `solve/layout.ts`. */
+export function panelsOf(box: Design['box'], x0: number): Record<Face, Panel> {
+  const faces = outlinesOf(box)
+  const panel = ({ face, outline, bounds: extent, thickness, fromX0 }: Outlined): Panel => ({
+    face,
+    outline,
+    bounds: extent,
+    thickness,
+    originX: x0 + fromX0,
+  })
   return {
-    lid: panel('lid', lidOutline, lid.thickness, lidX),
-    base: panel('base', baseOutline, base.thickness, baseX),
-    'neck-end-wall': panel('neck-end-wall', wall(width), walls.neckEnd, at.x0),
-    'tail-end-wall': panel('tail-end-wall', wall(width), walls.tailEnd, at.x1),
-    'bass-wall': panel('bass-wall', wall(length), walls.bass, middle),
-    'treble-wall': panel('treble-wall', wall(length), walls.treble, middle),
+    lid: panel(faces.lid),
+    base: panel(faces.base),
+    'neck-end-wall': panel(faces['neck-end-wall']),
+    'tail-end-wall': panel(faces['tail-end-wall']),
+    'bass-wall': panel(faces['bass-wall']),
+    'treble-wall': panel(faces['treble-wall']),
   }
 }

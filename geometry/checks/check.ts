@@ -1,9 +1,10 @@
 /** Runs every rule over a layout. */
+
+import type { Layout } from '../solve/layout.ts'
 import type { Finding, Grade, Measurement, Rule } from './finding.ts'
 import { limitOf } from './finding.ts'
 import { RULES } from './rules.ts'
 import { sayFor } from './say.ts'
-import type { Layout } from '../solve/layout.ts'
 
 const known = new WeakMap<Layout, readonly Finding[]>()
 
@@ -17,7 +18,8 @@ export function check(layout: Layout): readonly Finding[] {
   if (before) return before
   const limit = limitOf(layout.design)
   const findings: Finding[] = []
-  for (const rule of RULES) for (const one of rule.measure(layout, limit)) findings.push(findingOf(rule, one, layout))
+  for (const rule of RULES)
+    for (const one of rule.measure(layout, limit)) findings.push(findingOf(rule, one, layout))
   findings.sort(byGravity)
   known.set(layout, findings)
   return findings
@@ -70,4 +72,5 @@ export const sentenceOf = (finding: Finding, layout: Layout): string =>
   ruleOf(finding.rule).words(finding, sayFor(layout.design), layout)
 
 /** Does it block cutting: a `stop` that nobody overruled? */
-export const blocks = (finding: Finding): boolean => finding.grade === 'stop' && finding.overruled === undefined
+export const blocks = (finding: Finding): boolean =>
+  finding.grade === 'stop' && finding.overruled === undefined

@@ -1,7 +1,8 @@
 /** What a rule found, as a value: a measure, its limit, and where. `words.ts` of each rule turns it into a sentence. */
-import type { Design } from '../design/schema.ts'
+
 import type { LimitName } from '../design/limits.ts'
 import { LIMITS } from '../design/limits.ts'
+import type { Design } from '../design/schema.ts'
 import type { Face } from '../kinds/kind.ts'
 import type { Point } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'

@@ -27,4 +27,5 @@ export function sayFor(design: Design): Say {
 }
 
 /** The first letter of a sentence. */
-export const capital = (text: string): string => text.replace(/^(“?)(.)/u, (_, quote, first) => quote + first.toUpperCase())
+export const capital = (text: string): string =>
+  text.replace(/^(“?)(.)/u, (_, quote, first) => quote + first.toUpperCase())

@@ -52,7 +52,10 @@ export function sections(): string[] {
  * Throws for a section that does not exist.
  */
 export function fieldsOf(section: string): Field[] {
-  const node = section.split('.').filter(Boolean).reduce<Node | undefined>((here, key) => here?.properties?.[key], tree())
+  const node = section
+    .split('.')
+    .filter(Boolean)
+    .reduce<Node | undefined>((here, key) => here?.properties?.[key], tree())
   if (!node?.properties) throw new Error(`a design has no section called "${section}"`)
   return collect(node, '', section === '')
 }
@@ -67,13 +70,15 @@ export function fieldsOfKind(kind: string): Field[] {
 
 function collect(node: Node, prefix: string, shallow: boolean): Field[] {
   return Object.entries(node.properties ?? {}).flatMap(([key, child]) => {
-    if (child.properties && child.type === 'object') return shallow ? [] : collect(child, `${prefix}${key}.`, false)
+    if (child.properties && child.type === 'object')
+      return shallow ? [] : collect(child, `${prefix}${key}.`, false)
     return [fieldOf(`${prefix}${key}`, child)]
   })
 }
 
 function fieldOf(name: string, node: Node): Field {
-  const options = node.enum ?? node.anyOf?.flatMap((one) => (one.const === undefined ? [] : [one.const as number]))
+  const options =
+    node.enum ?? node.anyOf?.flatMap((one) => (one.const === undefined ? [] : [one.const as number]))
   const min = node.minimum ?? node.exclusiveMinimum
   return {
     name,

@@ -13,34 +13,118 @@ export interface Limit {
 const mm = (value: number, label: string, why: string): Limit => ({ value, unit: 'mm', label, why })
 
 export const LIMITS = {
-  openingToEdge: mm(12, 'Opening to the edge of its face', 'Less wood than this at an edge splits easily. Common practice.'),
-  screwToEdge: mm(1.5, 'Screw to the edge of its face', 'From the rim of the head; in the edge of a wall there is little more. Common practice.'),
-  betweenOpenings: mm(8, 'Wood between openings', 'At least this, and never less than the radius of the larger hole. Common practice.'),
+  openingToEdge: mm(
+    12,
+    'Opening to the edge of its face',
+    'Less wood than this at an edge splits easily. Common practice.',
+  ),
+  screwToEdge: mm(
+    1.5,
+    'Screw to the edge of its face',
+    'From the rim of the head; in the edge of a wall there is little more. Common practice.',
+  ),
+  betweenOpenings: mm(
+    8,
+    'Wood between openings',
+    'At least this, and never less than the radius of the larger hole. Common practice.',
+  ),
   screwToOpening: mm(6, 'Screw to an opening', 'A screw needs wood all round. Common practice.'),
-  openingToNeck: mm(6, 'Opening to the neck', 'A hole beside the neck needs room for the drill and the eye. Common practice.'),
-  openingToWall: mm(6, 'Opening to the inside of a wall', 'Nearer than this the wall shows and the drill catches it. Common practice.'),
-  saddleToTailWall: mm(30, 'Saddle to the inside of the tail-end wall', 'Beside the wall the lid cannot move; 40 to 60 mm is better. Some do it on purpose. Common practice.'),
+  openingToNeck: mm(
+    6,
+    'Opening to the neck',
+    'A hole beside the neck needs room for the drill and the eye. Common practice.',
+  ),
+  openingToWall: mm(
+    6,
+    'Opening to the inside of a wall',
+    'Nearer than this the wall shows and the drill catches it. Common practice.',
+  ),
+  saddleToTailWall: mm(
+    30,
+    'Saddle to the inside of the tail-end wall',
+    'Beside the wall the lid cannot move; 40 to 60 mm is better. Some do it on purpose. Common practice.',
+  ),
   saddleToOpening: mm(20, 'Saddle to an opening', 'The lid carries the strings here. Common practice.'),
-  stringToBoardEdge: mm(2.5, 'String to the edge of the board', 'A string nearer the edge slips off when it is pressed. Common practice.'),
-  stringsApartAtNut: mm(6.5, 'Strings apart at the nut', 'Centre to centre; nearer and a finger stops two. Common practice.'),
-  stringsApartAtSaddle: mm(9, 'Strings apart at the saddle', 'Centre to centre; 9 to 12 mm is usual. Slide players and pickers differ. Common practice.'),
-  stringInsidePickup: mm(1, 'String inside the active width', 'From the outer string to the end of what the pickup hears. Common practice.'),
-  wallUnderSlot: mm(6, 'Wall left under a neck slot', 'Less breaks out when the neck is pushed in. Common practice.'),
-  wallBesideSlot: mm(15, 'Wall left beside a neck slot', 'From the slot to the corner joint. Common practice.'),
+  stringToBoardEdge: mm(
+    2.5,
+    'String to the edge of the board',
+    'A string nearer the edge slips off when it is pressed. Common practice.',
+  ),
+  stringsApartAtNut: mm(
+    6.5,
+    'Strings apart at the nut',
+    'Centre to centre; nearer and a finger stops two. Common practice.',
+  ),
+  stringsApartAtSaddle: mm(
+    9,
+    'Strings apart at the saddle',
+    'Centre to centre; 9 to 12 mm is usual. Slide players and pickers differ. Common practice.',
+  ),
+  stringInsidePickup: mm(
+    1,
+    'String inside the active width',
+    'From the outer string to the end of what the pickup hears. Common practice.',
+  ),
+  wallUnderSlot: mm(
+    6,
+    'Wall left under a neck slot',
+    'Less breaks out when the neck is pushed in. Common practice.',
+  ),
+  wallBesideSlot: mm(
+    15,
+    'Wall left beside a neck slot',
+    'From the slot to the corner joint. Common practice.',
+  ),
   neckLeft: mm(10, 'Neck left at its thinnest', 'Hardwood over the box, all cuts together. Common practice.'),
-  neckStiffnessLeft: { value: 0.12, unit: 'share', label: 'Stiffness left at the thinnest', why: 'The cube of thickness left over thickness of the blank; under this, necks broke. Common practice.' } as Limit,
-  tailHoleWeb: mm(4, 'Wood between tail holes', 'At least this, and never less than one hole diameter. Common practice.'),
-  tailHoleToEndGrain: mm(10, 'Tail hole to end grain', 'Nearer, the string splits the tail. Common practice.'),
+  neckStiffnessLeft: {
+    value: 0.12,
+    unit: 'share',
+    label: 'Stiffness left at the thinnest',
+    why: 'The cube of thickness left over thickness of the blank; under this, necks broke. Common practice.',
+  } as Limit,
+  tailHoleWeb: mm(
+    4,
+    'Wood between tail holes',
+    'At least this, and never less than one hole diameter. Common practice.',
+  ),
+  tailHoleToEndGrain: mm(
+    10,
+    'Tail hole to end grain',
+    'Nearer, the string splits the tail. Common practice.',
+  ),
   beyondLastFret: mm(3, 'Board behind the last fret', 'A slot nearer the end breaks out. Common practice.'),
-  underNeck: mm(2, 'Room under the neck or hardware', 'Between what hangs inside and the base. Common practice.'),
+  underNeck: mm(
+    2,
+    'Room under the neck or hardware',
+    'Between what hangs inside and the base. Common practice.',
+  ),
   blankSpare: mm(3, 'Blank left over', 'For squaring both ends. Common practice.'),
   firstPost: mm(38, 'First post behind the nut', 'Nearer, the string is hard to wind. Common practice.'),
-  firstPostLeast: mm(30, 'First post behind the nut, at the very least', 'Nearer, it cannot be strung. Common practice.'),
+  firstPostLeast: mm(
+    30,
+    'First post behind the nut, at the very least',
+    'Nearer, it cannot be strung. Common practice.',
+  ),
   postsApart: mm(23, 'Posts apart', 'Single machines in line need 23 to 26 mm. Common practice.'),
-  rimShare: { value: 0.5, unit: 'share', label: 'Depth of a rim', why: 'As a share of the face’s thickness; deeper leaves too little. Common practice.' } as Limit,
+  rimShare: {
+    value: 0.5,
+    unit: 'share',
+    label: 'Depth of a rim',
+    why: 'As a share of the face’s thickness; deeper leaves too little. Common practice.',
+  } as Limit,
   rimLedge: mm(3, 'Ledge of a rim', 'Narrower, a ring has nothing to sit on. Common practice.'),
-  sideAngleAtSaddle: { value: 3, unit: 'degrees', label: 'Sideways angle over the saddle', why: 'More and the string creeps or the saddle walks. Common practice.' } as Limit,
-  sideAngleAtNut: { value: 8, unit: 'degrees', label: 'Sideways angle at the nut', why: 'More and the string binds in its slot. Common practice.' } as Limit,
+  sideAngleAtSaddle: {
+    value: 3,
+    unit: 'degrees',
+    label: 'Sideways angle over the saddle',
+    why: 'More and the string creeps or the saddle walks. Common practice.',
+  } as Limit,
+  sideAngleAtNut: {
+    value: 8,
+    unit: 'degrees',
+    label: 'Sideways angle at the nut',
+    why: 'More and the string binds in its slot. Common practice.',
+  } as Limit,
 } satisfies Record<string, Limit>
 
 export type LimitName = keyof typeof LIMITS

@@ -42,7 +42,9 @@ const STRUCTURE: readonly string[] = [
 /** The name by which places and findings point at a thing. Names of lines and of the instrument's parts are taken. */
 export const id = z
   .string()
-  .regex(idPattern, { error: 'is no usable id; small letters, figures and dashes are wanted, as in "hole-treble"' })
+  .regex(idPattern, {
+    error: 'is no usable id; small letters, figures and dashes are wanted, as in "hole-treble"',
+  })
   .refine((value) => !LINES.includes(value) && !STRUCTURE.includes(value), {
     error: 'is the name of a line or of a part of every instrument; give the thing another id',
   })
@@ -55,8 +57,7 @@ const line = (lines: readonly string[]) =>
 const measure = z.number().min(-3000).max(3000)
 const share = z.strictObject({ share: z.number().min(-1.5).max(1.5) })
 const mirror = z.strictObject({ mirror: id })
-const midway = (lines: readonly string[]) =>
-  z.strictObject({ midway: z.tuple([line(lines), line(lines)]) })
+const midway = (lines: readonly string[]) => z.strictObject({ midway: z.tuple([line(lines), line(lines)]) })
 const ofScale = z.strictObject({ ofScale: z.number().min(0).max(1) })
 
 const alongUnion = z.union([measure, share, midway(ALONG_LINES), ofScale, mirror])

@@ -27,13 +27,19 @@ const fault = (path: string, sentence: string): DesignReading => ({ ok: false, f
  */
 export function readDesign(text: string): DesignReading {
   if (text.length > LONGEST_FILE)
-    return fault('', `The file has ${text.length} characters; no design is longer than ${LONGEST_FILE}. Is it the right file?`)
+    return fault(
+      '',
+      `The file has ${text.length} characters; no design is longer than ${LONGEST_FILE}. Is it the right file?`,
+    )
   let value: unknown
   try {
     value = JSON.parse(text.replace(/^\ufeff/, ''))
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)
-    return fault('', `The file is not JSON text (${shorten(why)}). It may be cut off, or another kind of file.`)
+    return fault(
+      '',
+      `The file is not JSON text (${shorten(why)}). It may be cut off, or another kind of file.`,
+    )
   }
   return checkDesign(value)
 }
@@ -44,7 +50,10 @@ export function checkDesign(value: unknown): DesignReading {
     return fault('', `A design is an object in braces; read ${show(value)}.`)
   const head = value as Record<string, unknown>
   if (head.format !== 'lidwright')
-    return fault('format', `A design says "format": "lidwright"; read ${show(head.format)}. Is it the right file?`)
+    return fault(
+      'format',
+      `A design says "format": "lidwright"; read ${show(head.format)}. Is it the right file?`,
+    )
   if (typeof head.version === 'number' && head.version > VERSION)
     return fault(
       'version',
@@ -52,7 +61,10 @@ export function checkDesign(value: unknown): DesignReading {
     )
   const parsed = designSchema.safeParse(value, { reportInput: true })
   if (!parsed.success)
-    return { ok: false, faults: parsed.error.issues.flatMap((issue) => faultsOf(issue, value)).slice(0, MOST_FAULTS) }
+    return {
+      ok: false,
+      faults: parsed.error.issues.flatMap((issue) => faultsOf(issue, value)).slice(0, MOST_FAULTS),
+    }
   return beyondSchema(parsed.data)
 }
 
@@ -85,20 +97,32 @@ function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
         sentence: `There is no field called "${shorten(key)}" here. Check its spelling, or leave it out.`,
       }))
     case 'invalid_type':
-      if (issue.input === undefined) return [{ path, sentence: `This field is missing; ${wanted(issue.expected)} is wanted.` }]
+      if (issue.input === undefined)
+        return [{ path, sentence: `This field is missing; ${wanted(issue.expected)} is wanted.` }]
       return [{ path, sentence: `Read ${read}; ${wanted(issue.expected)} is wanted.` }]
     case 'too_small':
     case 'too_big': {
       const limit = issue.code === 'too_small' ? issue.minimum : issue.maximum
       const side = issue.code === 'too_small' ? 'at least' : 'at most'
-      if (issue.origin === 'string') return [{ path, sentence: `The text is too long; ${side} ${limit} characters are wanted.` }]
+      if (issue.origin === 'string')
+        return [{ path, sentence: `The text is too long; ${side} ${limit} characters are wanted.` }]
       if (issue.origin === 'array')
-        return [{ path, sentence: `The list has ${(issue.input as unknown[] | undefined)?.length ?? 0} entries; ${side} ${limit} are wanted.` }]
+        return [
+          {
+            path,
+            sentence: `The list has ${(issue.input as unknown[] | undefined)?.length ?? 0} entries; ${side} ${limit} are wanted.`,
+          },
+        ]
       const more = issue.inclusive === false ? (issue.code === 'too_small' ? 'more than' : 'less than') : side
       return [{ path, sentence: `Read ${read}; ${more} ${limit} is wanted.` }]
     }
     case 'invalid_value':
-      return [{ path, sentence: `Read ${read}; wanted is ${issue.values.map((one) => JSON.stringify(one)).join(' or ')}.` }]
+      return [
+        {
+          path,
+          sentence: `Read ${read}; wanted is ${issue.values.map((one) => JSON.stringify(one)).join(' or ')}.`,
+        },
+      ]
     case 'invalid_union':
       if (issue.discriminator)
         return [
@@ -121,7 +145,9 @@ function placeSentence(issue: z.core.$ZodIssueInvalidUnion, read: string): strin
   const literals = issue.errors.flatMap((branch) => branch).filter((one) => one.code === 'invalid_value')
   if (literals.length > 0 && literals.length === issue.errors.length)
     return `Read ${read}; wanted is one of ${literals.flatMap((one) => one.values).join(', ')}.`
-  const custom = issue.errors.flatMap((branch) => branch).find((one) => one.code === 'custom' || one.code === 'invalid_format')
+  const custom = issue.errors
+    .flatMap((branch) => branch)
+    .find((one) => one.code === 'custom' || one.code === 'invalid_format')
   if (custom) return `Read ${read}; ${show(custom.input)} ${custom.message}.`
   return `Read ${read}; a place is a number of millimetres, or one of {"share": 0.5}, {"midway": ["…", "…"]}, {"ofScale": 0.25} along the face, {"mirror": "id"}.`
 }

@@ -37,7 +37,12 @@ const limits = z
     Object.fromEntries(
       Object.entries(LIMITS).map(([name, limit]) => [
         name,
-        z.number().min(0).max(1000).optional().meta(meta(limit.unit, { label: limit.label, help: limit.why })),
+        z
+          .number()
+          .min(0)
+          .max(1000)
+          .optional()
+          .meta(meta(limit.unit, { label: limit.label, help: limit.why })),
       ]),
     ) as Record<keyof typeof LIMITS, z.ZodOptional<z.ZodNumber>>,
   )
@@ -46,7 +51,10 @@ const limits = z
 export const designSchema = z.strictObject({
   format: z.literal('lidwright').meta({ description: 'Says that this is a Lidwright design.' }),
   version: z.literal(VERSION).meta({ description: 'Version of this file format.' }),
-  title: words('Untitled box', 120, { label: 'Title', help: 'Names the instrument on screens, sheets and files.' }),
+  title: words('Untitled box', 120, {
+    label: 'Title',
+    help: 'Names the instrument on screens, sheets and files.',
+  }),
   notes: words('', 20000, { label: 'Notes', help: 'Anything worth remembering.' }),
   hand: oneOf(['not stated', 'right', 'left'], 'not stated', {
     label: 'Hand',
@@ -67,7 +75,12 @@ export const designSchema = z.strictObject({
   overruled: z
     .record(z.string().max(200), z.string().max(500))
     .default({})
-    .meta(meta('finding → reason', { label: 'Overruled', help: 'Findings you decided to live with, each with your reason.' })),
+    .meta(
+      meta('finding → reason', {
+        label: 'Overruled',
+        help: 'Findings you decided to live with, each with your reason.',
+      }),
+    ),
 })
 
 /** A design as the engine takes it: complete, valid, never changed in place. */

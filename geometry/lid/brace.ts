@@ -1,5 +1,5 @@
 /** A strip of wood glued under the lid, and which one suffices. Millimetres, newtons, N/mm². */
-import { plank, sectionOf, type Stuff } from '../neck/sections.ts'
+import { plank, type Stuff, sectionOf } from '../neck/sections.ts'
 import { positive } from '../quantity/demand.ts'
 
 export interface Strip {
@@ -16,14 +16,23 @@ const FLANGE = 6
  * lid alone (transformed section, see `sections.ts`). `lid.stiffness` is the lid's E along the strip.
  * Example: spruce 8 × 10 mm under 3 mm of plywood adds 2.60e7, 3.6 times what it has by itself.
  */
-export function addedBend(strip: Strip, lid: { readonly thickness: number; readonly stiffness: number }): number {
+export function addedBend(
+  strip: Strip,
+  lid: { readonly thickness: number; readonly stiffness: number },
+): number {
   const width = positive(strip.width, 'the width of a brace') + 2 * FLANGE * lid.thickness
   const stuff = { stiffness: lid.stiffness, strength: 1 }
   const flange = plank(width, -positive(lid.thickness, 'the thickness of a lid'), 0, stuff)
-  const web = plank(strip.width, -lid.thickness - positive(strip.height, 'the height of a brace'), -lid.thickness, strip.stuff)
+  const web = plank(
+    strip.width,
+    -lid.thickness - positive(strip.height, 'the height of a brace'),
+    -lid.thickness,
+    strip.stuff,
+  )
   const whole = sectionOf([flange, web])
   const alone = sectionOf([flange])
-  if (!whole || !alone) throw new RangeError(`a lid of ${lid.thickness} mm and a brace of ${strip.height} mm make no section`)
+  if (!whole || !alone)
+    throw new RangeError(`a lid of ${lid.thickness} mm and a brace of ${strip.height} mm make no section`)
   return whole.bend - alone.bend
 }
 

@@ -56,8 +56,18 @@ const TERMS = 60
  */
 export function sagOf(lid: Lid, foot: Foot, brace?: LidBrace): LidSag {
   const stiffness = stiffnessOf(lid.stuff, positive(lid.thickness, 'the thickness of a lid'))
-  const along = { span: positive(lid.length, 'a span'), at: foot.along, size: foot.long, stiffness: stiffness.along }
-  const across = { span: positive(lid.width, 'a span'), at: foot.across, size: foot.wide, stiffness: stiffness.across }
+  const along = {
+    span: positive(lid.length, 'a span'),
+    at: foot.along,
+    size: foot.long,
+    stiffness: stiffness.along,
+  }
+  const across = {
+    span: positive(lid.width, 'a span'),
+    at: foot.across,
+    size: foot.wide,
+    stiffness: stiffness.across,
+  }
   // The sum below knows a brace that runs along its second side.
   const turned = brace?.runs === 'along'
   const [first, second] = turned ? [across, along] : [along, across]
@@ -95,7 +105,13 @@ function termsOf({ span, at, size }: Side) {
   return { wave, sine, load }
 }
 
-function sumOf(first: Side, second: Side, { mixed, coupling }: LidStiffness, force: number, brace?: LidBrace) {
+function sumOf(
+  first: Side,
+  second: Side,
+  { mixed, coupling }: LidStiffness,
+  force: number,
+  brace?: LidBrace,
+) {
   const one = termsOf(first)
   const two = termsOf(second)
   const quarter = (first.span * second.span) / 4

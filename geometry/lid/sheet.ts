@@ -20,7 +20,12 @@ const POISSON = 0.3
 /** Plywood, pressed board, metal: alike both ways. `G = E / 2 (1 + ν)`. */
 export function evenSheet(stiffness: number, poisson = POISSON): SheetStuff {
   positive(stiffness, 'a stiffness')
-  return { stiffnessAlong: stiffness, stiffnessAcross: stiffness, shear: stiffness / (2 * (1 + poisson)), poisson }
+  return {
+    stiffnessAlong: stiffness,
+    stiffnessAcross: stiffness,
+    shear: stiffness / (2 * (1 + poisson)),
+    poisson,
+  }
 }
 
 const CROSS = (0.043 + 0.092) / 2
@@ -55,7 +60,8 @@ export function stiffnessOf(stuff: SheetStuff, thickness: number): LidStiffness 
   const cube = positive(thickness, 'a thickness') ** 3 / 12
   const ratio = stuff.stiffnessAcross / stuff.stiffnessAlong
   const solid = 1 - stuff.poisson * stuff.poisson * ratio
-  if (!(solid > 0)) throw new RangeError(`no sheet has a Poisson's ratio of ${stuff.poisson} with these stiffnesses`)
+  if (!(solid > 0))
+    throw new RangeError(`no sheet has a Poisson's ratio of ${stuff.poisson} with these stiffnesses`)
   const along = (stuff.stiffnessAlong * cube) / solid
   const across = (stuff.stiffnessAcross * cube) / solid
   const coupling = stuff.poisson * across

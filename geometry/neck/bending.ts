@@ -60,7 +60,9 @@ export interface NeckBow {
  * `no wood left`: a piece between nut and back wall has no section. `gives way`: the pull is so great for this neck that
  * the bow feeds itself (buckling); no number would mean anything.
  */
-export type NeckReading = NeckBow | ({ readonly ok: false } & (({ readonly why: 'no wood left' } & Gap) | { readonly why: 'gives way' }))
+export type NeckReading =
+  | NeckBow
+  | ({ readonly ok: false } & (({ readonly why: 'no wood left' } & Gap) | { readonly why: 'gives way' }))
 
 const MOST_ROUNDS = 200
 /** Millimetres of the nut's rise between rounds. */
@@ -71,15 +73,22 @@ const STILL = 1e-7
  * nothing bends. Throws where pieces do not reach or places are out of order.
  * Example: maple 40 × 20 mm, 400 mm long and held fast, strings 12 mm over its axis with 200 N: the nut rises 0.59 mm.
  */
-export function bendNeck(pieces: readonly NeckPiece[], load: NeckLoad, hold: NeckHold, octave: number): NeckReading {
+export function bendNeck(
+  pieces: readonly NeckPiece[],
+  load: NeckLoad,
+  hold: NeckHold,
+  octave: number,
+): NeckReading {
   const { pull, nut, saddle } = load
   const { front } = hold
-  if (!(pull >= 0 && pull < Number.POSITIVE_INFINITY)) throw new RangeError(`a pull must be 0 or more, not ${pull}`)
+  if (!(pull >= 0 && pull < Number.POSITIVE_INFINITY))
+    throw new RangeError(`a pull must be 0 or more, not ${pull}`)
   positive(saddle.x - nut.x, 'the length from nut to saddle')
   const middle = (nut.x + front) / 2
   const outside = front > nut.x ? spanOf(pieces, front, nut.x, [middle, octave]) : null
   const inside = hold.by === 'two walls' ? spanOf(pieces, front, hold.back, [octave]) : null
-  for (const one of [outside, inside]) if (one && !('lengths' in one)) return { ok: false, why: 'no wood left', ...one }
+  for (const one of [outside, inside])
+    if (one && !('lengths' in one)) return { ok: false, why: 'no wood left', ...one }
   const bent = bend(outside as Span | null, inside as Span | null, load, hold)
   if (!bent) return { ok: false, why: 'gives way' }
   const { nutRise, turn, atOutside, atInside } = bent
@@ -146,7 +155,12 @@ function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: N
   for (let round = 0; round < MOST_ROUNDS; round++) {
     if (inside) {
       const atFront = lineAt(load, front) + nutRise * leftTo(load, front)
-      bendUnder(inside, atInside, pull, (x) => atFront + ((backHeight - atFront) * (x - front)) / (back - front))
+      bendUnder(
+        inside,
+        atInside,
+        pull,
+        (x) => atFront + ((backHeight - atFront) * (x - front)) / (back - front),
+      )
       bendFromRoot(inside, atInside.curvature, 0, atInside.rise)
       const slope = -atInside.rise.at(-1)! / (back - front)
       bendFromRoot(inside, atInside.curvature, slope, atInside.rise)

@@ -9,7 +9,12 @@ import { positive } from '../quantity/demand.ts'
  * itself does not. `passes` must hold for every size above one that passes: a stiffer neck never bows more.
  * Example: `thinnest((height) => height ** 3 > 5000, 10, 30, 0.5)` is 17.5.
  */
-export function thinnest(passes: (size: number) => boolean, from: number, to: number, step: number): number | null {
+export function thinnest(
+  passes: (size: number) => boolean,
+  from: number,
+  to: number,
+  step: number,
+): number | null {
   positive(step, 'a step')
   const first = Math.ceil(from / step - 1e-9)
   const last = Math.floor(to / step + 1e-9)

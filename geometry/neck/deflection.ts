@@ -20,7 +20,9 @@ export interface Beam {
 export function bendFromRoot(beam: Beam, curvature: Float64Array, slope: number, rise: Float64Array): number {
   const { lengths } = beam
   if (curvature.length !== 3 * lengths.length || rise.length !== curvature.length) {
-    throw new RangeError(`${lengths.length} intervals need ${3 * lengths.length} stations, not ${curvature.length}`)
+    throw new RangeError(
+      `${lengths.length} intervals need ${3 * lengths.length} stations, not ${curvature.length}`,
+    )
   }
   let turned = slope
   let height = 0

@@ -17,7 +17,8 @@ export function atMoisture(
   intersection = USUAL_INTERSECTION,
 ): number {
   const ratio = positive(atTwelve, 'a property at 12 %') / positive(green, 'a property of green wood')
-  if (!(moisture >= 0 && moisture < 1)) throw new RangeError(`moisture must be a share from 0 to 1, not ${moisture}`)
+  if (!(moisture >= 0 && moisture < 1))
+    throw new RangeError(`moisture must be a share from 0 to 1, not ${moisture}`)
   if (moisture >= intersection) return green
   return atTwelve * ratio ** ((TABLE_MOISTURE - moisture) / (intersection - TABLE_MOISTURE))
 }

@@ -126,7 +126,14 @@ export function mostStrained(section: Section, push: number, moment: number): St
   return worst
 }
 
-function worse(worst: Strain, section: Section, part: Part, height: number, push: number, moment: number): Strain {
+function worse(
+  worst: Strain,
+  section: Section,
+  part: Part,
+  height: number,
+  push: number,
+  moment: number,
+): Strain {
   // A loose part is not pressed along and bends about its own middle.
   const across = part.loose ? height - part.centre : height - section.axis
   const along = part.loose ? 0 : push / section.stretch

@@ -14,10 +14,17 @@ export interface NeckPiece {
  * A piece with these parts, at its end too unless others are given; as many of them and in the same order, so that
  * each part can run from one to the other. Example: `pieceOf(0, 300, [plank(38, -19, 0, standing(maple))])`.
  */
-export function pieceOf(x0: number, x1: number, parts: readonly Part[], atEnd: readonly Part[] = parts): NeckPiece {
+export function pieceOf(
+  x0: number,
+  x1: number,
+  parts: readonly Part[],
+  atEnd: readonly Part[] = parts,
+): NeckPiece {
   if (!(x1 > x0)) throw new RangeError(`a piece of a neck must run forward, not from ${x0} to ${x1}`)
   if (atEnd.length !== parts.length) {
-    throw new RangeError(`a piece of a neck has ${parts.length} parts at one end and ${atEnd.length} at the other`)
+    throw new RangeError(
+      `a piece of a neck has ${parts.length} parts at one end and ${atEnd.length} at the other`,
+    )
   }
   const start = sectionOf(parts)
   return { x0, x1, start, end: atEnd === parts ? start : sectionOf(atEnd) }
@@ -66,7 +73,12 @@ const INTERVALS = 10
  * Cuts the pieces from `root` to `far`, either way along x, at every piece's end and at `stops`. Gives the gap instead
  * where a piece on the way has nothing left. Throws where the pieces do not reach.
  */
-export function spanOf(pieces: readonly NeckPiece[], root: number, far: number, stops: readonly number[]): Span | Gap {
+export function spanOf(
+  pieces: readonly NeckPiece[],
+  root: number,
+  far: number,
+  stops: readonly number[],
+): Span | Gap {
   const [low, high] = root < far ? [root, far] : [far, root]
   const step = (high - low) / INTERVALS
   const xs = [low, high]

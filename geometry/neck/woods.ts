@@ -36,7 +36,13 @@ const PER_PSI = 0.006894757293
  * An imported wood, whose gravity the handbook prints on the green volume: `G12 = Gg / (1 − 0.265 · 0.6 Gg)` (Wood
  * Handbook, ch. 4, shrinkage estimated from gravity; from memory).
  */
-const imported = (title: string, green: number, stiffnessPsi: number, strengthPsi: number, table: string): Wood => ({
+const imported = (
+  title: string,
+  green: number,
+  stiffnessPsi: number,
+  strengthPsi: number,
+  table: string,
+): Wood => ({
   title,
   density: (green / (1 - 0.265 * 0.6 * green)) * AT_TWELVE,
   stiffness: stiffnessPsi * PER_PSI,
@@ -69,8 +75,20 @@ export const WOODS = {
   'spruce, sitka': row('Sitka spruce', 0.4, 10_800, 70),
   'spruce, engelmann': row('Engelmann spruce', 0.35, 8_900, 64),
   mahogany: imported('True mahogany', 0.45, 1.5e6, 11_500, 'Wood Handbook, FPL-GTR-113 (1999), Table 4-5b'),
-  'mahogany, african': imported('African mahogany', 0.42, 1.4e6, 10_700, 'Wood Handbook, FPL-GTR-113 (1999), Table 4-5b'),
-  'cedar, spanish': imported('Spanish cedar', 0.41, 1.44e6, 11_500, 'Wood Handbook, FPL-GTR-190 (2010), Table 5-5b'),
+  'mahogany, african': imported(
+    'African mahogany',
+    0.42,
+    1.4e6,
+    10_700,
+    'Wood Handbook, FPL-GTR-113 (1999), Table 4-5b',
+  ),
+  'cedar, spanish': imported(
+    'Spanish cedar',
+    0.41,
+    1.44e6,
+    11_500,
+    'Wood Handbook, FPL-GTR-190 (2010), Table 5-5b',
+  ),
 } satisfies Record<string, Wood>
 
 export type WoodName = keyof typeof WOODS
@@ -138,6 +156,9 @@ export const CREEP = 2
 export const TRUE_STIFFNESS = 1.1
 
 /** A wood under a load that never goes away: its strength times `LONG_TERM`. Metal bears its load as long as one likes. */
-export function standing(wood: Pick<Wood, 'stiffness' | 'strength'>): { stiffness: number; strength: number } {
+export function standing(wood: Pick<Wood, 'stiffness' | 'strength'>): {
+  stiffness: number
+  strength: number
+} {
   return { stiffness: wood.stiffness, strength: wood.strength * LONG_TERM }
 }

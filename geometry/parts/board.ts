@@ -40,9 +40,14 @@ export function boardPart(layout: Layout): Part[] {
 /** Does the neck's side change direction at x? A straight run needs no point. */
 function isCorner({ neck }: Layout, x: number): boolean {
   const index = neck.halfWidths.findIndex((one) => one.x === x)
-  const [before, here, after] = [neck.halfWidths[index - 1], neck.halfWidths[index], neck.halfWidths[index + 1]]
+  const [before, here, after] = [
+    neck.halfWidths[index - 1],
+    neck.halfWidths[index],
+    neck.halfWidths[index + 1],
+  ]
   if (!before || !here || !after) return false
-  const turned = (here.half - before.half) * (after.x - here.x) - (after.half - here.half) * (here.x - before.x)
+  const turned =
+    (here.half - before.half) * (after.x - here.x) - (after.half - here.half) * (here.x - before.x)
   return Math.abs(turned) > 1e-9
 }
 

@@ -1,6 +1,6 @@
 /** The neck as two parts, from the playing side and from the side, and the block it may end on. */
 import { halfWidthAt } from '../neck/neck.ts'
-import { type Contour, polygon, type Point, rectangle } from '../plane/index.ts'
+import { type Contour, type Point, polygon, rectangle } from '../plane/index.ts'
 import type { FretLine, Layout, NeckCut, NeckStretch } from '../solve/layout.ts'
 import { datum, drill, mark, note, RUN_OUT, recess } from './operations.ts'
 import type { Operation, Part } from './part.ts'
@@ -17,7 +17,9 @@ export function neckTop(layout: Layout): Part {
     ...(layout.board ? [] : fretOperations(layout, layout.frets)),
     ...(layout.zeroFret && !layout.board ? [] : [across(layout, 0, 'Zero line, front of the nut')]),
     datum({ x: neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
-    ...faces(layout).flatMap(({ x, of }) => between(x, neck.x0, neck.x1) ? [datumAcross(layout, x, of)] : []),
+    ...faces(layout).flatMap(({ x, of }) =>
+      between(x, neck.x0, neck.x1) ? [datumAcross(layout, x, of)] : [],
+    ),
   ]
   return {
     id: 'neck-top',
@@ -163,7 +165,8 @@ function simplified(points: readonly Point[]): Point[] {
 function recesses(layout: Layout): Operation[] {
   const { neck, design } = layout
   const half = design.neck.width / 2
-  const holds = (other: NeckCut, cut: NeckCut) => other.x0 <= cut.x0 && other.x1 >= cut.x1 && other.top <= cut.top
+  const holds = (other: NeckCut, cut: NeckCut) =>
+    other.x0 <= cut.x0 && other.x1 >= cut.x1 && other.top <= cut.top
   // Of cuts that are alike the first is made.
   const hidden = (cut: NeckCut, index: number) =>
     neck.cuts.some((other, at) => at !== index && holds(other, cut) && (at < index || !holds(cut, other)))
@@ -183,4 +186,3 @@ function tailHoles(layout: Layout): Operation[] {
   if (tailpiece.at !== 'the tail of the neck' || neck.ends !== 'through the box') return []
   return layout.tailHoles.map(({ x, y }) => drill({ x, y }, tailpiece.diameter, 'String hole'))
 }
-

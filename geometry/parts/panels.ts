@@ -1,8 +1,8 @@
 /** Lid, base and walls as parts: what stands on them, the neck slots, and the lines to measure from. */
 import type { Face } from '../kinds/kind.ts'
-import { move, rectangle, turn } from '../plane/index.ts'
-import { stringAt } from '../solve/solve.ts'
+import { type Contour, move, rectangle, turn } from '../plane/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
+import { stringAt } from '../solve/solve.ts'
 import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOf, flipOperation } from './sheet-frame.ts'
@@ -43,15 +43,21 @@ function headEnd(face: Face, up: Layout['up']): Part['headEnd'] {
   return flipOf(face, up) === 'x' ? 'right' : 'left'
 }
 
-/** What a thing does to its face, moved from its own frame to where it stands. */
-function operationsOf({ thing, kind, at }: Placed): Operation[] {
+const done = new WeakMap<Placed, readonly Operation[]>()
+
+/** What a thing does to its face, moved from its own frame to where it stands; remembered while it stands there. */
+function operationsOf(placed: Placed): readonly Operation[] {
+  const before = done.get(placed)
+  if (before) return before
+  const { thing, kind, at } = placed
   const of = thing.name || kind.title
-  const put = (contour: Parameters<typeof move>[0]) =>
-    move(turn(contour, (thing.turnDegrees * Math.PI) / 180), at.x, at.y)
-  return kind.operations(thing).map((one): Operation => {
+  const put = (contour: Contour) => move(turn(contour, (thing.turnDegrees * Math.PI) / 180), at.x, at.y)
+  const operations = kind.operations(thing).map((one): Operation => {
     if (one.kind === 'drill') return drill(at, one.diameter, of, one.depth)
     return one.kind === 'cut' ? cut(put(one.contour), of) : recess(put(one.contour), one.depth, of)
   })
+  done.set(placed, operations)
+  return operations
 }
 
 function structure(layout: Layout, panel: Panel): Operation[] {
@@ -73,12 +79,26 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
   const neckTo = Math.min(here(neck.x1), maxX)
   // A lid let in between the walls ends at their inside: nothing to draw.
   const inside =
-    design.box.lid.fit === 'between the walls' ? [] : datumBox(here(box.insideX0), box.insideBass, here(box.insideX1), box.insideTreble, 'Inside of the walls')
+    design.box.lid.fit === 'between the walls'
+      ? []
+      : datumBox(
+          here(box.insideX0),
+          box.insideBass,
+          here(box.insideX1),
+          box.insideTreble,
+          'Inside of the walls',
+        )
   const from = Math.max(minX, here(0))
   const to = Math.min(saddle.along, maxX)
   return [
     ...(saddle.along > minX && saddle.along < maxX
-      ? [mark({ x: saddle.along, y: saddle.foot.minY }, { x: saddle.along, y: saddle.foot.maxY }, 'Saddle line')]
+      ? [
+          mark(
+            { x: saddle.along, y: saddle.foot.minY },
+            { x: saddle.along, y: saddle.foot.maxY },
+            'Saddle line',
+          ),
+        ]
       : []),
     datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline'),
     ...(neckTo - minX > SHORTEST_LINE
@@ -120,4 +140,3 @@ function tailHoles(layout: Layout, at: Layout['design']['tailpiece']['at'], pane
     return drill(centre, layout.design.tailpiece.diameter, 'String hole')
   })
 }
-

@@ -27,7 +27,11 @@ export function tailStrip(layout: Layout): Part {
   const half = onTail ? design.neck.width / 2 : tailpiece.span / 2 + AROUND
   const counts = countsShown(layout)
   const below = tailpiece.fromEdge + tailpiece.diameter / 2
-  const deep = Math.max(onTail ? design.neck.tail : 0, tailpiece.fromEdge + AROUND, below + ROW * counts.length + 1)
+  const deep = Math.max(
+    onTail ? design.neck.tail : 0,
+    tailpiece.fromEdge + AROUND,
+    below + ROW * counts.length + 1,
+  )
   // On the lid the strip hooks on the tail-end edge, so the holes lie above it; elsewhere they hang below.
   const sign = tailpiece.at === 'the lid' ? 1 : -1
   const centres: Point[] = layout.tailHoles.map(({ y }) => ({ x: y, y: sign * tailpiece.fromEdge }))
@@ -35,7 +39,11 @@ export function tailStrip(layout: Layout): Part {
     ...centres.map((centre) => drill(centre, tailpiece.diameter, 'String hole')),
     ...counts.flatMap((count, row) => served(centres, count, sign * (below + ROW * (row + 1)), sign)),
     datum({ x: 0, y: 0 }, { x: 0, y: sign * tailpiece.fromEdge }, 'Centreline'),
-    datum({ x: -half, y: sign * tailpiece.fromEdge }, { x: half, y: sign * tailpiece.fromEdge }, 'Line of the holes'),
+    datum(
+      { x: -half, y: sign * tailpiece.fromEdge },
+      { x: half, y: sign * tailpiece.fromEdge },
+      'Line of the holes',
+    ),
   ]
   return {
     id: 'tail-strip',

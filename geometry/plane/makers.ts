@@ -80,6 +80,9 @@ function together(a: Point, b: Point): boolean {
   return dx * dx + dy * dy <= SAME_POINT * SAME_POINT
 }
 
+/** A closed chain whose vertices are known to lie apart and to run counter-clockwise: nothing is left to check. */
+const sound = (vertices: readonly Vertex[]): Chain => ({ shape: 'chain', closed: true, vertices })
+
 /**
  * A closed chain of straight lines through `points`, turned counter-clockwise if need be.
  * Throws for fewer than three places.
@@ -103,13 +106,15 @@ export function polygon(points: readonly Point[]): Chain {
  * @example line({ x: 0, y: 0 }, { x: 10, y: 0 })
  */
 export function line(from: Point, to: Point): Chain {
-  return chain(
-    [
-      { x: from.x, y: from.y, bulge: 0 },
-      { x: to.x, y: to.y, bulge: 0 },
-    ],
-    false,
-  )
+  const vertices = [
+    { x: from.x, y: from.y, bulge: 0 },
+    { x: to.x, y: to.y, bulge: 0 },
+  ]
+  const apart = Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
+  // Ends in one place, or nowhere, are `chain`'s to refuse.
+  return apart > 2 * SAME_POINT && apart < Number.POSITIVE_INFINITY
+    ? { shape: 'chain', closed: false, vertices }
+    : chain(vertices, false)
 }
 
 /**
@@ -120,15 +125,13 @@ export function line(from: Point, to: Point): Chain {
 export function rectangle(minX: number, minY: number, maxX: number, maxY: number): Chain {
   positive(maxX - minX, 'length of a rectangle')
   positive(maxY - minY, 'width of a rectangle')
-  return chain(
-    [
-      { x: minX, y: minY, bulge: 0 },
-      { x: maxX, y: minY, bulge: 0 },
-      { x: maxX, y: maxY, bulge: 0 },
-      { x: minX, y: maxY, bulge: 0 },
-    ],
-    true,
-  )
+  const vertices = [
+    { x: minX, y: minY, bulge: 0 },
+    { x: maxX, y: minY, bulge: 0 },
+    { x: maxX, y: maxY, bulge: 0 },
+    { x: minX, y: maxY, bulge: 0 },
+  ]
+  return Math.min(maxX - minX, maxY - minY) > SAME_POINT ? sound(vertices) : chain(vertices, true)
 }
 
 /**
@@ -141,6 +144,8 @@ export function rectangle(minX: number, minY: number, maxX: number, maxY: number
 export function roundedRectangle(centre: Point, length: number, width: number, radius: number): Contour {
   positive(length, 'length of a rounded rectangle')
   positive(width, 'width of a rounded rectangle')
+  finite(centre.x, 'centre x of a rounded rectangle')
+  finite(centre.y, 'centre y of a rounded rectangle')
   if (!(radius >= 0)) throw new RangeError(`The radius of a corner must be 0 mm or more, not ${radius}.`)
   const left = centre.x - length / 2
   const right = centre.x + length / 2
@@ -156,40 +161,31 @@ export function roundedRectangle(centre: Point, length: number, width: number, r
   }
   const r = Math.min(radius, length / 2, width / 2)
   if (noWidth && length > width) {
-    return chain(
-      [
-        { x: left + r, y: foot, bulge: 0 },
-        { x: right - r, y: foot, bulge: HALF },
-        { x: right - r, y: head, bulge: 0 },
-        { x: left + r, y: head, bulge: HALF },
-      ],
-      true,
-    )
+    return sound([
+      { x: left + r, y: foot, bulge: 0 },
+      { x: right - r, y: foot, bulge: HALF },
+      { x: right - r, y: head, bulge: 0 },
+      { x: left + r, y: head, bulge: HALF },
+    ])
   }
   if (noLength) {
-    return chain(
-      [
-        { x: right, y: foot + r, bulge: 0 },
-        { x: right, y: head - r, bulge: HALF },
-        { x: left, y: head - r, bulge: 0 },
-        { x: left, y: foot + r, bulge: HALF },
-      ],
-      true,
-    )
-  }
-  return chain(
-    [
-      { x: left + r, y: foot, bulge: 0 },
-      { x: right - r, y: foot, bulge: QUARTER },
+    return sound([
       { x: right, y: foot + r, bulge: 0 },
-      { x: right, y: head - r, bulge: QUARTER },
-      { x: right - r, y: head, bulge: 0 },
-      { x: left + r, y: head, bulge: QUARTER },
+      { x: right, y: head - r, bulge: HALF },
       { x: left, y: head - r, bulge: 0 },
-      { x: left, y: foot + r, bulge: QUARTER },
-    ],
-    true,
-  )
+      { x: left, y: foot + r, bulge: HALF },
+    ])
+  }
+  return sound([
+    { x: left + r, y: foot, bulge: 0 },
+    { x: right - r, y: foot, bulge: QUARTER },
+    { x: right, y: foot + r, bulge: 0 },
+    { x: right, y: head - r, bulge: QUARTER },
+    { x: right - r, y: head, bulge: 0 },
+    { x: left + r, y: head, bulge: QUARTER },
+    { x: left, y: head - r, bulge: 0 },
+    { x: left, y: foot + r, bulge: QUARTER },
+  ])
 }
 
 /**

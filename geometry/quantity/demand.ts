@@ -5,7 +5,8 @@
 
 /** A finite number above 0. Example: `positive(0, 'a diameter')` throws `a diameter must be above 0, not 0`. */
 export function positive(value: number, what: string): number {
-  if (!(value > 0 && value < Number.POSITIVE_INFINITY)) throw new RangeError(`${what} must be above 0, not ${value}`)
+  if (!(value > 0 && value < Number.POSITIVE_INFINITY))
+    throw new RangeError(`${what} must be above 0, not ${value}`)
   return value
 }
 

@@ -39,7 +39,17 @@ export function centsOfFrets(frets: Design['scale']['frets']): number[] {
  * reckoned, is left out here and refused when a file is read.
  * Example: `fretsOf({ length: 635, frets: { by: 'equal', count: 12 }, … })[11].fromNut` is 317.5.
  */
-export function fretsOf(scale: Design['scale']): Fret[] {
+export function fretsOf(scale: Design['scale']): readonly Fret[] {
+  const before = known.get(scale)
+  if (before) return before
+  const frets = reckon(scale)
+  known.set(scale, frets)
+  return frets
+}
+
+const known = new WeakMap<Design['scale'], readonly Fret[]>()
+
+function reckon(scale: Design['scale']): Fret[] {
   const cents = centsOfFrets(scale.frets)
     .filter((value) => value > 0 && Number.isFinite(value))
     .sort((a, b) => a - b)

@@ -112,7 +112,12 @@ export interface NeckLayout {
   readonly stretches: readonly NeckStretch[]
   readonly cuts: readonly NeckCut[]
   /** The thinnest stretch inside the box. */
-  readonly thinnest: { readonly left: number; readonly x0: number; readonly x1: number; readonly of: NeckStretch['of'] }
+  readonly thinnest: {
+    readonly left: number
+    readonly x0: number
+    readonly x1: number
+    readonly of: NeckStretch['of']
+  }
   readonly slots: readonly WallSlot[]
   /** Plan of the block under a tongue, or `null` for a through neck. */
   readonly block: Bounds | null

@@ -4,7 +4,7 @@
  * A relation that cannot be followed (a partner that is gone, two things that wait for each other) does not throw:
  * the thing stands in the middle of its face and the problem is told.
  */
-import type { Along, Across } from '../design/place.ts'
+import type { Across, Along } from '../design/place.ts'
 import type { Design, Thing } from '../design/schema.ts'
 import type { Face } from '../kinds/kind.ts'
 import type { Bounds, Point } from '../plane/index.ts'
@@ -12,7 +12,7 @@ import type { PlaceProblem } from './layout.ts'
 
 /** What a place on a plan face can refer to, in that face's frame. `null`: not known before the saddle is placed. */
 export interface Surroundings {
-  readonly bounds: Readonly<Record<Face, Bounds>>
+  readonly panels: Readonly<Record<Face, { readonly bounds: Bounds }>>
   /** Origin of lid and base along the neck, relative to the lid's. */
   readonly offsetAlong: Readonly<Partial<Record<Face, number>>>
   readonly insideAlong: readonly [number, number]
@@ -41,6 +41,7 @@ export class Places {
   private readonly byId: Map<string, Thing>
   private readonly known = new Map<string, number>()
   private readonly waiting = new Set<string>()
+  private readonly givenUp = new Map<string, Unfollowed>()
 
   constructor(
     private readonly design: Design,
@@ -51,18 +52,21 @@ export class Places {
 
   /** Where the saddle stands, from the lid's neck-end edge; asked first, everything else may hang on it. */
   saddle(): number {
-    return this.told('saddle', 'along', this.around.bounds.lid.maxX * 0.7, () => this.along(this.design.saddle.place, 'lid', 'the saddle'))
+    return this.told('saddle', 'along', this.around.panels.lid.bounds.maxX * 0.7, () =>
+      this.along(this.design.saddle.place, 'lid', 'the saddle'),
+    )
   }
 
   /** Makes the lines that hang on the saddle known. */
   strike(struck: Struck): void {
     this.struck = struck
     this.known.clear()
+    this.givenUp.clear()
   }
 
   /** The centre of a thing in its panel's frame. */
   at(thing: Thing): Point {
-    const { minX, maxX, minY, maxY } = this.around.bounds[thing.face]
+    const { minX, maxX, minY, maxY } = this.around.panels[thing.face].bounds
     return {
       x: this.told(thing.id, 'along', (minX + maxX) / 2, () => this.alongOf(thing)),
       y: this.told(thing.id, 'across', (minY + maxY) / 2, () => this.acrossOf(thing)),
@@ -102,9 +106,12 @@ export class Places {
     const known = this.known.get(key)
     if (known !== undefined) return known
     if (this.waiting.has(key))
-      throw new Unfollowed(`The place of "${id}" hangs on itself, by way of its partners. Give one of them a measure.`)
-    if (this.waiting.size >= LONGEST_CHAIN)
-      throw new Unfollowed(`The place of "${id}" comes after ${LONGEST_CHAIN} partners that follow each other. Give it a measure.`)
+      throw new Unfollowed(
+        `The place of "${id}" hangs on itself, by way of its partners. Give one of them a measure.`,
+      )
+    const given = this.givenUp.get(key)
+    if (given) throw given
+    if (this.waiting.size >= LONGEST_CHAIN) throw this.giveUp(id)
     this.waiting.add(key)
     const value = ask()
     this.waiting.delete(key)
@@ -112,30 +119,42 @@ export class Places {
     return value
   }
 
+  /** All in a chain that is too long are given up at once: a file of nothing else must not cost minutes. */
+  private giveUp(id: string): Unfollowed {
+    const error = new Unfollowed(
+      `The place of "${id}" comes after ${LONGEST_CHAIN} partners that follow each other. Give it a measure.`,
+    )
+    for (const key of this.waiting) this.givenUp.set(key, error)
+    return error
+  }
+
   private along(place: Along, face: Face, who: string): number {
     if (typeof place === 'number') return place
-    const { minX, maxX } = this.around.bounds[face]
+    const { minX, maxX } = this.around.panels[face].bounds
     if ('share' in place) return minX + place.share * (maxX - minX)
-    if ('ofScale' in place) return this.toFace(this.lines(who).saddle - place.ofScale * this.around.scale, face, who)
+    if ('ofScale' in place)
+      return this.toFace(this.lines(who).saddle - place.ofScale * this.around.scale, face, who)
     if ('mirror' in place) return this.partner(place.mirror, face, who, (thing) => this.alongOn(face, thing))
     const [a, b] = place.midway
     return (this.alongLine(a, face, who) + this.alongLine(b, face, who)) / 2
   }
 
   private across(place: Exclude<Across, number>, face: Face, who: string): number {
-    const { minY, maxY } = this.around.bounds[face]
+    const { minY, maxY } = this.around.panels[face].bounds
     if ('share' in place) {
       if (!isPlan(face)) return -place.share * (maxY - minY)
       return place.share >= 0 ? place.share * maxY : -place.share * minY
     }
     if ('mirror' in place)
-      return this.partner(place.mirror, face, who, (thing) => (isPlan(face) ? -this.acrossOf(thing) : this.acrossOf(thing)))
+      return this.partner(place.mirror, face, who, (thing) =>
+        isPlan(face) ? -this.acrossOf(thing) : this.acrossOf(thing),
+      )
     const [a, b] = place.midway
     return (this.acrossLine(a, face, who) + this.acrossLine(b, face, who)) / 2
   }
 
   private alongLine(line: string, face: Face, who: string): number {
-    const { minX, maxX } = this.around.bounds[face]
+    const { minX, maxX } = this.around.panels[face].bounds
     switch (line) {
       case 'neck-end edge':
         return minX
@@ -155,7 +174,7 @@ export class Places {
   }
 
   private acrossLine(line: string, face: Face, who: string): number {
-    const { minY, maxY } = this.around.bounds[face]
+    const { minY, maxY } = this.around.panels[face].bounds
     if (!isPlan(face)) {
       if (line === 'bass edge' || line === 'treble edge' || line.includes(' '))
         throw new Unfollowed(`The place of ${who} names "${line}", which a wall does not have.`)
@@ -182,22 +201,30 @@ export class Places {
 
   private lines(who: string): Struck {
     if (!this.struck)
-      throw new Unfollowed(`The place of ${who} hangs on a line that itself hangs on the saddle. Give it a measure or a share.`)
+      throw new Unfollowed(
+        `The place of ${who} hangs on a line that itself hangs on the saddle. Give it a measure or a share.`,
+      )
     return this.struck
   }
 
   /** Lid and base share an axis but not always an origin. */
   private toFace(lidAlong: number, face: Face, who: string): number {
     const offset = this.around.offsetAlong[face]
-    if (offset === undefined) throw new Unfollowed(`The place of ${who} names a line that this wall does not have.`)
+    if (offset === undefined)
+      throw new Unfollowed(`The place of ${who} names a line that this wall does not have.`)
     return lidAlong - offset
   }
 
   private partner(id: string, face: Face, who: string, ask: (thing: Thing) => number): number {
     const thing = this.byId.get(id)
-    if (!thing) throw new Unfollowed(`The place of ${who} follows "${id}", and there is no such thing. Choose another partner or a measure.`)
+    if (!thing)
+      throw new Unfollowed(
+        `The place of ${who} follows "${id}", and there is no such thing. Choose another partner or a measure.`,
+      )
     if (isPlan(thing.face) !== isPlan(face))
-      throw new Unfollowed(`The place of ${who} follows "${id}", which is on a face of another sort. Choose a partner on the same face.`)
+      throw new Unfollowed(
+        `The place of ${who} follows "${id}", which is on a face of another sort. Choose a partner on the same face.`,
+      )
     return ask(thing)
   }
 }

@@ -1,11 +1,10 @@
 /** From what the builder states to everything that follows. Pure: the same design gives the same layout. */
 import { boxAt, lidInset, lidLength, panelsOf } from '../box/box.ts'
 import type { Design, Thing } from '../design/schema.ts'
-import type { Face } from '../kinds/kind.ts'
 import { kindOf } from '../kinds/kinds.ts'
 import { postsFor, postsOf } from '../neck/headstock.ts'
 import { halfWidthAt, neckAt } from '../neck/neck.ts'
-import { type Bounds, bounds, type Contour, move, type Point, turn } from '../plane/index.ts'
+import { bounds, type Contour, move, type Point, turn } from '../plane/index.ts'
 import { fretsOf } from '../scale/frets.ts'
 import { gaugesFor, holeCentres, holesServing, stringCentres } from '../strings/spacing.ts'
 import type { BoardLayout, BoxLayout, FretLine, Layout, NeckLayout, Placed, StringLine } from './layout.ts'
@@ -32,13 +31,10 @@ export function solve(design: Design): Layout {
 function derive(design: Design): Layout {
   const saddleX = design.scale.length + design.saddle.setback
   const frets = fretsOf(design.scale)
-  const unplaced = panelsOf(design.box, boxAt(design.box, 0))
-  const boundsOf = Object.fromEntries(
-    Object.entries(unplaced).map(([face, panel]) => [face, panel.bounds]),
-  ) as Record<Face, Bounds>
+  const unplaced = panelsOf(design.box, 0)
   const inset = lidInset(design.box)
   const places = new Places(design, {
-    bounds: boundsOf,
+    panels: unplaced,
     offsetAlong: { lid: 0, base: unplaced.base.originX - unplaced.lid.originX },
     insideAlong: [design.box.walls.neckEnd - inset, design.box.length - design.box.walls.tailEnd - inset],
     insideAcross: [
@@ -50,7 +46,7 @@ function derive(design: Design): Layout {
   })
   const saddleAlong = places.saddle()
   const box = boxAt(design.box, saddleX - saddleAlong - inset)
-  const panels = panelsOf(design.box, box)
+  const panels = panelsOf(design.box, box.x0)
   const zeroFret = design.scale.start === 'zero fret'
   const board = boardOf(design, frets.at(-1)?.fromNut ?? 0, zeroFret)
   const lidX = panels.lid.originX
@@ -113,11 +109,15 @@ function fretLines(
   // Without a board the frets stand in the neck itself, as far as its top is not cut away for the lid.
   const bareEnd = neck.stretches.find((one) => one.of === 'notch' || one.of === 'relief')?.x0 ?? neck.x1
   const end = board ? board.x1 : bareEnd
-  const lines = design.scale.start === 'zero fret' ? [{ number: 0, fromNut: 0, step: 0, cents: 0 }, ...frets] : frets
+  const lines =
+    design.scale.start === 'zero fret' ? [{ number: 0, fromNut: 0, step: 0, cents: 0 }, ...frets] : frets
   return lines.map((fret) => {
     const half = halfWidthAt(neck, fret.fromNut)
     return {
-      ...fret,
+      number: fret.number,
+      fromNut: fret.fromNut,
+      step: fret.step,
+      cents: fret.cents,
       yBass: -half,
       yTreble: half,
       overBox: fret.fromNut > box.x0,
@@ -166,32 +166,43 @@ function stringLines(
       zAtSaddle: design.saddle.height,
       tail: hole === undefined || !end ? null : { hole, ...end },
       post: post && { x: post.x, y: post.y },
-      sideAngleAtSaddle: end ? Math.abs(Math.atan2(end.y - yAtSaddle, Math.max(end.x - saddleX, 0)) - slope) : 0,
+      sideAngleAtSaddle: end
+        ? Math.abs(Math.atan2(end.y - yAtSaddle, Math.max(end.x - saddleX, 0)) - slope)
+        : 0,
       sideAngleAtNut: post ? Math.abs(Math.atan2(yAtNut - post.y, -post.x) - slope) : 0,
     }
   })
 }
 
+const standing = new WeakMap<Thing, Placed>()
+
+/** A thing where it stands. Remembered with the thing: while another is dragged, nothing of this one is made anew. */
 function place(thing: Thing, at: Point): Placed {
+  const before = standing.get(thing)
+  if (before && before.at.x === at.x && before.at.y === at.y) return before
   const kind = kindOf(thing.kind)
-  const shape = { openings: kind.openings(thing), footprint: kind.footprint(thing) }
   const put = (contour: Contour) => {
     const turned = thing.turnDegrees === 0 ? contour : turn(contour, (thing.turnDegrees * Math.PI) / 180)
     return move(turned, at.x, at.y)
   }
-  const footprint = put(shape.footprint)
-  return {
+  const footprint = put(kind.footprint(thing))
+  const placed: Placed = {
     thing,
     kind,
     face: thing.face,
     at,
-    openings: shape.openings.map(put),
+    openings: kind.openings(thing).map(put),
     footprint,
     bounds: bounds(footprint),
     reach: kind.reach(thing),
   }
+  standing.set(thing, placed)
+  return placed
 }
 
 /** Where a string runs across the neck at x, straight from nut to saddle. */
-export const stringAt = (string: Pick<StringLine, 'yAtNut' | 'yAtSaddle'>, x: number, saddleX: number): number =>
-  string.yAtNut + ((string.yAtSaddle - string.yAtNut) * x) / saddleX
+export const stringAt = (
+  string: Pick<StringLine, 'yAtNut' | 'yAtSaddle'>,
+  x: number,
+  saddleX: number,
+): number => string.yAtNut + ((string.yAtSaddle - string.yAtNut) * x) / saddleX

@@ -3,7 +3,15 @@
  * bending, breaking load. Millimetres, newtons, kg/mm.
  */
 import { positive } from '../quantity/demand.ts'
-import { type CoreShape, coreArea, coreInertia, plainMass, USUAL_FLOSS_SHARE, usualCoreShare, woundMass } from './mass.ts'
+import {
+  type CoreShape,
+  coreArea,
+  coreInertia,
+  plainMass,
+  USUAL_FLOSS_SHARE,
+  usualCoreShare,
+  woundMass,
+} from './mass.ts'
 import type { StringMaterial } from './materials.ts'
 import { breakingLoad } from './strength.ts'
 
@@ -91,7 +99,13 @@ function massOf(make: StringMake, core: number, shape: CoreShape): number | null
       return core > make.diameter ? null : positive(make.unitMass, 'a unit mass')
     case 'wound': {
       const { diameter, material, wrap } = make
-      const winding = { diameter, core, coreShape: shape, coreDensity: material.density, wrapDensity: wrap.density }
+      const winding = {
+        diameter,
+        core,
+        coreShape: shape,
+        coreDensity: material.density,
+        wrapDensity: wrap.density,
+      }
       return woundMass(winding)?.unitMass ?? null
     }
   }

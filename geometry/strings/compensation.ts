@@ -65,7 +65,10 @@ export function octaveSetback(length: number, cents: number): number | null {
  * `1200 log2((L + s) / (L_n + s) · L_n / L)`. Example: 2 mm on 635 mm, at the octave: −5.43 cents.
  */
 export function setbackCents(length: number, fromNut: number, setback: number): number {
-  const left = positive(positive(length, 'the length of a string') - fromNut, 'what a fret leaves of the string')
+  const left = positive(
+    positive(length, 'the length of a string') - fromNut,
+    'what a fret leaves of the string',
+  )
   return CENTS * Math.log(((length + setback) / (left + setback)) * (left / length))
 }
 

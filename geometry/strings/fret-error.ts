@@ -8,8 +8,13 @@ import { centsOf } from '../scale/ratio.ts'
  * Example: half a millimetre too near the saddle on 635 mm, at the octave: `misplacedCents(635, 317.5, 318)` is 2.73.
  */
 export function misplacedCents(length: number, fromNut: number, cut: number): number {
-  const meant = positive(positive(length, 'the length of a string') - fromNut, 'what a fret leaves of the string')
-  return centsOf(meant / positive(length - finite(cut, 'the place of a fret'), 'what a fret leaves of the string'))
+  const meant = positive(
+    positive(length, 'the length of a string') - fromNut,
+    'what a fret leaves of the string',
+  )
+  return centsOf(
+    meant / positive(length - finite(cut, 'the place of a fret'), 'what a fret leaves of the string'),
+  )
 }
 
 export interface RoundedFret {

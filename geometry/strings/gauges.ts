@@ -4,7 +4,7 @@
  */
 import { positive } from '../quantity/demand.ts'
 import { inchesToMm } from '../quantity/units.ts'
-import { type StringBody, type StringMake, bodyOf } from './body.ts'
+import { bodyOf, type StringBody, type StringMake } from './body.ts'
 import { MATERIALS, type StringMaterial } from './materials.ts'
 import { tensionOf } from './tension.ts'
 
@@ -16,9 +16,15 @@ export interface StockString {
   readonly body: StringBody
 }
 
-/** Gauges of steel strings usually sold singly, thousandths of an inch. Common practice, from memory. */
-const PLAIN = [8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 22, 24]
-const WOUND = [20, 22, 24, 26, 28, 30, 32, 34, 36, 38, 40, 42, 44, 46, 48, 50, 52, 54, 56, 60, 65, 70, 75, 80, 85, 90, 95, 100, 105]
+/**
+ * Gauges of steel strings usually sold singly, thousandths of an inch; plain ones thicker than .020 are too stiff to be
+ * in tune. Common practice, from memory.
+ */
+const PLAIN = [8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20]
+const WOUND = [
+  20, 22, 24, 26, 28, 30, 32, 34, 36, 38, 40, 42, 44, 45, 46, 48, 50, 52, 54, 56, 60, 65, 70, 75, 80, 85, 90,
+  95, 100, 105,
+]
 
 /** One entry of a stock list. Throws for a make that cannot be: a list is checked when it is read. */
 export function stockString(name: string, make: StringMake): StockString {
@@ -33,7 +39,9 @@ export function usualStock(wrap: StringMaterial = MATERIALS['nickel-plated steel
   const diameter = (mils: number) => inchesToMm(mils / 1000)
   const name = (mils: number) => `.${String(mils).padStart(3, '0')}`
   return [
-    ...PLAIN.map((mils) => stockString(name(mils), { construction: 'plain', diameter: diameter(mils), material })),
+    ...PLAIN.map((mils) =>
+      stockString(name(mils), { construction: 'plain', diameter: diameter(mils), material }),
+    ),
     ...WOUND.map((mils) =>
       stockString(`${name(mils)}w`, { construction: 'wound', diameter: diameter(mils), material, wrap }),
     ),

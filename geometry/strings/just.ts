@@ -31,7 +31,11 @@ const PURE: readonly Ratio[] = [
 
 /** The minor seventh has three pure forms: a third over the fifth, two fourths, or the natural seventh partial. */
 export type Seventh = '9/5' | '16/9' | '7/4'
-const SEVENTHS: Readonly<Record<Seventh, Ratio>> = { '9/5': ratio(9, 5), '16/9': ratio(16, 9), '7/4': ratio(7, 4) }
+const SEVENTHS: Readonly<Record<Seventh, Ratio>> = {
+  '9/5': ratio(9, 5),
+  '16/9': ratio(16, 9),
+  '7/4': ratio(7, 4),
+}
 
 /**
  * Pure ratio of an interval of whole semitones, up or down and over as many octaves as it spans.
@@ -72,14 +76,7 @@ export function pureOffsets(midis: readonly number[], root: number, seventh: Sev
 }
 
 /** Intervals over a root that make a chord, the commonest first. */
-const CHORDS: readonly (readonly number[])[] = [
-  [0, 4, 7],
-  [0, 3, 7],
-  [0, 7],
-  [0, 4, 7, 10],
-  [0, 4],
-  [0],
-]
+const CHORDS: readonly (readonly number[])[] = [[0, 4, 7], [0, 3, 7], [0, 7], [0, 4, 7, 10], [0, 4], [0]]
 
 /**
  * The root of an open chord: the lowest string over which all others are parts of a major or minor chord or of bare

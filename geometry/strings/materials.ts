@@ -29,7 +29,8 @@ export const MATERIALS = {
     density: 7940e-9,
     stiffness: 200_000,
     strength: null,
-    source: 'Steel with some eight parts in a hundred of nickel: density from memory. Stiffness: University Physics 1, Table 12.1.',
+    source:
+      'Steel with some eight parts in a hundred of nickel: density from memory. Stiffness: University Physics 1, Table 12.1.',
   },
   nickel: {
     title: 'Pure nickel',

@@ -58,13 +58,17 @@ export function nameOf(midi: number, spelling: 'sharps' | 'flats' = 'sharps'): s
  * The key a frequency is nearest to and how far it lies above it, in cents from −50 to 50.
  * Example: `nearestKey(98)` is `{ midi: 43, cents: 0.02 }`, that is G2.
  */
-export function nearestKey(hertz: number, a4 = STANDARD_A4): { readonly midi: number; readonly cents: number } {
+export function nearestKey(
+  hertz: number,
+  a4 = STANDARD_A4,
+): { readonly midi: number; readonly cents: number } {
   const exact = midiOf(hertz, a4)
   const midi = Math.round(exact)
   return { midi, cents: 100 * (exact - midi) }
 }
 
-const NOTE = /^([A-Ga-g]) ?(♯♯|##|♭♭|bb|[♯#♭b♮])? ?(-?\d{1,3})(?: ?([+-]) ?(\d+(?:[.,]\d+)?) ?(?:cents?|ct|c|¢))?$/
+const NOTE =
+  /^([A-Ga-g]) ?(♯♯|##|♭♭|bb|[♯#♭b♮])? ?(-?\d{1,3})(?: ?([+-]) ?(\d+(?:[.,]\d+)?) ?(?:cents?|ct|c|¢))?$/
 const FREQUENCY = /^([\d.,]+) ?(?:hz|hertz)$/i
 const FIGURES = /^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/
 
@@ -78,7 +82,8 @@ const FIGURES = /^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/
  */
 export function readPitch(text: string, a4 = STANDARD_A4): PitchReading {
   const line = text.replace(/\s+/g, ' ').trim().replace(/\p{C}/gu, '\uFFFD')
-  if (line === '') return { ok: false, sentence: `Nothing is written here. Write a pitch, such as ${EXAMPLES}.` }
+  if (line === '')
+    return { ok: false, sentence: `Nothing is written here. Write a pitch, such as ${EXAMPLES}.` }
   try {
     const { midi, hertz } = pitchIn(plain(line), a4)
     if (!(midi >= LOWEST_MIDI && midi <= HIGHEST_MIDI)) throw outOfRange(midi)
@@ -107,7 +112,11 @@ function pitchIn(line: string, a4: number): { midi: number; hertz: number } {
   const note = NOTE.exec(line)
   if (!note) throw whyNoPitch(line)
   const [, letter = '', accidental = '', octave = '', sign, cents] = note
-  const raised = /[♯#]/.test(accidental) ? accidental.length : /[♭b]/.test(accidental) ? -accidental.length : 0
+  const raised = /[♯#]/.test(accidental)
+    ? accidental.length
+    : /[♭b]/.test(accidental)
+      ? -accidental.length
+      : 0
   const key = 12 * (Number(octave) + 1) + (LETTERS[letter.toUpperCase()] ?? 0) + raised
   const midi = key + (cents ? ((sign === '-' ? -1 : 1) * Number(cents.replace(',', '.'))) / 100 : 0)
   return { midi, hertz: hertzOf(midi, a4) }
@@ -115,7 +124,10 @@ function pitchIn(line: string, a4: number): { midi: number; hertz: number } {
 
 function hertzIn(figures: string): number {
   if (!FIGURES.test(figures)) {
-    throw new Refusal('the figures can be read in two ways', 'Use one decimal point or comma, as in 146.83 Hz')
+    throw new Refusal(
+      'the figures can be read in two ways',
+      'Use one decimal point or comma, as in 146.83 Hz',
+    )
   }
   const hertz = Number(figures.replace(',', '.'))
   if (!(hertz > 0)) throw new Refusal('a frequency must be above 0', `Write a pitch, such as ${EXAMPLES}`)
@@ -128,10 +140,16 @@ function whyNoPitch(line: string): Refusal {
     return new Refusal('nothing says that this is a frequency', `Write ${line} Hz, or a note such as G2`)
   }
   if (/^[A-Ga-g] ?(♯♯|##|♭♭|bb|[♯#♭b♮])?$/.test(line)) {
-    return new Refusal('the octave is missing', `Add its number, as in ${line.slice(0, 1).toUpperCase()}3; middle C is C4`)
+    return new Refusal(
+      'the octave is missing',
+      `Add its number, as in ${line.slice(0, 1).toUpperCase()}3; middle C is C4`,
+    )
   }
   if (/^h/i.test(line)) {
-    return new Refusal('notes are called A to G here', 'Write B for the note that some call H, and B♭ for the one they call B')
+    return new Refusal(
+      'notes are called A to G here',
+      'Write B for the note that some call H, and B♭ for the one they call B',
+    )
   }
   return new Refusal('this is neither a note nor a frequency', `Write a pitch, such as ${EXAMPLES}`)
 }

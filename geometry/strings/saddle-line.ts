@@ -21,7 +21,9 @@ export interface SaddleLine {
 export function saddleLine(across: readonly number[], setbacks: readonly number[]): SaddleLine {
   const count = across.length
   if (count === 0 || setbacks.length !== count) {
-    throw new RangeError(`a saddle line needs one setback for each string, not ${setbacks.length} for ${count}`)
+    throw new RangeError(
+      `a saddle line needs one setback for each string, not ${setbacks.length} for ${count}`,
+    )
   }
   let middle = 0
   let mean = 0
@@ -50,7 +52,10 @@ export function saddleLine(across: readonly number[], setbacks: readonly number[
  * The band in which a loose saddle must be free to move: all setbacks and something to spare on both sides, from the
  * bare scale on. Example: `freeBand([1.2, 2.8], 6)` is `{ from: -4.8, to: 8.8 }`.
  */
-export function freeBand(setbacks: readonly number[], spare: number): { readonly from: number; readonly to: number } {
+export function freeBand(
+  setbacks: readonly number[],
+  spare: number,
+): { readonly from: number; readonly to: number } {
   if (setbacks.length === 0) throw new RangeError('a band needs at least one setback, not 0')
   return { from: Math.min(...setbacks) - spare, to: Math.max(...setbacks) + spare }
 }

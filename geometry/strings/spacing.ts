@@ -34,7 +34,8 @@ export function stringCentres(
 }
 
 /** Centres of a row of equal holes across the centreline, bass first. A single hole lies on the centreline. */
-export const holeCentres = (holes: number, span: number): number[] => stringCentres(holes, span, 'equal centres', [])
+export const holeCentres = (holes: number, span: number): number[] =>
+  stringCentres(holes, span, 'equal centres', [])
 
 /**
  * Which holes of a row serve a number of strings: spread as evenly as the row allows, alike on both sides of the

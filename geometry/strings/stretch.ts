@@ -15,7 +15,8 @@ import { finite, notNegative, positive } from '../quantity/demand.ts'
  */
 export function stretchOf(length: number, at: number, nutHeight: number, saddleHeight: number): number {
   positive(length, 'the length of a string')
-  if (!(at >= 0 && at <= length)) throw new RangeError(`a fret must lie between 0 and ${length}, not at ${at}`)
+  if (!(at >= 0 && at <= length))
+    throw new RangeError(`a fret must lie between 0 and ${length}, not at ${at}`)
   const open = Math.hypot(length, finite(saddleHeight, 'a height') - finite(nutHeight, 'a height'))
   return Math.hypot(at, nutHeight) + Math.hypot(length - at, saddleHeight) - open
 }
@@ -26,7 +27,10 @@ export function stretchOf(length: number, at: number, nutHeight: number, saddleH
  * Example: copper of 1 mm, EA = 86 394 N, stretched 3 mm on 1 m gains 259 N (University Physics 1, sec. 12.3).
  */
 export function pullFromStretch(stretch: number, gained: number, length: number): number {
-  return (positive(stretch, 'a stiffness') * finite(gained, 'a stretch')) / positive(length, 'the length of a string')
+  return (
+    (positive(stretch, 'a stiffness') * finite(gained, 'a stretch')) /
+    positive(length, 'the length of a string')
+  )
 }
 
 /** Cents by which a pull of `tension` sounds sharper when it grows by `gained`: `600 log2(1 + ΔT / T)`. */

@@ -38,6 +38,7 @@ function manyHoles(holes: number): Design {
   return read.design
 }
 
+let step = 0
 const percent = (value: number) => value.toFixed(2)
 const line = (what: string, got: { median: number; low: number; high: number }, wanted: string, more: string) =>
   console.log(
@@ -50,22 +51,34 @@ const parts = partsOf(solve(design))
 const lid = parts.find((part) => part.id === 'lid')
 if (!lid) throw new Error('the sample has no lid')
 
-/** A new object each time, so that nothing remembered helps. */
-const fresh = () => {
-  const layout = solve({ ...design })
+const derive = (of: Design) => {
+  const layout = solve(of)
   check(layout)
   return partsOf(layout)
 }
 
+/** Copies without anything in common, made beforehand: nothing remembered helps. */
+function unknownDesigns(): () => Design {
+  const pool = Array.from({ length: 3000 }, () => structuredClone(design))
+  return () => pool.pop() ?? structuredClone(design)
+}
+
+/** What a drag asks for: the first thing moved a little, all else as it was. */
+function dragged(step: number): Design {
+  const [first, ...others] = design.things
+  return first ? { ...design, things: [{ ...first, along: 60 + (step % 100) / 100 }, ...others] } : design
+}
+
 console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}, sample "${design.title}"`)
 console.log(`${'ratio (work by turns in one run)'.padEnd(58)} median   middle half     wanted`)
-const engine = ratio(fresh, () => lidByMakerjs(lid))
-line(
-  'solve + check + parts / makerjs writing the same lid as SVG',
-  engine,
-  'at most 1',
-  `${engine.ours.toFixed(3)} ms / ${engine.theirs.toFixed(3)} ms`,
-)
+const unknown = unknownDesigns()
+for (const [what, work] of [
+  ['solve + check + parts / makerjs writing the same lid as SVG', () => derive(unknown())],
+  ['the same for one step of a drag', () => derive(dragged(step++))],
+] as const) {
+  const engine = ratio(work, () => lidByMakerjs(lid))
+  line(what, engine, 'at most 1', `${engine.ours.toFixed(3)} ms / ${engine.theirs.toFixed(3)} ms`)
+}
 const dxf = ratio(() => writeDxfSheet(parts, { title: design.title }), () => bareDxf(parts))
 line('DXF of all parts / bare dxf-writer, same entities', dxf, 'at most 1.5', `${dxf.ours.toFixed(3)} ms / ${dxf.theirs.toFixed(3)} ms`)
 const grown = growth(

@@ -116,12 +116,22 @@ test('loaded again the page finds its work, and is not taken for a second tab', 
   }
 })
 
-test('leaving the page at once after a change keeps the change', async () => {
-  const page = await firstTab('before')
-  await retitle(page, 'in a hurry')
-  await page.goto('about:blank')
-  await page.goto(address)
-  await shows(page, 'in a hurry')
+describe('a change made in the last moment is kept', () => {
+  test.each([
+    ['the page is left', (page: Page) => page.goto('about:blank')],
+    ['the page is loaded again', (page: Page) => page.reload()],
+    ['the tab is closed', (page: Page) => page.close({ runBeforeUnload: true })],
+  ])('when %s', async (_when, leave) => {
+    const page = await firstTab('before')
+    await retitle(page, 'in a hurry')
+    await leave(page)
+    const later = await context.newPage()
+    // The same site without the program, so that nothing but the store is looked at.
+    await later.goto(new URL('favicon.svg', address).href)
+    await expect
+      .poll(async () => (await stored(later)).at(-1)?.text, { timeout: 2000 })
+      .toContain('in a hurry')
+  })
 })
 
 describe('a second tab', () => {
@@ -189,13 +199,17 @@ describe('what cannot be opened', () => {
 })
 
 test('a full store is said as long as it is full, and the work is kept once it is not', async () => {
-  const page = await firstTab('room')
+  const page = await openTab()
+  await page.getByRole('dialog').waitFor()
+  await page.keyboard.press('Escape')
   const devtools = await context.newCDPSession(page)
   const { origin } = new URL(address)
+  // Before the first write: for a while after one the browser does not look at the quota again.
   await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 })
   await retitle(page, 'no room')
   await says(page, /not kept/)
   expect(await tells(page)).toContain('no room left')
+  expect(await stored(page)).toEqual([])
   await devtools.send('Storage.overrideQuotaForOrigin', { origin })
   await says(page, /^kept \d\d:\d\d$/)
   expect(await tells(page)).toBeNull()

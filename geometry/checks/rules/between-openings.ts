@@ -28,7 +28,8 @@ export const betweenOpenings: Rule = {
   },
   words({ measured, limit, about, grade }, say) {
     const [a, b] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]
-    if (grade === 'stop') return `${capital(a)} and ${b} run into each other by ${say.length(-(measured ?? 0))}. Move one of them.`
+    if (grade === 'stop')
+      return `${capital(a)} and ${b} run into each other by ${say.length(-(measured ?? 0))}. Move one of them.`
     const left = `${capital(a)} and ${b} leave ${say.length(measured ?? 0)} of wood between them`
     return grade === 'clear' ? `${left}.` : `${left}; holes of this size want ${say.length(limit ?? 0)}.`
   },
@@ -47,9 +48,12 @@ function measurement(face: Face, { a, b, measured, limit }: Pair): Measurement {
 
 /** For each opening the neighbour that crowds it most, every pair once. String holes in one row have their own rule. */
 function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapLimit']) => number): Pair[] {
+  if (openings.length < 2) return []
   const index = neighbours(openings.map((one) => one.bounds))
   const wanted = openings.map((one) =>
-    one.gapLimit === 'betweenOpenings' ? Math.max(limit('betweenOpenings'), one.radius) : limit('screwToOpening'),
+    one.gapLimit === 'betweenOpenings'
+      ? Math.max(limit('betweenOpenings'), one.radius)
+      : limit('screwToOpening'),
   )
   const tightest: (Pair | undefined)[] = openings.map(() => undefined)
   const keep = (at: number, pair: Pair) => {
@@ -59,11 +63,12 @@ function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapL
   openings.forEach((a, here) => {
     for (const there of index.near(a.bounds, (wanted[here] ?? 0) * LOOK_AROUND)) {
       const b = openings[there]
-      if (!b || there === here || (a.about.startsWith('string hole') && b.about.startsWith('string hole'))) continue
+      if (!b || there === here || (a.about.startsWith('string hole') && b.about.startsWith('string hole')))
+        continue
       const bothOpen = a.gapLimit === 'betweenOpenings' && b.gapLimit === 'betweenOpenings'
       const least = bothOpen ? Math.max(wanted[here] ?? 0, wanted[there] ?? 0) : limit('screwToOpening')
       // Who needs more room looks farther, so a pair is met from at least one side; from both, it is judged once.
-      if (there < here && index.near(b.bounds, (wanted[there] ?? 0) * LOOK_AROUND).includes(here)) continue
+      if (there < here && comesNear(a.bounds, b.bounds, (wanted[there] ?? 0) * LOOK_AROUND)) continue
       const pair = { a, b, measured: gap(a.contour, b.contour), limit: least }
       keep(here, pair)
       keep(there, pair)
@@ -71,6 +76,10 @@ function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapL
   })
   return [...new Set(tightest.filter((pair) => pair !== undefined))]
 }
+
+/** Is `a` among those that `near` finds around `b`? */
+const comesNear = (a: Bounds, b: Bounds, grow: number) =>
+  a.minX <= b.maxX + grow && a.maxX >= b.minX - grow && a.minY <= b.maxY + grow && a.maxY >= b.minY - grow
 
 /** Of equally tight pairs the one nearest the head and the bass side, so that the order of the file decides nothing. */
 function isTighter(pair: Pair, held: Pair): boolean {

@@ -1,4 +1,4 @@
-import { gradeLeast, type Grade, type Rule } from '../finding.ts'
+import { type Grade, gradeLeast, type Rule } from '../finding.ts'
 
 export const blankLength: Rule = {
   name: 'blank-length',
@@ -22,7 +22,8 @@ export const blankLength: Rule = {
   words({ measured, limit, grade, data }, say) {
     const l = (name: string) => say.length(Number(data?.[name]))
     const sum = `${l('headstock')} of head, ${l('scale')} to the saddle, ${l('behindSaddle')} behind it${Number(data?.tail) > 0 ? ` and ${l('tail')} of tail` : ''} make ${l('total')}`
-    if (grade === 'stop') return `The blank is ${say.length(-(measured ?? 0))} too short: ${sum}, and it has ${l('blank')}. Shorten scale, head or tail, or move the saddle down the lid.`
+    if (grade === 'stop')
+      return `The blank is ${say.length(-(measured ?? 0))} too short: ${sum}, and it has ${l('blank')}. Shorten scale, head or tail, or move the saddle down the lid.`
     if (grade === 'clear') return `${sum}; ${say.length(measured ?? 0)} of the blank are left.`
     return `${sum}; ${say.length(measured ?? 0)} of the blank are left, ${say.length(limit ?? 0)} are wanted to square its ends.`
   },
@@ -44,7 +45,11 @@ export const headOnBlank: Rule = {
       measured: neck.width - widest,
       limit: 0,
       grade: 'note',
-      where: { view: 'plan', from: { x: layout.neck.x0, y: -widest / 2 }, to: { x: layout.neck.x0, y: widest / 2 } },
+      where: {
+        view: 'plan',
+        from: { x: layout.neck.x0, y: -widest / 2 },
+        to: { x: layout.neck.x0, y: widest / 2 },
+      },
     }
   },
   words({ measured }, say) {
@@ -112,7 +117,9 @@ export const postsOnHead: Rule = {
   words({ measured, limit, grade, data }, say) {
     if (data?.what === 'apart') {
       const apart = `The posts stand ${say.length(measured ?? 0)} apart`
-      return grade === 'clear' ? `${apart}.` : `${apart}; single tuners in a row want ${say.length(limit ?? 0)}.`
+      return grade === 'clear'
+        ? `${apart}.`
+        : `${apart}; single tuners in a row want ${say.length(limit ?? 0)}.`
     }
     return grade === 'clear'
       ? `The last post hole ends ${say.length(measured ?? 0)} before the end of the head.`

@@ -21,7 +21,8 @@ export const roomUnderNeck: Rule = {
     }
   },
   words({ measured, limit, grade }, say) {
-    if (grade === 'stop') return `The box is ${say.length(-(measured ?? 0))} too shallow: the neck runs into the base. Use a thinner neck, raise it, or find a deeper box.`
+    if (grade === 'stop')
+      return `The box is ${say.length(-(measured ?? 0))} too shallow: the neck runs into the base. Use a thinner neck, raise it, or find a deeper box.`
     const left = `Between neck and base ${say.length(measured ?? 0)} are free`
     return grade === 'clear' ? `${left}.` : `${left}; ${say.length(limit ?? 0)} keep them from touching.`
   },
@@ -52,7 +53,8 @@ export const roomUnderHardware: Rule = {
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
-    if (grade === 'stop') return `${who} hangs ${say.length(-(measured ?? 0))} deeper than the box is inside. Choose a shallower one.`
+    if (grade === 'stop')
+      return `${who} hangs ${say.length(-(measured ?? 0))} deeper than the box is inside. Choose a shallower one.`
     const left = `Under ${say.thing(about[0] ?? '')} ${say.length(measured ?? 0)} are free to the base`
     return grade === 'clear' ? `${left}.` : `${left}; ${say.length(limit ?? 0)} are wanted for its wires.`
   },
@@ -85,7 +87,8 @@ export const rimDepth: Rule = {
   words({ measured, limit, about, grade, data }, say) {
     const who = say.thing(about[0] ?? '')
     const thick = say.length(Number(data?.thickness))
-    if (grade === 'stop') return `The rim of ${who} is ${say.length(measured ?? 0)} deep and the wood only ${thick}: it would fall through.`
+    if (grade === 'stop')
+      return `The rim of ${who} is ${say.length(measured ?? 0)} deep and the wood only ${thick}: it would fall through.`
     const deep = `The rim of ${who} goes ${say.length(measured ?? 0)} into ${thick} of wood`
     return grade === 'clear' ? `${deep}.` : `${deep}; ${say.length(limit ?? 0)} is the usual most.`
   },

@@ -9,7 +9,8 @@ export const boardBehindLastFret: Rule = {
   *measure(layout, limit) {
     const last = layout.frets.at(-1)
     if (!last || last.number === 0) return
-    const bare = layout.neck.stretches.find((one) => one.of === 'notch' || one.of === 'relief')?.x0 ?? layout.neck.x1
+    const bare =
+      layout.neck.stretches.find((one) => one.of === 'notch' || one.of === 'relief')?.x0 ?? layout.neck.x1
     const end = layout.board ? layout.board.x1 : bare
     const measured = end - last.fromNut
     const wanted = limit('beyondLastFret')
@@ -24,9 +25,12 @@ export const boardBehindLastFret: Rule = {
   },
   words({ measured, limit, grade, about, data }, say) {
     const end = about[0] === 'board' ? 'the end of the board' : 'where the neck goes under the lid'
-    if (grade === 'stop') return `Fret ${data?.fret} falls ${say.length(-(measured ?? 0))} behind ${end}, where there is no wood to slot. Use fewer frets or a longer board.`
+    if (grade === 'stop')
+      return `Fret ${data?.fret} falls ${say.length(-(measured ?? 0))} behind ${end}, where there is no wood to slot. Use fewer frets or a longer board.`
     const left = `From fret ${data?.fret} to ${end} are ${say.length(measured ?? 0)}`
-    return grade === 'clear' ? `${left}.` : `${left}; a slot nearer than ${say.length(limit ?? 0)} breaks out.`
+    return grade === 'clear'
+      ? `${left}.`
+      : `${left}; a slot nearer than ${say.length(limit ?? 0)} breaks out.`
   },
 }
 

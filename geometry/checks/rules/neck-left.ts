@@ -1,4 +1,4 @@
-import { gradeLeast, type Grade, type Rule } from '../finding.ts'
+import { type Grade, gradeLeast, type Rule } from '../finding.ts'
 
 /** Stiffness goes with the cube of the thickness of a rectangular section (Gere, "Mechanics of Materials": I = b h³ / 12). */
 const stiffness = (left: number, whole: number) => (Math.max(left, 0) / whole) ** 3
@@ -14,21 +14,29 @@ export const neckLeft: Rule = {
     const whole = layout.design.neck.thickness
     const wanted = limit('neckLeft')
     const share = stiffness(thinnest.left, whole)
-    const grade: Grade = thinnest.left <= 0 || share < limit('neckStiffnessLeft') ? 'stop' : gradeLeast(thinnest.left, wanted)
+    const grade: Grade =
+      thinnest.left <= 0 || share < limit('neckStiffnessLeft') ? 'stop' : gradeLeast(thinnest.left, wanted)
     const middle = (thinnest.x0 + thinnest.x1) / 2
     yield {
       about: ['neck'],
       measured: thinnest.left,
       limit: Math.max(wanted, whole * Math.cbrt(limit('neckStiffnessLeft'))),
       grade,
-      where: { view: 'section', from: { x: middle, y: bottom + thinnest.left }, to: { x: middle, y: bottom } },
+      where: {
+        view: 'section',
+        from: { x: middle, y: bottom + thinnest.left },
+        to: { x: middle, y: bottom },
+      },
       data: { of: thinnest.of, share: Math.round(share * 100), whole },
     }
   },
   words({ measured, limit, grade, data }, say) {
     const where = data?.of === 'neck' ? 'over the box' : `at the ${data?.of}`
     const left = `${say.length(measured ?? 0)} of the neck’s ${say.length(Number(data?.whole))} are left ${where}, ${data?.share} % of its stiffness`
-    if (grade === 'stop') return `Only ${left}. Such necks break: take a thicker blank, less relief, or raise the neck.`
-    return grade === 'clear' ? `${left}.` : `${left}; ${say.length(limit ?? 0)} of hardwood is the usual least.`
+    if (grade === 'stop')
+      return `Only ${left}. Such necks break: take a thicker blank, less relief, or raise the neck.`
+    return grade === 'clear'
+      ? `${left}.`
+      : `${left}; ${say.length(limit ?? 0)} of hardwood is the usual least.`
   },
 }

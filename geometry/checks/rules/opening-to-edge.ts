@@ -28,6 +28,8 @@ export const openingToEdge: Rule = {
     if (grade === 'stop')
       return `${who} reaches ${say.length(-(measured ?? 0))} beyond the edge of the ${face}. Move it in or make it smaller.`
     const left = `${who} leaves ${say.length(measured ?? 0)} of wood to the edge of the ${face}`
-    return grade === 'clear' ? `${left}.` : `${left}; ${data?.sort} this size wants ${say.length(limit ?? 0)}.`
+    return grade === 'clear'
+      ? `${left}.`
+      : `${left}; ${data?.sort} this size wants ${say.length(limit ?? 0)}.`
   },
 }

@@ -30,7 +30,8 @@ export const openingToNeck: Rule = {
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
-    if (grade === 'stop') return `${who} lies ${say.length(-(measured ?? 0))} over the neck, where wood is under the lid. Move it sideways.`
+    if (grade === 'stop')
+      return `${who} lies ${say.length(-(measured ?? 0))} over the neck, where wood is under the lid. Move it sideways.`
     const left = `${who} clears the neck by ${say.length(measured ?? 0)}`
     return grade === 'clear' ? `${left}.` : `${left}; ${say.length(limit ?? 0)} leave room for the drill.`
   },

@@ -15,7 +15,12 @@ export const openingToWall: Rule = {
     for (const { thing, kind, face, openings } of layout.placed) {
       if ((face !== 'lid' && face !== 'base') || kind.overWall === 'meant') continue
       const { originX } = layout.panels[face]
-      const inside = rectangle(box.insideX0 - originX, box.insideBass, box.insideX1 - originX, box.insideTreble)
+      const inside = rectangle(
+        box.insideX0 - originX,
+        box.insideBass,
+        box.insideX1 - originX,
+        box.insideTreble,
+      )
       for (const opening of openings) {
         const { distance, from, to } = clearance(opening, inside)
         const wanted = limit('openingToWall')
@@ -31,7 +36,8 @@ export const openingToWall: Rule = {
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
-    if (grade === 'stop') return `${who} lies ${say.length(-(measured ?? 0))} over a wall. Move it in, off the wall.`
+    if (grade === 'stop')
+      return `${who} lies ${say.length(-(measured ?? 0))} over a wall. Move it in, off the wall.`
     const left = `${who} is ${say.length(measured ?? 0)} from the inside of the wall`
     return grade === 'clear' ? `${left}.` : `${left}; ${say.length(limit ?? 0)} keep the drill off it.`
   },

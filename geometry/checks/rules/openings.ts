@@ -32,15 +32,19 @@ export function openingsOn(layout: Layout, face: Face): Opening[] {
     .map((one) => opening(one.thing.id, one.footprint, one.kind.gapLimit))
   const slots = layout.neck.slots
     .filter((slot) => slot.face === face && slot.depth > 0)
-    .map((slot) => opening('neck slot', rectangle(-slot.width / 2, -slot.depth, slot.width / 2, 0), 'betweenOpenings'))
+    .map((slot) =>
+      opening('neck slot', rectangle(-slot.width / 2, -slot.depth, slot.width / 2, 0), 'betweenOpenings'),
+    )
   return [...things, ...slots, ...stringHoles(layout, face, panel.originX)]
 }
 
 function stringHoles(layout: Layout, face: Face, originX: number): Opening[] {
   const { at, diameter } = layout.design.tailpiece
-  if (!(at === 'the lid' && face === 'lid') && !(at === 'the tail-end wall' && face === 'tail-end-wall')) return []
+  if (!(at === 'the lid' && face === 'lid') && !(at === 'the tail-end wall' && face === 'tail-end-wall'))
+    return []
   return layout.tailHoles.map((hole, index) => {
-    const centre = face === 'lid' ? { x: hole.x - originX, y: hole.y } : { x: hole.y, y: hole.z - layout.box.wallTop }
+    const centre =
+      face === 'lid' ? { x: hole.x - originX, y: hole.y } : { x: hole.y, y: hole.z - layout.box.wallTop }
     return opening(`string hole ${index + 1}`, circle(centre, diameter / 2), 'screwToOpening')
   })
 }

@@ -22,9 +22,12 @@ export const saddleToTailWall: Rule = {
     }
   },
   words({ measured, limit, grade }, say) {
-    if ((measured ?? 0) < 0) return `The saddle’s foot stands ${say.length(-(measured ?? 0))} over the tail-end wall, where the lid cannot move.`
+    if ((measured ?? 0) < 0)
+      return `The saddle’s foot stands ${say.length(-(measured ?? 0))} over the tail-end wall, where the lid cannot move.`
     const left = `From the saddle’s foot to the inside of the tail-end wall are ${say.length(measured ?? 0)}`
-    return grade === 'clear' ? `${left}.` : `${left}; under ${say.length(limit ?? 0)} the lid is stiff and the sound thin.`
+    return grade === 'clear'
+      ? `${left}.`
+      : `${left}; under ${say.length(limit ?? 0)} the lid is stiff and the sound thin.`
   },
 }
 
@@ -50,7 +53,11 @@ export const saddleOnLid: Rule = {
       measured,
       limit: 0,
       grade: gradeLeast(measured, 0, 0),
-      where: { view: 'plan', from: { x: saddle.foot.minX, y: saddle.foot.minY }, to: { x: saddle.foot.maxX, y: saddle.foot.maxY } },
+      where: {
+        view: 'plan',
+        from: { x: saddle.foot.minX, y: saddle.foot.minY },
+        to: { x: saddle.foot.maxX, y: saddle.foot.maxY },
+      },
     }
   },
   words({ measured, grade }, say) {
@@ -88,9 +95,12 @@ export const saddleToOpening: Rule = {
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
-    if (grade === 'stop') return `${who} lies under the saddle’s foot by ${say.length(-(measured ?? 0))}. Move it away.`
+    if (grade === 'stop')
+      return `${who} lies under the saddle’s foot by ${say.length(-(measured ?? 0))}. Move it away.`
     const left = `${who} is ${say.length(measured ?? 0)} from the saddle’s foot`
-    return grade === 'clear' ? `${left}.` : `${left}; the lid carries the strings here and wants ${say.length(limit ?? 0)}.`
+    return grade === 'clear'
+      ? `${left}.`
+      : `${left}; the lid carries the strings here and wants ${say.length(limit ?? 0)}.`
   },
 }
 
@@ -109,7 +119,11 @@ export const saddleSetback: Rule = {
       measured: design.saddle.setback,
       limit: null,
       grade: 'note',
-      where: { view: 'plan', from: { x: saddle.x, y: saddle.foot.minY }, to: { x: saddle.x, y: saddle.foot.maxY } },
+      where: {
+        view: 'plan',
+        from: { x: saddle.x, y: saddle.foot.minY },
+        to: { x: saddle.x, y: saddle.foot.maxY },
+      },
     }
   },
   words(_finding, say, layout) {

@@ -1,6 +1,6 @@
 import type { LimitName } from '../../design/limits.ts'
 import type { StringLine } from '../../solve/layout.ts'
-import { type Rule } from '../finding.ts'
+import type { Rule } from '../finding.ts'
 
 const degrees = (radians: number) => (radians * 180) / Math.PI
 
@@ -43,7 +43,9 @@ const rule = ({ name, title, at, limit: limitName, angle, cure }: Bend): Rule =>
   },
   words({ measured, limit, grade, data }, say) {
     const turns = `String ${data?.string} turns ${say.angle(measured ?? 0)} sideways at the ${at}`
-    return grade === 'clear' ? `${turns}, the most of all.` : `${turns}; up to ${say.angle(limit ?? 0)} is usual. ${cure}`
+    return grade === 'clear'
+      ? `${turns}, the most of all.`
+      : `${turns}; up to ${say.angle(limit ?? 0)} is usual. ${cure}`
   },
 })
 

@@ -1,4 +1,4 @@
-import { type Rule } from '../finding.ts'
+import type { Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** Sheets turned over or mirrored are a classic; without the hand no sheet can say which way round it is. */
@@ -57,7 +57,11 @@ export const boxHasInside: Rule = {
   wants: 'least',
   limits: [],
   *measure({ box }) {
-    const sizes = [box.insideX1 - box.insideX0, box.insideTreble - box.insideBass, box.lidBottom - box.baseTop]
+    const sizes = [
+      box.insideX1 - box.insideX0,
+      box.insideTreble - box.insideBass,
+      box.lidBottom - box.baseTop,
+    ]
     const measured = Math.min(...sizes)
     yield {
       about: ['box'],

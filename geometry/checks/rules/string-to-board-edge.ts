@@ -29,9 +29,12 @@ export const stringToBoardEdge: Rule = {
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
-    if (grade === 'stop') return `${who} runs ${say.length(-(measured ?? 0))} beside the board at ${data?.at}. Bring the strings closer or widen the neck.`
+    if (grade === 'stop')
+      return `${who} runs ${say.length(-(measured ?? 0))} beside the board at ${data?.at}. Bring the strings closer or widen the neck.`
     const left = `${who} runs ${say.length(measured ?? 0)} inside the edge of the board at ${data?.at}`
-    return grade === 'clear' ? `${left}, its nearest.` : `${left}; under ${say.length(limit ?? 0)} it slips off when pressed.`
+    return grade === 'clear'
+      ? `${left}, its nearest.`
+      : `${left}; under ${say.length(limit ?? 0)} it slips off when pressed.`
   },
 }
 

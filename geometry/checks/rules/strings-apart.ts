@@ -30,9 +30,12 @@ const rule = (spot: Spot): Rule => ({
     }
   },
   words({ measured, limit, grade, data }, say) {
-    if (grade === 'stop') return `Strings ${data?.pair} touch at the ${spot}: ${say.length(measured ?? 0)} from centre to centre. Widen the span or use fewer strings.`
+    if (grade === 'stop')
+      return `Strings ${data?.pair} touch at the ${spot}: ${say.length(measured ?? 0)} from centre to centre. Widen the span or use fewer strings.`
     const apart = `Strings ${data?.pair} are ${say.length(measured ?? 0)} apart at the ${spot}, centre to centre`
-    return grade === 'clear' ? `${apart}, the nearest two.` : `${apart}; ${say.length(limit ?? 0)} and more is usual.`
+    return grade === 'clear'
+      ? `${apart}, the nearest two.`
+      : `${apart}; ${say.length(limit ?? 0)} and more is usual.`
   },
 })
 

@@ -19,13 +19,20 @@ export const tailHoleWeb: Rule = {
       measured,
       limit: wanted,
       grade: gradeLeast(measured, wanted, 0),
-      where: { view: 'plan', from: { x: first.x, y: first.y + diameter / 2 }, to: { x: second.x, y: second.y - diameter / 2 } },
+      where: {
+        view: 'plan',
+        from: { x: first.x, y: first.y + diameter / 2 },
+        to: { x: second.x, y: second.y - diameter / 2 },
+      },
     }
   },
   words({ measured, limit, grade }, say) {
-    if (grade === 'stop') return `The string holes run into each other by ${say.length(-(measured ?? 0))}. Set them farther apart, or drill them smaller.`
+    if (grade === 'stop')
+      return `The string holes run into each other by ${say.length(-(measured ?? 0))}. Set them farther apart, or drill them smaller.`
     const left = `Between the string holes ${say.length(measured ?? 0)} of wood are left`
-    return grade === 'clear' ? `${left}.` : `${left}; one hole’s width and ${say.length(limit ?? 0)} at least keep the row whole.`
+    return grade === 'clear'
+      ? `${left}.`
+      : `${left}; one hole’s width and ${say.length(limit ?? 0)} at least keep the row whole.`
   },
 }
 
@@ -57,9 +64,12 @@ export const tailHoleToEnd: Rule = {
     }
   },
   words({ measured, limit, grade, data }, say) {
-    if (grade === 'stop') return `The string holes break out of ${data?.to} by ${say.length(-(measured ?? 0))}. Move them in.`
+    if (grade === 'stop')
+      return `The string holes break out of ${data?.to} by ${say.length(-(measured ?? 0))}. Move them in.`
     const left = `From the string holes to ${data?.to} are ${say.length(measured ?? 0)}`
-    return grade === 'clear' ? `${left}.` : `${left}; under ${say.length(limit ?? 0)} the wood splits along the grain.`
+    return grade === 'clear'
+      ? `${left}.`
+      : `${left}; under ${say.length(limit ?? 0)} the wood splits along the grain.`
   },
 }
 
@@ -70,7 +80,8 @@ interface Edge {
   readonly name: string
 }
 
-const least = (edges: readonly Edge[]): Edge => edges.reduce((near, one) => (one.left < near.left ? one : near))
+const least = (edges: readonly Edge[]): Edge =>
+  edges.reduce((near, one) => (one.left < near.left ? one : near))
 
 /** The edges nearest the row of string holes: along the strings or down the wall, and beside the row. */
 function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } {
@@ -80,7 +91,11 @@ function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } 
   const view = at === 'the tail-end wall' ? 'tail-end-wall' : 'plan'
   const edge = (from: Point, axis: 'x' | 'y', line: number, outward: 1 | -1, name: string): Edge => ({
     left: outward * (line - from[axis]) - diameter / 2,
-    where: { view, from: { x: from.x, y: from.y }, to: axis === 'x' ? { x: line, y: from.y } : { x: from.x, y: line } },
+    where: {
+      view,
+      from: { x: from.x, y: from.y },
+      to: axis === 'x' ? { x: line, y: from.y } : { x: from.x, y: line },
+    },
     name,
   })
   if (at === 'the tail of the neck')

@@ -1,7 +1,8 @@
-import { gradeLeast, type Rule } from '../finding.ts'
 import type { Layout, WallSlot } from '../../solve/layout.ts'
+import { gradeLeast, type Rule } from '../finding.ts'
 
-const faceName = (face: unknown) => String(face).replaceAll('-', ' ').replace('neck end', 'neck-end').replace('tail end', 'tail-end')
+const faceName = (face: unknown) =>
+  String(face).replaceAll('-', ' ').replace('neck end', 'neck-end').replace('tail end', 'tail-end')
 
 function eachSlot(layout: Layout): { slot: WallSlot; height: number; half: number }[] {
   return layout.neck.slots.map((slot) => ({
@@ -33,7 +34,8 @@ export const wallUnderSlot: Rule = {
   words({ measured, limit, grade, data }, say) {
     const wall = faceName(data?.face)
     const depth = say.length(Number(data?.depth))
-    if (grade === 'stop') return `The neck slot is ${depth} deep, ${say.length(-(measured ?? 0))} deeper than the ${wall} is tall. Use a thinner neck, raise it, or find a deeper box.`
+    if (grade === 'stop')
+      return `The neck slot is ${depth} deep, ${say.length(-(measured ?? 0))} deeper than the ${wall} is tall. Use a thinner neck, raise it, or find a deeper box.`
     const left = `Under the neck slot, ${depth} deep, ${say.length(measured ?? 0)} of the ${wall} are left`
     return grade === 'clear' ? `${left}.` : `${left}; less than ${say.length(limit ?? 0)} breaks out.`
   },
@@ -53,14 +55,19 @@ export const wallBesideSlot: Rule = {
         measured: slot.wallLeftBeside,
         limit: wanted,
         grade: gradeLeast(slot.wallLeftBeside, wanted, 0),
-        where: { view: slot.face, from: { x: half, y: -slot.depth / 2 }, to: { x: half + Math.max(0, slot.wallLeftBeside), y: -slot.depth / 2 } },
+        where: {
+          view: slot.face,
+          from: { x: half, y: -slot.depth / 2 },
+          to: { x: half + Math.max(0, slot.wallLeftBeside), y: -slot.depth / 2 },
+        },
         data: { face: slot.face },
       }
     }
   },
   words({ measured, limit, grade, data }, say) {
     const wall = faceName(data?.face)
-    if (grade === 'stop') return `At the ${wall} the neck slot runs ${say.length(-(measured ?? 0))} into a side wall. Use a narrower neck.`
+    if (grade === 'stop')
+      return `At the ${wall} the neck slot runs ${say.length(-(measured ?? 0))} into a side wall. Use a narrower neck.`
     const left = `Beside the neck slot ${say.length(measured ?? 0)} of the ${wall} are left to the corner`
     return grade === 'clear' ? `${left}.` : `${left}; under ${say.length(limit ?? 0)} the joint may open.`
   },

@@ -30,7 +30,10 @@ export const box = z
       .prefault({}),
     lid: z
       .strictObject({
-        thickness: length(4, 0.2, 30, { label: 'Lid', help: 'Thickness of the lid, seen at a cut edge or a hole.' }),
+        thickness: length(4, 0.2, 30, {
+          label: 'Lid',
+          help: 'Thickness of the lid, seen at a cut edge or a hole.',
+        }),
         kind: oneOf(['lift-off', 'glued'], 'lift-off', {
           label: 'How the lid is held',
           help: 'Lifts off (screws, pins, a tight fit), or glued for good.',

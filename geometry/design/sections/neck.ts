@@ -4,9 +4,18 @@ import { choice, count, length, oneOf } from '../fields.ts'
 
 export const neck = z
   .strictObject({
-    length: length(914, 100, 2500, { label: 'Blank, long', help: 'Length of the neck blank before any cut.' }),
-    width: length(38, 8, 200, { label: 'Blank, wide', help: 'Width of the neck blank, and of the neck at the box.' }),
-    thickness: length(19, 3, 100, { label: 'Blank, thick', help: 'Thickness of the neck blank without a board.' }),
+    length: length(914, 100, 2500, {
+      label: 'Blank, long',
+      help: 'Length of the neck blank before any cut.',
+    }),
+    width: length(38, 8, 200, {
+      label: 'Blank, wide',
+      help: 'Width of the neck blank, and of the neck at the box.',
+    }),
+    thickness: length(19, 3, 100, {
+      label: 'Blank, thick',
+      help: 'Thickness of the neck blank without a board.',
+    }),
     widthAtNut: length(38, 8, 200, {
       label: 'Width at the nut',
       help: 'The same as the blank for a straight neck, less for one that tapers towards the nut.',
@@ -85,7 +94,10 @@ export const board = z
 
 export const headstock = z
   .strictObject({
-    length: length(150, 20, 400, { label: 'Headstock, long', help: 'From the front edge of the nut to the end of the head.' }),
+    length: length(150, 20, 400, {
+      label: 'Headstock, long',
+      help: 'From the front edge of the nut to the end of the head.',
+    }),
     width: length(38, 8, 300, {
       label: 'Headstock, wide',
       help: 'Width of the head; wider than the blank means cheeks glued on.',
@@ -98,18 +110,33 @@ export const headstock = z
       label: 'Slope behind the nut',
       help: 'Length of the slope from the nut down to the face of the head.',
     }),
-    bassTuners: count(2, 0, 12, { label: 'Tuners, bass side', help: 'Tuner posts along the bass edge of the head.' }),
-    trebleTuners: count(1, 0, 12, { label: 'Tuners, treble side', help: 'Tuner posts along the treble edge.' }),
+    bassTuners: count(2, 0, 12, {
+      label: 'Tuners, bass side',
+      help: 'Tuner posts along the bass edge of the head.',
+    }),
+    trebleTuners: count(1, 0, 12, {
+      label: 'Tuners, treble side',
+      help: 'Tuner posts along the treble edge.',
+    }),
     firstPost: length(45, 1, 300, {
       label: 'First post behind the nut',
       help: 'From the front edge of the nut to the centre of the nearest post.',
     }),
-    postSpacing: length(32, 5, 100, { label: 'Between posts', help: 'From centre to centre along one edge.' }),
+    postSpacing: length(32, 5, 100, {
+      label: 'Between posts',
+      help: 'From centre to centre along one edge.',
+    }),
     stagger: length(0, -50, 50, {
       label: 'Treble posts farther back',
       help: 'How far the treble row stands behind the bass row.',
     }),
-    postEdge: length(12, 3, 80, { label: 'Post to edge', help: 'From the edge of the head to the centre of each post.' }),
-    postHole: length(8, 1, 20, { label: 'Post hole', help: 'Diameter of the hole for the post or its bushing. Measure yours.' }),
+    postEdge: length(12, 3, 80, {
+      label: 'Post to edge',
+      help: 'From the edge of the head to the centre of each post.',
+    }),
+    postHole: length(8, 1, 20, {
+      label: 'Post hole',
+      help: 'Diameter of the hole for the post or its bushing. Measure yours.',
+    }),
   })
   .prefault({})

@@ -3,7 +3,8 @@ import { z } from 'zod'
 import { ratioOf } from '../../scale/ratio.ts'
 import { choice, count, length, meta, oneOf } from '../fields.ts'
 
-const rises = (list: readonly number[]) => list.every((value, index) => index === 0 || value > (list[index - 1] ?? value))
+const rises = (list: readonly number[]) =>
+  list.every((value, index) => index === 0 || value > (list[index - 1] ?? value))
 const RISING = { error: 'does not rise from each to the next; list the frets from the nut on' }
 
 const numbers = (what: string, min: number, max: number) =>
@@ -22,7 +23,10 @@ const frets = z
       by: z.literal('steps'),
       list: numbers('Semitones above the open string, as in [2, 4, 5, 7, 9, 10, 12].', 0, 48),
     }),
-    z.strictObject({ by: z.literal('cents'), list: numbers('Cents above the open string, rising.', 0, 4800) }),
+    z.strictObject({
+      by: z.literal('cents'),
+      list: numbers('Cents above the open string, rising.', 0, 4800),
+    }),
     z.strictObject({
       by: z.literal('ratios'),
       list: z
@@ -37,7 +41,9 @@ const frets = z
           error: 'holds a ratio that is not between 1 and 16; a fret raises the open string',
         })
         .refine((list) => rises(list.map(ratioOf)), RISING)
-        .meta({ description: 'Frequency ratios to the open string, rising, as in ["9/8", "5/4", "3/2", "2"].' }),
+        .meta({
+          description: 'Frequency ratios to the open string, rising, as in ["9/8", "5/4", "3/2", "2"].',
+        }),
     }),
   ])
   .default({ by: 'equal', count: 18 })
@@ -67,7 +73,10 @@ export const scale = z
       label: 'Fret slot, wide',
       help: 'Width of the saw line: the tang of the wire without its barbs and a hair.',
     }),
-    slotDepth: length(2, 0.3, 10, { label: 'Fret slot, deep', help: 'Depth of the saw line below the board.' }),
+    slotDepth: length(2, 0.3, 10, {
+      label: 'Fret slot, deep',
+      help: 'Depth of the saw line below the board.',
+    }),
   })
   .prefault({})
 
@@ -101,7 +110,10 @@ export const strings = z
 
 export const nut = z
   .strictObject({
-    thickness: length(5, 1, 30, { label: 'Nut, thick', help: 'Along the strings; it stands behind the zero line.' }),
+    thickness: length(5, 1, 30, {
+      label: 'Nut, thick',
+      help: 'Along the strings; it stands behind the zero line.',
+    }),
     height: length(2, 0, 20, {
       label: 'Strings over the board at the nut',
       help: 'From the top of the board (or of the bare neck) to the underside of the strings at the nut.',

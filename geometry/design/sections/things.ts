@@ -8,14 +8,27 @@ import { across, along, id } from '../place.ts'
 const placed = {
   id: id.meta(meta('id', { label: 'Id', help: 'Short name by which places and findings point at it.' })),
   name: words('', 80, { label: 'Name', help: 'What you call it; the kind’s name where left empty.' }),
-  along: along(60, 'Along the face', 'Lid and base: from the neck-end edge. Walls: from the middle, towards the tail or the treble.'),
-  across: across(0, 'Across the face', 'Lid and base: from the centreline, treble positive. Walls: down from the lid-side edge.'),
+  along: along(
+    60,
+    'Along the face',
+    'Lid and base: from the neck-end edge. Walls: from the middle, towards the tail or the treble.',
+  ),
+  across: across(
+    0,
+    'Across the face',
+    'Lid and base: from the centreline, treble positive. Walls: down from the lid-side edge.',
+  ),
   turnDegrees: z
     .number()
     .min(-180)
     .max(180)
     .default(0)
-    .meta(meta('degrees', { label: 'Turned', help: 'Turned about its centre, from the tail towards the treble.' })),
+    .meta(
+      meta('degrees', {
+        label: 'Turned',
+        help: 'Turned about its centre, from the tail towards the treble.',
+      }),
+    ),
 }
 
 const faceOf = (faces: readonly [string, ...string[]]) =>

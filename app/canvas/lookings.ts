@@ -1,0 +1,27 @@
+/** How each place looked at its sheet last: kept while another place is on screen. */
+import type { Camera, Fitting } from './camera.ts'
+
+export interface Looking {
+  camera: Camera | null
+  /** Fitted anew when the window or the box changes, until somebody pans or zooms. */
+  auto: Fitting | null
+}
+
+const lookings = new Map<string, Looking>()
+
+/** How a place looks at its sheet; `opens` is what it shows at first. */
+export function lookingOf(place: string, opens: Fitting): Looking {
+  const known = lookings.get(place)
+  if (known) return known
+  const made: Looking = { camera: null, auto: opens }
+  lookings.set(place, made)
+  return made
+}
+
+/** Forgets all views: another instrument is on the bench. */
+export function forgetViews(): void {
+  for (const looking of lookings.values()) {
+    looking.camera = null
+    looking.auto ??= 'box'
+  }
+}
