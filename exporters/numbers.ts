@@ -30,6 +30,31 @@ export const DEGREE_DIGITS = 6
 export const LARGEST = 1e6
 
 /**
+ * Whether a number may be written at all: finite and below a million. Cheap, for whoever looks at many.
+ *
+ * @example isWritable(Number.NaN) // false
+ */
+export function isWritable(value: number): boolean {
+  return Number.isFinite(value) && Math.abs(value) < LARGEST
+}
+
+/** Throws the RangeError for a number that may not be written, with what it is and its value. */
+export function refuse(value: number, what: string): never {
+  const needed = Number.isFinite(value) ? 'holds nothing of a million or more' : 'needs a finite number'
+  throw new RangeError(`${what} is ${value}: a template ${needed}.`)
+}
+
+/**
+ * Up to this many last digits, and this close to the middle between two of them, a product rounded by the
+ * machine and the exact value fall on the same side: below 1e13 the product is off by 0.001 at most.
+ */
+const MOST_LAST_DIGITS = 1e13
+const SURELY_NEARER = 0.49
+
+/** Last digits in one, by decimal places. */
+const SCALES = Array.from({ length: 16 }, (_, digits) => 10 ** digits)
+
+/**
  * A number as plain decimal text: finite, below a million, never in exponent form, never `-0`, without
  * trailing zeros.
  *
@@ -40,11 +65,22 @@ export const LARGEST = 1e6
  * @example numberText(0.1 + 0.2, 'width') // '0.3'
  */
 export function numberText(value: number, what: string, digits: number = MILLIMETRE_DIGITS): string {
-  if (!Number.isFinite(value)) throw new RangeError(`${what} is ${value}: a template needs a finite number.`)
-  if (Math.abs(value) >= LARGEST) {
-    throw new RangeError(`${what} is ${value}: a template holds nothing of a million or more.`)
+  if (!isWritable(value)) refuse(value, what)
+  // The short way: a whole number of last digits, divided again, has at most 13 digits, and the shortest
+  // decimal that means it is the one wanted (ECMA-262, Number::toString). Exponents begin below 1e-6.
+  const scale = SCALES[digits] ?? Number.NaN
+  const scaled = value * scale
+  const whole = Math.round(scaled)
+  if (Math.abs(scaled) < MOST_LAST_DIGITS && Math.abs(scaled - whole) < SURELY_NEARER) {
+    const rounded = whole / scale
+    if (rounded === 0) return '0'
+    if (Math.abs(rounded) >= 1e-6) return String(rounded)
   }
-  // toFixed rounds the exact value once and knows no exponent form below 1e21 (ECMA-262, Number.prototype.toFixed).
+  return exactText(value, digits)
+}
+
+/** The long way: toFixed rounds the exact value once and knows no exponent form below 1e21 (ECMA-262). */
+function exactText(value: number, digits: number): string {
   const fixed = value.toFixed(digits)
   const text = fixed.includes('.') ? fixed.replace(/0+$/, '').replace(/\.$/, '') : fixed
   return text === '-0' ? '0' : text

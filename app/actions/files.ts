@@ -20,7 +20,9 @@ export function download(name: string, text: string, type: string): void {
 const BETWEEN_FILES = 250
 
 /** Several files, one after the other; settles when all have been handed over. */
-export async function downloadAll(files: readonly { name: string; text: string; type: string }[]): Promise<void> {
+export async function downloadAll(
+  files: readonly { name: string; text: string; type: string }[],
+): Promise<void> {
   for (const [index, file] of files.entries()) {
     if (index > 0) await new Promise((resolve) => setTimeout(resolve, BETWEEN_FILES))
     download(file.name, file.text, file.type)

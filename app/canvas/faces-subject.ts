@@ -58,7 +58,7 @@ function inRows(layout: Layout, size: Size, rows: readonly (readonly Face[])[]):
   rows.forEach((row, index) => {
     let left = start
     for (const face of row) {
-      put(face, left, ABOVE + (index * size.height) / rows.length, scale)
+      put(face, left, ABOVE + index * (high('bass-wall') * scale + ABOVE + BELOW), scale)
       left += long(face) * scale + BETWEEN
     }
   })

@@ -7,7 +7,7 @@ import type { Line } from './snap.ts'
 
 const BEYOND = 26
 
-/** A line across the face for each axis that is held, and what holds, said above the thing and clear of a finger. */
+/** A line across the face for each axis that is held; what holds is said on the far side of the face, clear of hand and thing. */
 export function paintHeld(
   pen: Pen,
   looks: Looks,
@@ -15,7 +15,6 @@ export function paintHeld(
   face: Bounds,
   at: Point,
   lines: readonly Line[],
-  touch: boolean,
 ): void {
   const box = screenBounds(frame, face)
   for (const line of lines) {
@@ -34,7 +33,9 @@ export function paintHeld(
   }
   if (lines.length === 0) return
   const text = lines.map((line) => line.name).join(' · ')
-  chip(pen, looks, text, { x: toScreen(frame, at).x, y: Math.max(16, box.minY - (touch ? 60 : 16)) })
+  const here = toScreen(frame, at)
+  const below = here.y < (box.minY + box.maxY) / 2
+  chip(pen, looks, text, { x: here.x, y: below ? box.maxY + 16 : Math.max(14, box.minY - 16) })
 }
 
 /** Words on the accent, centred on a place and kept inside the drawing. */

@@ -5,6 +5,8 @@ export interface Looking {
   camera: Camera | null
   /** Fitted anew when the window or the box changes, until somebody pans or zooms. */
   auto: Fitting | null
+  /** What the place shows at first, and again when another instrument comes on the bench. */
+  readonly opens: Fitting
 }
 
 const lookings = new Map<string, Looking>()
@@ -13,7 +15,7 @@ const lookings = new Map<string, Looking>()
 export function lookingOf(place: string, opens: Fitting): Looking {
   const known = lookings.get(place)
   if (known) return known
-  const made: Looking = { camera: null, auto: opens }
+  const made: Looking = { camera: null, auto: opens, opens }
   lookings.set(place, made)
   return made
 }
@@ -22,6 +24,6 @@ export function lookingOf(place: string, opens: Fitting): Looking {
 export function forgetViews(): void {
   for (const looking of lookings.values()) {
     looking.camera = null
-    looking.auto ??= 'box'
+    looking.auto = looking.opens
   }
 }

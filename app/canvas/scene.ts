@@ -176,10 +176,20 @@ export class Scene {
     }
     this.subject.paintOver(pen, this.looks, layout)
     if (selection) this.subject.paintSelection?.(pen, this.looks, layout, selection)
-    paintFindings(pen, this.looks, layout, check(layout), litFinding, (view) => this.subject.frameOf(view))
+    paintFindings(
+      pen,
+      this.looks,
+      layout,
+      check(layout),
+      litFinding,
+      (view) => this.subject.frameOf(view),
+      this.tool?.moving ?? NOTHING,
+    )
     this.tool?.paint?.(pen, this.looks, layout)
   }
 }
+
+const NOTHING: ReadonlySet<string> = new Set()
 
 const same = (a: readonly unknown[], b: readonly unknown[]) =>
   a.length === b.length && a.every((one, index) => Object.is(one, b[index]))

@@ -27,6 +27,8 @@ export function paintFindings(
   findings: readonly Finding[],
   lit: string | null,
   frameOf: FrameOf,
+  /** Things whose numbers are left out: they are being moved, and their distances are shown instead. */
+  moving: ReadonlySet<string>,
 ): void {
   const taken: Box[] = []
   // The lit one first: it gets its words where it wants them.
@@ -37,7 +39,9 @@ export function paintFindings(
   shown.sort((a, b) => Number(b.key === lit) - Number(a.key === lit))
   for (const finding of shown) {
     const frame = frameOf(finding.where.view)
-    if (frame) paintOne(pen, looks, layout, finding, finding.key === lit, frame, taken)
+    if (!frame) continue
+    const silent = finding.about.some((id) => moving.has(id))
+    paintOne(pen, looks, layout, finding, finding.key === lit, frame, silent ? null : taken)
   }
 }
 
@@ -51,7 +55,7 @@ function paintOne(
   finding: Finding,
   lit: boolean,
   frame: Frame,
-  taken: Box[],
+  taken: Box[] | null,
 ): void {
   const [a, b] = seen(pen, toScreen(frame, finding.where.from), toScreen(frame, finding.where.to))
   const colour = colourOf(looks, finding)
@@ -83,7 +87,7 @@ function paintOne(
     pen.stroke()
     pen.setLineDash([])
   }
-  label(pen, looks, words(finding, layout, lit), middle, off, half, colour, taken, lit)
+  if (taken) label(pen, looks, words(finding, layout, lit), middle, off, half, colour, taken, lit)
 }
 
 function words(finding: Finding, layout: Layout, lit: boolean): string {

@@ -1,5 +1,5 @@
 /** Where a thing stands on one axis of its face: a measure, or an intent that follows when the box changes. */
-import { useId, useState } from 'react'
+import { useId, useMemo, useState } from 'react'
 import {
   type Across,
   type Along,
@@ -8,7 +8,9 @@ import {
   type Path,
   type Thing,
 } from '../../geometry/index.ts'
+import { dragging } from '../canvas/dragging.ts'
 import { setField } from '../state/index.ts'
+import { intentAt } from './intents.ts'
 import { LengthField } from './LengthField.tsx'
 import {
   type Axis,
@@ -45,6 +47,11 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
     return answer
   }
   const plan = !thing || thing.face === 'lid' || thing.face === 'base'
+  // Looked for at rest only: it takes a dozen solves. The path says no more than thing and axis do.
+  const intent = useMemo(
+    () => (thing && kind === 'measure' && !dragging.isOn() ? intentAt(layout, thing, axis, path) : null),
+    [layout, thing, axis, kind],
+  )
   return (
     <fieldset className="field place-field">
       <legend className="unseen">{label}</legend>
@@ -123,6 +130,11 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
             </option>
           ))}
         </select>
+      )}
+      {intent && (
+        <button type="button" className="link small" onClick={() => take(intent.place)}>
+          Keep it {intent.words}
+        </button>
       )}
       <ComesTo layout={layout} axis={axis} at={at} thing={thing} followed={kind !== 'measure'} />
       {fault && (

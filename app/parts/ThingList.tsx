@@ -52,7 +52,7 @@ function Group({ title, face, rows, layout, findings }: GroupProps) {
   return (
     <section className="thing-group" aria-label={title}>
       <header>
-        <h3>{title}</h3>
+        <h2>{title}</h2>
         {face && <PutMenu face={face} />}
       </header>
       <ul>

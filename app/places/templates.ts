@@ -24,7 +24,10 @@ export interface Wanted {
 const ALL_PARTS = /-all-parts\.[a-z]+$/
 
 /** The files for some parts of an instrument. Rejects, with a sentence, where one cannot be written. */
-export async function makeTemplates(layout: Layout, { format, dxfUnits, only, gathered }: Wanted): Promise<MadeFile[]> {
+export async function makeTemplates(
+  layout: Layout,
+  { format, dxfUnits, only, gathered }: Wanted,
+): Promise<MadeFile[]> {
   const { templates } = await import('../../exporters/index.ts')
   const formats: readonly Format[] = format === 'both' ? ['svg', 'dxf'] : [format]
   const files = formats.flatMap((one) =>

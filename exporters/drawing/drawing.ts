@@ -13,11 +13,11 @@ import {
   type Part,
   type Point,
 } from '../../geometry/index.ts'
-import { numberText } from '../numbers.ts'
+import { isWritable, refuse } from '../numbers.ts'
 import { plainLine } from '../words/plain.ts'
 import { CAPITAL_HEIGHT, DESCENT, textWidth } from '../words/width.ts'
 import { LAYER_TABLE, type LayerLabel, type LengthUnit, layerOf } from './layers.ts'
-import { contourKey, soundContour } from './soundContour.ts'
+import { contourKey, contourSum, soundContour } from './soundContour.ts'
 
 /** A line of words; `at` is the left end of its baseline, `height` that of its capitals, mm; `turn` radians. */
 export interface Words {
@@ -48,27 +48,51 @@ const SMALLEST_CAPITALS = 1.5
 /** The box around several boxes. Throws if there are none. */
 export function around(boxes: readonly Bounds[]): Bounds {
   if (boxes.length === 0) throw new Error('There is nothing to put a box around.')
-  return {
-    minX: Math.min(...boxes.map((box) => box.minX)),
-    minY: Math.min(...boxes.map((box) => box.minY)),
-    maxX: Math.max(...boxes.map((box) => box.maxX)),
-    maxY: Math.max(...boxes.map((box) => box.maxY)),
+  let minX = Number.POSITIVE_INFINITY
+  let minY = Number.POSITIVE_INFINITY
+  let maxX = Number.NEGATIVE_INFINITY
+  let maxY = Number.NEGATIVE_INFINITY
+  for (const box of boxes) {
+    minX = Math.min(minX, box.minX)
+    minY = Math.min(minY, box.minY)
+    maxX = Math.max(maxX, box.maxX)
+    maxY = Math.max(maxY, box.maxY)
   }
+  return { minX, minY, maxX, maxY }
+}
+
+/** The box of a contour; of a chain that is straight all along, as most are, that of its points. */
+export function contourBox(contour: Contour): Bounds {
+  if (contour.shape === 'circle') return bounds(contour)
+  let minX = Number.POSITIVE_INFINITY
+  let minY = Number.POSITIVE_INFINITY
+  let maxX = Number.NEGATIVE_INFINITY
+  let maxY = Number.NEGATIVE_INFINITY
+  for (const { x, y, bulge } of contour.vertices) {
+    if (bulge !== 0) return bounds(contour)
+    minX = Math.min(minX, x)
+    minY = Math.min(minY, y)
+    maxX = Math.max(maxX, x)
+    maxY = Math.max(maxY, y)
+  }
+  return { minX, minY, maxX, maxY }
 }
 
 /** The box that a line of words may fill, by the upper estimate of its width. */
-export function wordsBox(words: Words): Bounds {
-  const size = words.height / CAPITAL_HEIGHT
-  const width = textWidth(words.text, size)
-  const cos = Math.cos(words.turn)
-  const sin = Math.sin(words.turn)
-  const corners = [0, width].flatMap((along) =>
-    [-DESCENT * size, words.height].map((up) => ({
-      x: words.at.x + along * cos - up * sin,
-      y: words.at.y + along * sin + up * cos,
-    })),
-  )
-  return around(corners.map(({ x, y }) => ({ minX: x, minY: y, maxX: x, maxY: y })))
+export function wordsBox({ at, height, turn, text }: Words): Bounds {
+  const size = height / CAPITAL_HEIGHT
+  const width = textWidth(text, size)
+  const down = -DESCENT * size
+  const cos = Math.cos(turn)
+  const sin = Math.sin(turn)
+  const x = at.x + width * cos
+  const y = at.y + width * sin
+  return {
+    minX: Math.min(at.x, x) - Math.max(down * sin, height * sin),
+    minY: Math.min(at.y, y) + Math.min(down * cos, height * cos),
+    maxX: Math.max(at.x, x) - Math.min(down * sin, height * sin),
+    maxY: Math.max(at.y, y) + Math.max(down * cos, height * cos),
+  }
 }
 
 /** How far a line may run from `at` before it leaves the box; infinite where it starts outside. */
@@ -84,10 +108,10 @@ function roomFor(at: Point, turn: number, box: Bounds): number {
 
 /** The words of a note, smaller where they would run out of the part they stand on. */
 function wordsOf(note: Operation & { kind: 'note' }, outline: Bounds): Words | undefined {
-  numberText(note.at.x, `x of the note of ${note.of}`)
-  numberText(note.at.y, `y of the note of ${note.of}`)
-  numberText(note.turn, `Turn of the note of ${note.of}`)
-  numberText(note.height, `Height of the note of ${note.of}`)
+  if (!isWritable(note.at.x)) refuse(note.at.x, `x of the note of ${note.of}`)
+  if (!isWritable(note.at.y)) refuse(note.at.y, `y of the note of ${note.of}`)
+  if (!isWritable(note.turn)) refuse(note.turn, `Turn of the note of ${note.of}`)
+  if (!isWritable(note.height)) refuse(note.height, `Height of the note of ${note.of}`)
   if (!(note.height > 0))
     throw new RangeError(`Height of the note of ${note.of} is ${note.height}: letters need some.`)
   const text = plainLine(note.text)
@@ -135,11 +159,46 @@ export function inWorkingOrder(a: LayerLabel, b: LayerLabel): number {
   return byKind !== 0 ? byKind : a.name < b.name ? -1 : a.name > b.name ? 1 : 0
 }
 
-/** A layer being filled, its contours by their keys. */
-interface OpenLayer {
-  readonly label: LayerLabel
-  readonly contours: Map<string, Contour>
+/** A layer being filled. */
+interface OpenLayer extends LayerLabel {
+  /** The operation that opened it: the next of its kind and depth needs no look at names. */
+  readonly first: Operation
+  readonly contours: Contour[]
+  /** Contours by their sums: only those of one sum can lie on one another. */
+  readonly bySum: Map<number, Contour[]>
   readonly words: Words[]
+}
+
+/** Whether two operations are surely on one layer: of one kind, side, depth and width. */
+function isSameWork(a: Operation, b: Operation): boolean {
+  if (a.kind === 'cut' && b.kind === 'cut') return a.side === b.side
+  if (a.kind === 'drill' && b.kind === 'drill') return a.depth === b.depth
+  if (a.kind === 'recess' && b.kind === 'recess') return a.depth === b.depth
+  if (a.kind === 'slot' && b.kind === 'slot') return a.depth === b.depth && a.width === b.width
+  return a.kind === b.kind
+}
+
+function layerFor(operation: Operation, unit: LengthUnit, layers: OpenLayer[]): OpenLayer {
+  for (const layer of layers) if (isSameWork(layer.first, operation)) return layer
+  const label = layerOf(operation, unit)
+  const named = layers.find((layer) => layer.name === label.name)
+  if (named !== undefined) return named
+  const opened = { ...label, first: operation, contours: [], bySum: new Map<number, Contour[]>(), words: [] }
+  layers.push(opened)
+  return opened
+}
+
+/** Adds a contour unless it lies on one that is there already. */
+function addOnce({ contours, bySum }: OpenLayer, contour: Contour): void {
+  const sum = contourSum(contour)
+  const alike = bySum.get(sum)
+  if (alike === undefined) bySum.set(sum, [contour])
+  else {
+    const key = contourKey(contour)
+    if (alike.some((other) => contourKey(other) === key)) return
+    alike.push(contour)
+  }
+  contours.push(contour)
 }
 
 /**
@@ -154,36 +213,34 @@ interface OpenLayer {
 export function drawPart(part: Part, unit: LengthUnit): Drawing {
   const what = `the outline of ${part.id}`
   const outlineContour = soundContour(part.outline, what, true)
-  const outline = bounds(outlineContour)
-  const layers = new Map<string, OpenLayer>()
-  const open = (label: LayerLabel): OpenLayer => {
-    const layer = layers.get(label.name) ?? { label, contours: new Map(), words: [] }
-    layers.set(label.name, layer)
-    return layer
-  }
+  const outline = contourBox(outlineContour)
+  const layers: OpenLayer[] = []
+  const boxes: Bounds[] = []
   const all: Operation[] = [
     { kind: 'cut', side: 'outside', contour: outlineContour, of: what },
     ...part.operations,
   ]
   for (const operation of all) {
-    const label = layerOf(operation, unit)
     if (operation.kind === 'note') {
       const words = wordsOf(operation, outline)
-      if (words !== undefined) open(label).words.push(words)
+      if (words === undefined) continue
+      layerFor(operation, unit, layers).words.push(words)
+      boxes.push(wordsBox(words))
       continue
     }
+    const layer = layerFor(operation, unit, layers)
     const { contour, mustClose } = contourOf(operation)
-    const sound = soundContour(contour, `${label.name} of ${operation.of}`, mustClose)
-    const { contours } = open(label)
-    const key = contourKey(sound)
-    if (!contours.has(key)) contours.set(key, sound)
+    const sound = soundContour(contour, `${layer.name} of ${operation.of}`, mustClose)
+    addOnce(layer, sound)
+    boxes.push(contourBox(sound))
   }
-  const finished: Layer[] = [...layers.values()].map(({ label, contours, words }) => ({
-    ...label,
-    contours: [...contours.values()],
+  const finished: Layer[] = layers.map(({ name, kind, meaning, contours, words }) => ({
+    name,
+    kind,
+    meaning,
+    contours,
     words,
   }))
   finished.sort(inWorkingOrder)
-  const boxes = finished.flatMap((layer) => [...layer.contours.map(bounds), ...layer.words.map(wordsBox)])
   return { part, layers: finished, outline, extent: around(boxes) }
 }

@@ -5,40 +5,49 @@
  * word. So every contour is looked at here, once, before either writer sees it.
  */
 import type { Chain, Circle, Contour, Vertex } from '../../geometry/index.ts'
-import { numberText } from '../numbers.ts'
+import { isWritable, refuse } from '../numbers.ts'
 
 /** Two points closer than this are one point once written: twice the last digit of a millimetre. */
 const ONE_POINT = 2e-6
 
 function near(a: Vertex, b: Vertex): boolean {
-  return Math.hypot(a.x - b.x, a.y - b.y) < ONE_POINT
+  const dx = a.x - b.x
+  const dy = a.y - b.y
+  return dx * dx + dy * dy < ONE_POINT * ONE_POINT
 }
 
 function soundCircle(circle: Circle, what: string): Circle {
-  numberText(circle.centre.x, `x of the centre of ${what}`)
-  numberText(circle.centre.y, `y of the centre of ${what}`)
-  numberText(circle.radius, `Radius of ${what}`)
-  if (circle.radius < ONE_POINT) {
-    throw new RangeError(`The radius of ${what} is ${circle.radius}: a circle needs one above zero.`)
+  const { centre, radius } = circle
+  if (!isWritable(centre.x)) refuse(centre.x, `x of the centre of ${what}`)
+  if (!isWritable(centre.y)) refuse(centre.y, `y of the centre of ${what}`)
+  if (!isWritable(radius)) refuse(radius, `Radius of ${what}`)
+  if (radius < ONE_POINT) {
+    throw new RangeError(`The radius of ${what} is ${radius}: a circle needs one above zero.`)
   }
   return circle
 }
 
+/** Whether the segment from a vertex leads nowhere. */
+function leadsNowhere({ vertices, closed }: Chain, index: number): boolean {
+  const vertex = vertices[index]
+  const next = vertices[index + 1] ?? (closed ? vertices[0] : undefined)
+  return vertex !== undefined && next !== undefined && next !== vertex && near(vertex, next)
+}
+
 /** Segments that lead nowhere are left out; a chain without any keeps its own identity. */
 function withoutRepeats(chain: Chain): Chain {
-  const { vertices, closed } = chain
-  const kept = vertices.filter((vertex, index) => {
-    const next = vertices[index + 1] ?? (closed ? vertices[0] : undefined)
-    return next === undefined || next === vertex || !near(vertex, next)
-  })
-  return kept.length === vertices.length ? chain : { ...chain, vertices: kept }
+  for (let index = 0; index < chain.vertices.length; index++) {
+    if (!leadsNowhere(chain, index)) continue
+    return { ...chain, vertices: chain.vertices.filter((_, each) => !leadsNowhere(chain, each)) }
+  }
+  return chain
 }
 
 function soundChain(chain: Chain, what: string, mustClose: boolean): Chain {
   for (const [index, vertex] of chain.vertices.entries()) {
-    numberText(vertex.x, `x of point ${index + 1} of ${what}`)
-    numberText(vertex.y, `y of point ${index + 1} of ${what}`)
-    numberText(vertex.bulge, `Bulge after point ${index + 1} of ${what}`)
+    if (!isWritable(vertex.x)) refuse(vertex.x, `x of point ${index + 1} of ${what}`)
+    if (!isWritable(vertex.y)) refuse(vertex.y, `y of point ${index + 1} of ${what}`)
+    if (!isWritable(vertex.bulge)) refuse(vertex.bulge, `Bulge after point ${index + 1} of ${what}`)
   }
   if (mustClose && !chain.closed) {
     throw new Error(`${what} is open (${chain.vertices.length} points): what is cut or recessed must close.`)
@@ -69,9 +78,29 @@ export function soundContour(contour: Contour, what: string, mustClose: boolean)
   return contour.shape === 'circle' ? soundCircle(contour, what) : soundChain(contour, what, mustClose)
 }
 
-/** Rounded to 0.1 micrometre: nothing that is cut can tell such points apart. */
-function rounded(value: number): string {
-  return numberText(value, 'A coordinate', 4)
+/** In steps of 0.1 micrometre: nothing that is cut can tell points within one apart. */
+function steps(millimetres: number): number {
+  return Math.round(millimetres * 1e4)
+}
+
+/**
+ * A number that is the same for contours that lie on one another, and hardly ever for others: it is quicker
+ * than `contourKey`, which then decides.
+ */
+export function contourSum(contour: Contour): number {
+  if (contour.shape === 'circle') {
+    return 3 * steps(contour.centre.x) + 5 * steps(contour.centre.y) + 7 * steps(contour.radius)
+  }
+  // Both ends of each segment, so that neither the start of a chain nor its direction matters.
+  const { vertices, closed } = contour
+  let sum = 0
+  for (let index = 0; index < vertices.length; index++) {
+    const from = vertices[index]
+    const to = vertices[index + 1] ?? (closed ? vertices[0] : undefined)
+    if (from === undefined || to === undefined) break
+    sum += 3 * (steps(from.x) + steps(to.x)) + 5 * (steps(from.y) + steps(to.y))
+  }
+  return sum
 }
 
 /**
@@ -80,17 +109,17 @@ function rounded(value: number): string {
  */
 export function contourKey(contour: Contour): string {
   if (contour.shape === 'circle') {
-    return `circle ${rounded(contour.centre.x)} ${rounded(contour.centre.y)} ${rounded(contour.radius)}`
+    return `circle ${steps(contour.centre.x)} ${steps(contour.centre.y)} ${steps(contour.radius)}`
   }
   const { vertices, closed } = contour
   const segments: string[] = []
   for (const [index, from] of vertices.entries()) {
     const to = vertices[index + 1] ?? (closed ? vertices[0] : undefined)
     if (to === undefined) break
-    const start = `${rounded(from.x)} ${rounded(from.y)}`
-    const end = `${rounded(to.x)} ${rounded(to.y)}`
-    const forwards = `${start} ${end} ${numberText(from.bulge, 'A bulge', 7)}`
-    const backwards = `${end} ${start} ${numberText(-from.bulge, 'A bulge', 7)}`
+    const start = `${steps(from.x)} ${steps(from.y)}`
+    const end = `${steps(to.x)} ${steps(to.y)}`
+    const forwards = `${start} ${end} ${Math.round(from.bulge * 1e7)}`
+    const backwards = `${end} ${start} ${Math.round(-from.bulge * 1e7)}`
     segments.push(forwards < backwards ? forwards : backwards)
   }
   return `chain ${segments.sort().join(', ')}`

@@ -54,6 +54,9 @@ function isAscii(text: string): boolean {
   return /^[\x20-\x7e]*$/.test(text)
 }
 
+/** ASCII in which nothing can be taken for a code. */
+const HARMLESS = /^[ -$&-[\]_-~]*$/
+
 /** One character that is not ASCII, in ASCII. */
 function spelled(character: string): string {
   const known = SPELLINGS.get(character)
@@ -87,7 +90,9 @@ function pieces(line: string): string[] {
  * @example dxfText('⌀6 × 2\n50%%') // 'dia. 6 x 2 50% %'
  */
 export function dxfText(text: string): string {
-  const all = pieces(plainLine(text, Number.POSITIVE_INFINITY))
+  const line = plainLine(text, Number.POSITIVE_INFINITY)
+  if (line.length <= LONGEST_LINE && HARMLESS.test(line)) return line
+  const all = pieces(line)
   const whole = all.join('')
   if (whole.length <= LONGEST_LINE) return whole
   let kept = ''

@@ -14,6 +14,9 @@ const DIRECTION_AND_NO_WIDTH = /[\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2064\u
 /** C0 and C1 control characters, lone halves of surrogate pairs, and the code points that are never characters. */
 const NEVER_TEXT = /[\p{Cc}\p{Cs}\ufdd0-\ufdef\ufffe\uffff]/gu
 
+/** ASCII words with single spaces between them: what a line mostly is already. */
+const PLAIN = /^[!-~]+(?: [!-~]+)*$/
+
 /**
  * One line of plain text: line breaks, tabs and every other run of white space become one space; control
  * characters, direction marks and marks without width go; the two ends are trimmed; a line that is too
@@ -25,6 +28,7 @@ const NEVER_TEXT = /[\p{Cc}\p{Cs}\ufdd0-\ufdef\ufffe\uffff]/gu
  */
 export function plainLine(text: string, longest: number = LONGEST_LINE): string {
   if (typeof text !== 'string') throw new TypeError(`A line of text is ${String(text)}: a string is needed.`)
+  if (text.length <= longest && PLAIN.test(text)) return text
   const line = text
     .replace(/\s+/gu, ' ')
     .replace(NEVER_TEXT, '')

@@ -27,6 +27,9 @@ function share(character: string): number {
   return /\p{Lu}/u.test(character) ? 0.79 : 0.64
 }
 
+/** The shares of ASCII characters by their codes: most text is made of nothing else. */
+const ASCII = Float64Array.from({ length: 128 }, (_, code) => share(String.fromCharCode(code)))
+
 /**
  * An upper estimate of the width of a line of text in the regular face.
  *
@@ -37,7 +40,16 @@ function share(character: string): number {
  */
 export function textWidth(text: string, size: number): number {
   let sum = 0
-  for (const character of text) sum += share(character)
+  for (let index = 0; index < text.length; index++) {
+    const code = text.charCodeAt(index)
+    if (code < ASCII.length) {
+      sum += ASCII[code] ?? 0
+      continue
+    }
+    const character = String.fromCodePoint(text.codePointAt(index) ?? code)
+    sum += share(character)
+    index += character.length - 1
+  }
   return sum * size
 }
 

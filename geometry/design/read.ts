@@ -1,6 +1,7 @@
 /** From a file, or anything else unknown, to a valid design or a list of plain faults. Never throws. */
 import type { z } from 'zod'
 import { KINDS } from '../kinds/kinds.ts'
+import { idPattern } from './place.ts'
 import { type Design, designSchema, VERSION } from './schema.ts'
 
 /** Where something is wrong in a file, and a sentence: what was read, what is wrong, what would do. */
@@ -93,7 +94,7 @@ function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
-        path: path ? `${path}.${key}` : key,
+        path: path ? `${path}.${shorten(key)}` : shorten(key),
         sentence: `There is no field called "${shorten(key)}" here. Check its spelling, or leave it out.`,
       }))
     case 'invalid_type':
@@ -132,6 +133,8 @@ function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
           },
         ]
       return [{ path, sentence: placeSentence(issue, read) }]
+    case 'invalid_key':
+      return [{ path, sentence: `The name "${shorten(String(issue.path.at(-1)))}" is too long here.` }]
     case 'custom':
     case 'invalid_format':
       return [{ path, sentence: `Read ${read}; it ${issue.message}.` }]
@@ -170,13 +173,16 @@ function pathText(path: readonly PropertyKey[], root: unknown): string {
     here = (here as Record<PropertyKey, unknown> | undefined)?.[step]
     if (typeof step === 'number') {
       const id = (here as { id?: unknown } | undefined)?.id
-      text += typeof id === 'string' && id.length < 41 ? `.${id}` : `[${step}]`
-    } else text += text ? `.${String(step)}` : String(step)
+      text += typeof id === 'string' && idPattern.test(id) ? `.${id}` : `[${step}]`
+    } else text += text ? `.${shorten(String(step))}` : shorten(String(step))
   }
   return text
 }
 
-const shorten = (text: string) => (text.length > 60 ? `${text.slice(0, 57)}…` : text)
+const shorten = (text: string) => printable(text.length > 60 ? `${text.slice(0, 57)}…` : text)
+
+/** A file may hold what would turn a terminal's words over or clear its screen; a sentence about it may not. */
+const printable = (text: string) => text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, '\ufffd')
 
 /** A value as it stood in the file, short enough for a sentence. */
 function show(value: unknown): string {

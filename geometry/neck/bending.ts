@@ -71,7 +71,8 @@ const STILL = 1e-7
 /**
  * Bends a neck whose pieces follow each other from head to tail. `octave` is the x of the octave fret. With no pull
  * nothing bends. Throws where pieces do not reach or places are out of order.
- * Example: maple 40 × 20 mm, 400 mm long and held fast, strings 12 mm over its axis with 200 N: the nut rises 0.59 mm.
+ * Example: maple 40 × 20 mm, 400 mm long and held fast, 200 N 12 mm over its axis, the saddle far off: the nut rises
+ * 0.595 mm.
  */
 export function bendNeck(
   pieces: readonly NeckPiece[],

@@ -57,7 +57,7 @@ export type BodyReading =
 /**
  * What a make comes to. `no room for a winding`: the core is as thick as the string; `carries no pull`: a core or
  * plain string of a material that is only wound on.
- * Example: plain music wire of 0.4318 mm (.017 in) has 1.151e-6 kg/mm and breaks at 358 N.
+ * Example: plain music wire of 0.4318 mm (.017 in) has 1.151e-6 kg/mm and breaks at 362 N.
  */
 export function bodyOf(make: StringMake): BodyReading {
   const { material, diameter } = make

@@ -21,12 +21,10 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
   const grip = fromScreen(frame, from)
   const edge = start.panels[face].bounds
   let lines: readonly Line[] = []
-  let touch = from.touch
   return {
     cursor: 'grabbing',
     moving: new Set([id, ...related]),
     move(at) {
-      touch = at.touch
       const here = fromScreen(frame, at)
       const wanted = inside(edge, { x: own.at.x + here.x - grip.x, y: own.at.y + here.y - grip.y })
       const reach = at.free ? 0 : (at.touch ? REACH.touch : REACH.mouse) / frame.scale
@@ -40,7 +38,7 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
     paint(pen, looks, current) {
       const now = current.placed.find((one) => one.thing.id === id)
       if (!now) return
-      paintHeld(pen, looks, frame, edge, now.at, lines, touch)
+      paintHeld(pen, looks, frame, edge, now.at, lines)
       paintDistances(pen, looks, frame, current, distancesOf(current, now))
     },
   }

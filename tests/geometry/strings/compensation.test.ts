@@ -5,8 +5,8 @@ import {
   compensate,
   fretErrors,
   octaveSetback,
-  setbackCents,
   type StringPath,
+  setbackCents,
   type TunedString,
 } from '../../../geometry/strings/compensation.ts'
 import { usualStock } from '../../../geometry/strings/gauges.ts'
@@ -16,14 +16,22 @@ import { pullFromStretch, sharpening, stretchOf } from '../../../geometry/string
 import { expectShare, expectWithin } from '../../support/near.ts'
 
 const SCALE = 635
-const fret = (number: number, length = SCALE) => ({ fromNut: length * fretShare(100 * number), cents: 100 * number })
+const fret = (number: number, length = SCALE) => ({
+  fromNut: length * fretShare(100 * number),
+  cents: 100 * number,
+})
 const frets = Array.from({ length: 24 }, (_, index) => fret(index + 1))
 const steel = (diameter: number, tension: number): TunedString => ({
   tension,
   stretch: 206_800 * coreArea(diameter),
   bend: 206_800 * coreInertia(diameter),
 })
-const path = (over: Partial<StringPath> = {}): StringPath => ({ length: SCALE, nutHeight: 0.4, saddleHeight: 4, ...over })
+const path = (over: Partial<StringPath> = {}): StringPath => ({
+  length: SCALE,
+  nutHeight: 0.4,
+  saddleHeight: 4,
+  ...over,
+})
 
 // G. Byers, "Intonation" (research summary of American Lutherie 47, Fall 1996), Fret Placement: from the saddle,
 // X_n = X_0 2^(-n/12).
@@ -64,14 +72,21 @@ describe('a setback by itself', () => {
 
 describe('errors before compensation', () => {
   // Stretch alone, as published (see stretch.test.ts), and the slant of the string, which lengthens what sounds.
-  it.each([1, 3, 5, 7, 12])('are those of the stretch at fret %i, but for the slant of the string', (number) => {
-    const string = { ...steel(0.254, 72.6), bend: 0 }
-    const [error] = fretErrors(string, path(), [fret(number)])
-    const stretch = stretchOf(SCALE, fret(number).fromNut, 0.4, 4)
-    const open = Math.hypot(SCALE, 3.6)
-    const slant = 1200 * Math.log2((open / Math.hypot(SCALE - fret(number).fromNut, 4)) * ((SCALE - fret(number).fromNut) / SCALE))
-    expectWithin(error!, sharpening(72.6, pullFromStretch(string.stretch, stretch, SCALE)) + slant, 5e-4)
-  })
+  it.each([1, 3, 5, 7, 12])(
+    'are those of the stretch at fret %i, but for the slant of the string',
+    (number) => {
+      const string = { ...steel(0.254, 72.6), bend: 0 }
+      const [error] = fretErrors(string, path(), [fret(number)])
+      const stretch = stretchOf(SCALE, fret(number).fromNut, 0.4, 4)
+      const open = Math.hypot(SCALE, 3.6)
+      const slant =
+        1200 *
+        Math.log2(
+          (open / Math.hypot(SCALE - fret(number).fromNut, 4)) * ((SCALE - fret(number).fromNut) / SCALE),
+        )
+      expectWithin(error!, sharpening(72.6, pullFromStretch(string.stretch, stretch, SCALE)) + slant, 5e-4)
+    },
+  )
 
   it('are those of stiffness where there is no height, by either way of holding the ends', () => {
     for (const held of [0, 1]) {
@@ -91,7 +106,11 @@ describe('errors before compensation', () => {
     const one = stretch(steel(0.254, 72.6), 0.5)
     expectShare(stretch(steel(0.254, 72.6), 1), 4 * one, 0.002)
     expectShare(stretch(steel(0.254, 36.3), 0.5), 2 * one, 0.002)
-    expectShare(stretch({ ...steel(0.254, 72.6), stretch: 3 * steel(0.254, 72.6).stretch }, 0.5), 3 * one, 0.002)
+    expectShare(
+      stretch({ ...steel(0.254, 72.6), stretch: 3 * steel(0.254, 72.6).stretch }, 0.5),
+      3 * one,
+      0.002,
+    )
   })
 
   it('are less where string behind the saddle slides along', () => {
@@ -155,11 +174,20 @@ describe('compensate', () => {
   // abstract: the string must be a little longer than the inverse rule says, by action, tension and elasticity.
   it('never sets a string forward that is pressed down, and nothing back that is neither high nor stiff', () => {
     fc.assert(
-      fc.property(size(0.2, 0.6), size(40, 120), size(0, 1), size(0.5, 5), (diameter, tension, nut, saddle) => {
-        const { setback } = compensate(steel(diameter, tension), path({ nutHeight: nut, saddleHeight: nut + saddle }), [])
-        // A thin slack-hardly string gains less by stretch than it loses by its slant only where it is nearly limp.
-        expect(setback!).toBeGreaterThan(0)
-      }),
+      fc.property(
+        size(0.2, 0.6),
+        size(40, 120),
+        size(0, 1),
+        size(0.5, 5),
+        (diameter, tension, nut, saddle) => {
+          const { setback } = compensate(
+            steel(diameter, tension),
+            path({ nutHeight: nut, saddleHeight: nut + saddle }),
+            [],
+          )
+          expect(setback!).toBeGreaterThan(0)
+        },
+      ),
     )
     const limp = compensate({ ...steel(0.4, 70), bend: 0 }, path({ nutHeight: 0, saddleHeight: 0 }), frets)
     expectWithin(limp.setback!, 0, 1e-9)
@@ -178,7 +206,8 @@ describe('compensate', () => {
   })
 
   it('sets back further with more height, a stiffer or a slacker string', () => {
-    const at = (string: TunedString, high: number) => compensate(string, path({ saddleHeight: high }), []).setback!
+    const at = (string: TunedString, high: number) =>
+      compensate(string, path({ saddleHeight: high }), []).setback!
     expect(at(steel(0.432, 72), 5)).toBeGreaterThan(at(steel(0.432, 72), 4))
     expect(at(steel(0.432, 60), 4)).toBeGreaterThan(at(steel(0.432, 72), 4))
     expect(at(steel(0.5, 72), 4)).toBeGreaterThan(at(steel(0.432, 72), 4))
@@ -201,7 +230,11 @@ describe('compensate', () => {
       const [above, below] = text.split('/').map(Number) as [number, number]
       return { fromNut: SCALE * (1 - below / above), cents: 1200 * Math.log2(above / below) }
     })
-    const { before, after } = compensate({ ...steel(0.3, 75), bend: 0 }, path({ nutHeight: 0, saddleHeight: 0 }), pure)
+    const { before, after } = compensate(
+      { ...steel(0.3, 75), bend: 0 },
+      path({ nutHeight: 0, saddleHeight: 0 }),
+      pure,
+    )
     for (const error of [...before, ...after]) expectWithin(error, 0, 1e-9)
   })
 })

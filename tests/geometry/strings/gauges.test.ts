@@ -2,7 +2,13 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bodyOf } from '../../../geometry/strings/body.ts'
 import { feelOf } from '../../../geometry/strings/feel.ts'
-import { nearestString, scaleFor, spreadOf, stockString, usualStock } from '../../../geometry/strings/gauges.ts'
+import {
+  nearestString,
+  scaleFor,
+  spreadOf,
+  stockString,
+  usualStock,
+} from '../../../geometry/strings/gauges.ts'
 import { MATERIALS } from '../../../geometry/strings/materials.ts'
 import { hertzOf, readPitch } from '../../../geometry/strings/pitch.ts'
 import { tensionOf } from '../../../geometry/strings/tension.ts'
@@ -41,7 +47,11 @@ describe('a set of strings', () => {
   ])('%s of %s pulls as builders reckon', (pitches, gauges, shortest, longest, least, most) => {
     const total = (scale: number) =>
       spreadOf(
-        pitches.split(' ').map((pitch, index) => tensionOf(named(gauges.split(' ')[index]!).body.unitMass, scale, hertz(pitch))),
+        pitches
+          .split(' ')
+          .map((pitch, index) =>
+            tensionOf(named(gauges.split(' ')[index]!).body.unitMass, scale, hertz(pitch)),
+          ),
       ).total
     expectShare(total(shortest), least, 0.12)
     expectShare(total(longest), most, 0.12)
@@ -61,14 +71,21 @@ describe('nearestString', () => {
 
   it('is nearer than every other', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 40, max: 69 }), fc.integer({ min: 350, max: 860 }), fc.integer({ min: 30, max: 120 }), (midi, scale, target) => {
-        const chosen = nearestString(stock, hertzOf(midi), scale, target, 0.9)
-        for (const { body } of stock) {
-          const tension = tensionOf(body.unitMass, scale, hertzOf(midi))
-          if (tension / body.breaking > 0.9) continue
-          expect(Math.abs(Math.log(chosen!.tension / target))).toBeLessThanOrEqual(Math.abs(Math.log(tension / target)) + 1e-12)
-        }
-      }),
+      fc.property(
+        fc.integer({ min: 40, max: 69 }),
+        fc.integer({ min: 350, max: 860 }),
+        fc.integer({ min: 30, max: 120 }),
+        (midi, scale, target) => {
+          const chosen = nearestString(stock, hertzOf(midi), scale, target, 0.9)
+          for (const { body } of stock) {
+            const tension = tensionOf(body.unitMass, scale, hertzOf(midi))
+            if (tension / body.breaking > 0.9) continue
+            expect(Math.abs(Math.log(chosen!.tension / target))).toBeLessThanOrEqual(
+              Math.abs(Math.log(tension / target)) + 1e-12,
+            )
+          }
+        },
+      ),
     )
   })
 
@@ -78,7 +95,9 @@ describe('nearestString', () => {
   })
 
   it('chooses a set as builders string it', () => {
-    const chosen = ['E4', 'B3', 'G3', 'D3'].map((pitch) => nearestString(stock, hertz(pitch), 609.6, 75)!.stock.name)
+    const chosen = ['E4', 'B3', 'G3', 'D3'].map(
+      (pitch) => nearestString(stock, hertz(pitch), 609.6, 75)!.stock.name,
+    )
     expect(chosen).toEqual(['.011', '.014', '.018', '.026w'])
   })
 })
@@ -87,7 +106,10 @@ describe('scaleFor', () => {
   it('gives the scale back at which every string pulls alike', () => {
     const set = ['E4', 'B3', 'G3'].map((pitch) => {
       const chosen = nearestString(stock, hertz(pitch), 620, 70)!
-      return { body: { ...chosen.stock.body, unitMass: (chosen.stock.body.unitMass * 70) / chosen.tension }, pitch: hertz(pitch) }
+      return {
+        body: { ...chosen.stock.body, unitMass: (chosen.stock.body.unitMass * 70) / chosen.tension },
+        pitch: hertz(pitch),
+      }
     })
     expectShare(scaleFor(set, 70)!.length, 620, 1e-9)
   })
@@ -139,15 +161,31 @@ describe('bodyOf', () => {
   })
 
   it('winds nylon floss thinly', () => {
-    const reading = bodyOf({ construction: 'wound', diameter: 0.74, material: MATERIALS.nylon, wrap: MATERIALS['silvered copper'] })
+    const reading = bodyOf({
+      construction: 'wound',
+      diameter: 0.74,
+      material: MATERIALS.nylon,
+      wrap: MATERIALS['silvered copper'],
+    })
     expect(reading.ok && reading.body.core / 0.74).toBe(0.72)
   })
 
   it('says what cannot be', () => {
-    expect(bodyOf({ construction: 'wound', diameter: 0.5, material, wrap, core: 0.5 })).toEqual({ ok: false, why: 'no room for a winding' })
-    expect(bodyOf({ construction: 'stated', diameter: 0.5, unitMass: 1e-6, core: 0.6, material })).toEqual({ ok: false, why: 'no room for a winding' })
-    expect(bodyOf({ construction: 'plain', diameter: 0.5, material: wrap })).toEqual({ ok: false, why: 'carries no pull' })
-    expect(() => stockString('odd', { construction: 'plain', diameter: 0.5, material: wrap })).toThrow('"odd" cannot be made: carries no pull')
+    expect(bodyOf({ construction: 'wound', diameter: 0.5, material, wrap, core: 0.5 })).toEqual({
+      ok: false,
+      why: 'no room for a winding',
+    })
+    expect(bodyOf({ construction: 'stated', diameter: 0.5, unitMass: 1e-6, core: 0.6, material })).toEqual({
+      ok: false,
+      why: 'no room for a winding',
+    })
+    expect(bodyOf({ construction: 'plain', diameter: 0.5, material: wrap })).toEqual({
+      ok: false,
+      why: 'carries no pull',
+    })
+    expect(() => stockString('odd', { construction: 'plain', diameter: 0.5, material: wrap })).toThrow(
+      '"odd" cannot be made: carries no pull',
+    )
     expect(() => bodyOf({ construction: 'plain', diameter: 0, material })).toThrow('must be above 0, not 0')
   })
 })

@@ -145,7 +145,8 @@ describe('beats', () => {
     expectWithin(beatsOfNeighbours([98, 147, 196, 245])[2]!, 0, 1e-9)
   })
 
-  it('counts plainly for two strings that should agree', () => expectWithin(beatsBetween(110, 111.5)!, 1.5, 1e-12))
+  it('counts plainly for two strings that should agree', () =>
+    expectWithin(beatsBetween(110, 111.5)!, 1.5, 1e-12))
 
   it('says nothing of intervals whose partials nobody hears', () => {
     expect(beatsBetween(200, hertzOf(60))).not.toBeNull()

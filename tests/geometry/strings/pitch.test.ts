@@ -28,17 +28,19 @@ describe('equal temperament', () => {
   // OEIS A320304, frequency of MIDI note number n; note 8 is printed 12.9782 and rounds to 12.9783.
   it.each([
     ...[8.1758, 8.662, 9.177, 9.7227, 10.3009, 10.9134, 11.5623].entries(),
-    ...([12.2499, 12.9782, 13.75, 14.5676, 15.4339, 16.3516] as const).map((hertz, index) => [index + 7, hertz] as const),
+    ...([12.2499, 12.9782, 13.75, 14.5676, 15.4339, 16.3516] as const).map(
+      (hertz, index) => [index + 7, hertz] as const,
+    ),
   ])('gives key %i %d Hz, lowest octave', (midi, hertz) => {
     expectWithin(hertzOf(midi), hertz, 1e-4)
   })
 
   // J. Wolfe, as above: A4 is 69, 440 Hz; the table to four decimals is worked out from it.
   const fromC2 = [
-    65.4064, 69.2957, 73.4162, 77.7817, 82.4069, 87.3071, 92.4986, 97.9989, 103.8262, 110, 116.5409, 123.4708, 130.8128,
-    138.5913, 146.8324, 155.5635, 164.8138, 174.6141, 184.9972, 195.9977, 207.6523, 220, 233.0819, 246.9417, 261.6256,
-    277.1826, 293.6648, 311.127, 329.6276, 349.2282, 369.9944, 391.9954, 415.3047, 440, 466.1638, 493.8833, 523.2511,
-    554.3653, 587.3295, 622.254, 659.2551,
+    65.4064, 69.2957, 73.4162, 77.7817, 82.4069, 87.3071, 92.4986, 97.9989, 103.8262, 110, 116.5409, 123.4708,
+    130.8128, 138.5913, 146.8324, 155.5635, 164.8138, 174.6141, 184.9972, 195.9977, 207.6523, 220, 233.0819,
+    246.9417, 261.6256, 277.1826, 293.6648, 311.127, 329.6276, 349.2282, 369.9944, 391.9954, 415.3047, 440,
+    466.1638, 493.8833, 523.2511, 554.3653, 587.3295, 622.254, 659.2551,
   ]
   it.each(fromC2.map((hertz, index) => [36 + index, hertz]))('gives key %i %d Hz', (midi, hertz) => {
     expectWithin(hertzOf(midi!), hertz!, 6e-5)
@@ -107,10 +109,14 @@ describe('names', () => {
 
   it('come back when read, in both spellings', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 127 }), fc.constantFrom('sharps' as const, 'flats' as const), (midi, how) => {
-        const reading = readPitch(nameOf(midi, how))
-        expect(reading.ok && reading.midi).toBe(midi)
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 127 }),
+        fc.constantFrom('sharps' as const, 'flats' as const),
+        (midi, how) => {
+          const reading = readPitch(nameOf(midi, how))
+          expect(reading.ok && reading.midi).toBe(midi)
+        },
+      ),
     )
   })
 })
@@ -181,11 +187,18 @@ describe('readPitch', () => {
 
   it('never throws and never gives a number that is none', () => {
     fc.assert(
-      fc.property(fc.oneof(fc.string(), fc.string({ unit: 'grapheme' }), fc.stringMatching(/^[A-Ha-h#b♯♭ 0-9.,+\-HZhz]{0,9}$/)), (text) => {
-        const reading = readPitch(text)
-        if (reading.ok) expect(reading.hertz > 0 && Number.isFinite(reading.midi)).toBe(true)
-        else expect(reading.sentence).toMatch(/\.$/)
-      }),
+      fc.property(
+        fc.oneof(
+          fc.string(),
+          fc.string({ unit: 'grapheme' }),
+          fc.stringMatching(/^[A-Ha-h#b♯♭ 0-9.,+\-HZhz]{0,9}$/),
+        ),
+        (text) => {
+          const reading = readPitch(text)
+          if (reading.ok) expect(reading.hertz > 0 && Number.isFinite(reading.midi)).toBe(true)
+          else expect(reading.sentence).toMatch(/\.$/)
+        },
+      ),
     )
   })
 

@@ -26,13 +26,25 @@ describe('saddleLine', () => {
 
   it('mirrors with the instrument', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(fc.integer({ min: -30, max: 30 }), fc.integer({ min: 0, max: 6 })), { minLength: 1, maxLength: 12 }), (strings) => {
-        const setbacks = strings.map(([, setback]) => setback)
-        const line = saddleLine(strings.map(([y]) => y), setbacks)
-        const mirrored = saddleLine(strings.map(([y]) => -y), setbacks)
-        expectWithin(mirrored.atCentre, line.atCentre, 1e-9)
-        expectWithin(mirrored.slant, -line.slant, 1e-9)
-      }),
+      fc.property(
+        fc.array(fc.tuple(fc.integer({ min: -30, max: 30 }), fc.integer({ min: 0, max: 6 })), {
+          minLength: 1,
+          maxLength: 12,
+        }),
+        (strings) => {
+          const setbacks = strings.map(([, setback]) => setback)
+          const line = saddleLine(
+            strings.map(([y]) => y),
+            setbacks,
+          )
+          const mirrored = saddleLine(
+            strings.map(([y]) => -y),
+            setbacks,
+          )
+          expectWithin(mirrored.atCentre, line.atCentre, 1e-9)
+          expectWithin(mirrored.slant, -line.slant, 1e-9)
+        },
+      ),
     )
   })
 

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { coreInertia } from '../../../geometry/strings/mass.ts'
-import { plainMass } from '../../../geometry/strings/mass.ts'
-import { endShortening, inharmonicity, partialCents, stiffRatio } from '../../../geometry/strings/stiffness.ts'
+import { coreInertia, plainMass } from '../../../geometry/strings/mass.ts'
+import {
+  endShortening,
+  inharmonicity,
+  partialCents,
+  stiffRatio,
+} from '../../../geometry/strings/stiffness.ts'
 import { tensionOf } from '../../../geometry/strings/tension.ts'
 import { expectShare, expectWithin } from '../../support/near.ts'
 

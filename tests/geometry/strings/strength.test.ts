@@ -16,13 +16,14 @@ const ksi = (value: number) => value / PER_KSI
 
 // ASTM A228 values as a wire supplier lists them: thousandths of an inch, least and greatest strength in ksi. The page
 // prints 255 for the greatest at .036 in, a slip for 355.
-const A228 = `4 439 485|5 426 471|6 415 459|7 407 449|8 399 441|9 393 434|10 387 428|11 382 422|12 377 417|13 373 412
+const A228 =
+  `4 439 485|5 426 471|6 415 459|7 407 449|8 399 441|9 393 434|10 387 428|11 382 422|12 377 417|13 373 412
 14 369 408|15 365 404|16 362 400|18 356 393|20 350 387|22 345 382|24 341 377|26 337 373|28 333 368|30 330 365
 32 327 361|34 324 358|36 321 355|38 318 352|40 315 349|42 313 346|45 309 342|48 306 339|51 303 335|55 300 331
 59 296 327|63 293 324|67 290 321|72 287 317|76 284 314|80 282 312|85 279 308|90 276 305|95 274 303|100 271 300
 102 270 299|107 268 296|110 267 295|112 266 294|121 263 290|125 261 288`
-  .split(/[|\n]/)
-  .map((row) => row.split(' ').map(Number) as [number, number, number])
+    .split(/[|\n]/)
+    .map((row) => row.split(' ').map(Number) as [number, number, number])
 
 describe('music wire', () => {
   it.each(A228)('of %i thousandths bears at least %i and at most %i ksi', (mils, least, most) => {
@@ -33,11 +34,15 @@ describe('music wire', () => {
 
   it('is weaker the thicker it is, between the rows and beyond them', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.05, max: 5, noNaN: true }), fc.double({ min: 1.02, max: 2, noNaN: true }), (d, times) => {
-        expect(wireStrength(d * times)).toBeLessThan(wireStrength(d))
-        expect(wireStrength(d)).toBeLessThan(powerLawStrength(d) * 1.001)
-        expect(wireStrength(d)).toBeGreaterThan(powerLawStrength(d) * 0.96)
-      }),
+      fc.property(
+        fc.double({ min: 0.05, max: 5, noNaN: true }),
+        fc.double({ min: 1.02, max: 2, noNaN: true }),
+        (d, times) => {
+          expect(wireStrength(d * times)).toBeLessThan(wireStrength(d))
+          expect(wireStrength(d)).toBeLessThan(powerLawStrength(d) * 1.001)
+          expect(wireStrength(d)).toBeGreaterThan(powerLawStrength(d) * 0.96)
+        },
+      ),
     )
   })
 

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { fretShare } from '../../../geometry/scale/frets.ts'
 import { coreArea } from '../../../geometry/strings/mass.ts'
 import { heightAtSaddle, pullFromStretch, sharpening, stretchOf } from '../../../geometry/strings/stretch.ts'
-import { fretShare } from '../../../geometry/scale/frets.ts'
 import { expectShare } from '../../support/near.ts'
 
 /** The stretch that a pull makes, from the function the other way round. */
-const stretchUnder = (pull: number, stiffness: number, length: number) => pull / pullFromStretch(stiffness, 1, length)
+const stretchUnder = (pull: number, stiffness: number, length: number) =>
+  pull / pullFromStretch(stiffness, 1, length)
 
 // OpenStax, University Physics, Volume 1, sec. 12.3, unless named otherwise; E in N/mm², E A in N.
 describe('stretch and pull', () => {

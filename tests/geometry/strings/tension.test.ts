@@ -71,9 +71,9 @@ describe('waves on a string', () => {
 
   it('sec. 16.3, questions: speed goes with the root of tension and against that of mass', () => {
     const speed = waveSpeed(perMetre(0.001), 100)
-    expectShare(waveSpeed(perMetre(0.001), 200) / speed, 1.414214, 5e-4)
+    expectShare(waveSpeed(perMetre(0.001), 200) / speed, Math.SQRT2, 5e-4)
     expectShare(waveSpeed(perMetre(0.001), 400) / speed, 2, 5e-4)
-    expectShare(waveSpeed(perMetre(0.002), 100) / speed, 0.707, 5e-4)
+    expectShare(waveSpeed(perMetre(0.002), 100) / speed, Math.SQRT1_2, 5e-4)
   })
 
   it('sec. 16.6, problem: a cable with four and a half waves', () => {
@@ -118,8 +118,12 @@ describe('tension', () => {
       [0.61, 97.9989, 35.5858],
     ] as const
     const tensions = set.map(([diameter, hertz]) => tensionOf(plainMass(diameter, 7861e-9), 635, hertz))
-    set.forEach(([, , tension], index) => expectShare(tensions[index]!, tension, 2e-5))
-    expectShare(tensions.reduce((sum, one) => sum + one, 0), 117.311, 2e-5)
+    for (const [index, [, , tension]] of set.entries()) expectShare(tensions[index]!, tension, 2e-5)
+    expectShare(
+      tensions.reduce((sum, one) => sum + one, 0),
+      117.311,
+      2e-5,
+    )
   })
 
   it('gives the diameter of a nylon D3 of 80 N on 600 mm back', () => {
@@ -131,12 +135,18 @@ describe('tension', () => {
 
   it('grows with the square of pitch and of length, and in step with the mass', () => {
     fc.assert(
-      fc.property(size(1e-7, 1e-5), size(200, 1300), size(30, 700), size(1.01, 3), (mass, length, pitch, times) => {
-        const tension = tensionOf(mass, length, pitch)
-        expectShare(tensionOf(mass, length, times * pitch), times * times * tension, 1e-12)
-        expectShare(tensionOf(mass, times * length, pitch), times * times * tension, 1e-12)
-        expectShare(tensionOf(times * mass, length, pitch), times * tension, 1e-12)
-      }),
+      fc.property(
+        size(1e-7, 1e-5),
+        size(200, 1300),
+        size(30, 700),
+        size(1.01, 3),
+        (mass, length, pitch, times) => {
+          const tension = tensionOf(mass, length, pitch)
+          expectShare(tensionOf(mass, length, times * pitch), times * times * tension, 1e-12)
+          expectShare(tensionOf(mass, times * length, pitch), times * times * tension, 1e-12)
+          expectShare(tensionOf(times * mass, length, pitch), times * tension, 1e-12)
+        },
+      ),
     )
   })
 

@@ -14,7 +14,7 @@ describe('tunings', () => {
   ])('%s is root, fifth, octave in its key', (letters, first, hertz) => {
     const midis = tunedTo(named('root-fifth-octave'), first)
     expect(lettersOf(midis)).toBe(letters)
-    midis.forEach((midi, index) => expectWithin(hertzOf(midi), hertz[index]!, 6e-5))
+    for (const [index, midi] of midis.entries()) expectWithin(hertzOf(midi), hertz[index]!, 6e-5)
   })
 
   // Common practice, no source: what players call them, in their first key.
@@ -41,7 +41,8 @@ describe('tunings', () => {
     expect(some.length).toBeGreaterThan(0)
     for (const { steps, keys } of some) {
       expect(steps[0]).toBe(0)
-      for (const key of keys) for (const midi of tunedTo({ steps, keys }, key)) expect(midi).toBeGreaterThan(20)
+      for (const key of keys)
+        for (const midi of tunedTo({ steps, keys }, key)) expect(midi).toBeGreaterThan(20)
     }
   })
 

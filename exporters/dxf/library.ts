@@ -1,0 +1,52 @@
+/**
+ * The insides of the DXF library that the cures work on and its types leave out: dxf-writer 1.18.4.
+ *
+ * Everything it writes is an object with a handle, an owner and a method `tags` that pushes its pairs of
+ * group code and value onto a list; the file is that list, joined.
+ */
+import type Drawing from 'dxf-writer'
+
+/** The list of pairs. */
+export interface Tags {
+  push(code: number, value: string | number): void
+}
+
+/** Anything that stands in the file under a handle. */
+export interface Entry {
+  handle: string
+  ownerObjectHandle: string
+  tags(tags: Tags): void
+}
+
+export interface Table extends Entry {
+  readonly name: string
+  elements: Entry[]
+}
+
+export interface Block extends Entry {
+  readonly name: string
+  readonly end: Entry
+}
+
+export interface Dictionary extends Entry {
+  readonly children: Record<string, Entry>
+}
+
+export interface Layer extends Entry {
+  readonly name: string
+  readonly shapes: readonly Entry[]
+  shapesTags(owner: { readonly handle: string }, tags: Tags): void
+}
+
+export interface Insides {
+  readonly layers: Readonly<Record<string, Layer>>
+  readonly tables: Record<string, Table>
+  readonly blocks: Readonly<Record<string, Block>>
+  readonly dictionary: Dictionary
+  _ltypeTable(): Table
+  _layerTable(): Table
+}
+
+export function insidesOf(drawing: Drawing): Insides {
+  return drawing as unknown as Insides
+}
