@@ -14,8 +14,8 @@ import {
   faults,
   fieldsOfKind,
   gap,
-  type Kind,
   KINDS,
+  type Kind,
   kindOf,
   mirrorX,
   move,
@@ -49,7 +49,9 @@ function placedIn(kind: string, fields: Stated): { readonly design: Design; read
 
 /** Fields of a kind without name, face and place: what is its own. */
 const ownFields = (kind: string) =>
-  fieldsOfKind(kind).filter(({ name }) => !['id', 'name', 'face', 'along', 'across', 'turnDegrees'].includes(name))
+  fieldsOfKind(kind).filter(
+    ({ name }) => !['id', 'name', 'face', 'along', 'across', 'turnDegrees'].includes(name),
+  )
 
 const randomFields = (kind: string): Arbitrary<Stated> =>
   fc.record(
@@ -60,7 +62,12 @@ const randomFields = (kind: string): Arbitrary<Stated> =>
   )
 
 const cases = Object.entries(KINDS).flatMap(([name, kind]) =>
-  Object.entries(kind.specimens).map(([specimen, fields]) => ({ name, specimen, kind: kindOf(name), fields: fields as Stated })),
+  Object.entries(kind.specimens).map(([specimen, fields]) => ({
+    name,
+    specimen,
+    kind: kindOf(name),
+    fields: fields as Stated,
+  })),
 )
 
 const sound = (contour: Contour): string[] => [...troublesOf(contour), ...faults(contour)]
@@ -69,7 +76,8 @@ const sound = (contour: Contour): string[] => [...troublesOf(contour), ...faults
 function liesWithin(inner: Contour, outer: Contour): boolean {
   if (inner.shape === 'circle' && outer.shape === 'circle')
     return (
-      Math.hypot(inner.centre.x - outer.centre.x, inner.centre.y - outer.centre.y) + inner.radius <= outer.radius + 1e-9
+      Math.hypot(inner.centre.x - outer.centre.x, inner.centre.y - outer.centre.y) + inner.radius <=
+      outer.radius + 1e-9
     )
   const grown = stepsAlong(outer).map(({ x, y }) => ({ x: x * (1 + 1e-3), y: y * (1 + 1e-3) }))
   return stepsAlong(inner).every((point) => inRing(point, grown))
@@ -93,15 +101,23 @@ function wrongWith(kind: Kind, thing: Thing): string[] {
   const says = (bad: boolean, what: string) => (bad ? [what] : [])
   return [
     ...[...openings, footprint, ...holes, ...taken].flatMap(sound),
-    ...openings.flatMap((one) => says(!liesWithin(one, footprint), 'an opening reaches out of the footprint')),
+    ...openings.flatMap((one) =>
+      says(!liesWithin(one, footprint), 'an opening reaches out of the footprint'),
+    ),
     ...taken.flatMap((one) => says(!liesWithin(one, footprint), 'a recess reaches out of the footprint')),
     ...says(JSON.stringify(holes) !== JSON.stringify(openings), 'what is cut through is not what is open'),
     ...says(
       ![...openings, ...taken].some((one) => JSON.stringify(bounds(one)) === JSON.stringify(outer)),
       'nothing that is cut fills the footprint',
     ),
-    ...says(!(outer.minX < 0 && outer.maxX > 0 && outer.minY < 0 && outer.maxY > 0), 'its centre is not in it'),
-    ...says(Math.abs(outer.minX + outer.maxX) > 1e-9 || Math.abs(outer.minY + outer.maxY) > 1e-9, 'it is not centred'),
+    ...says(
+      !(outer.minX < 0 && outer.maxX > 0 && outer.minY < 0 && outer.maxY > 0),
+      'its centre is not in it',
+    ),
+    ...says(
+      Math.abs(outer.minX + outer.maxX) > 1e-9 || Math.abs(outer.minY + outer.maxY) > 1e-9,
+      'it is not centred',
+    ),
     ...says(!(size.along > 0 && size.across > 0), 'it has no size'),
     ...says(size.along > outer.maxX - outer.minX + 1e-9, 'it is longer than what it takes up'),
     ...says(size.across > outer.maxY - outer.minY + 1e-9, 'it is wider than what it takes up'),
@@ -157,7 +173,11 @@ describe.each(Object.entries(KINDS))('%s', (name, its) => {
 
   test('goes on each of its faces and on no other', () => {
     for (const face of FACES) {
-      const reading = checkDesign({ format: 'lidwright', version: 1, things: [{ kind: name, id: 'it', face }] })
+      const reading = checkDesign({
+        format: 'lidwright',
+        version: 1,
+        things: [{ kind: name, id: 'it', face }],
+      })
       expect([face, reading.ok]).toEqual([face, kind.faces.includes(face)])
       if (!reading.ok) expect(reading.faults).toMatchObject([{ path: 'things.it.face' }])
     }
@@ -169,7 +189,9 @@ describe.each(Object.entries(KINDS))('%s', (name, its) => {
   })
 
   test('stands in at least one sample box', () => {
-    const using = samples.filter(({ reading }) => reading.ok && reading.design.things.some((one) => one.kind === name))
+    const using = samples.filter(
+      ({ reading }) => reading.ok && reading.design.things.some((one) => one.kind === name),
+    )
     expect(using.length).toBeGreaterThan(0)
   })
 
@@ -203,7 +225,13 @@ describe.each(cases)('$name, $specimen', ({ name, kind, fields }) => {
   })
 
   test('gives the same answer twice', () => {
-    const ask = () => [kind.openings(thing), kind.footprint(thing), kind.operations(thing), kind.size(thing), kind.reach(thing)]
+    const ask = () => [
+      kind.openings(thing),
+      kind.footprint(thing),
+      kind.operations(thing),
+      kind.size(thing),
+      kind.reach(thing),
+    ]
     expect(ask()).toEqual(ask())
     expect(kind.describe(thing)).toBe(kind.describe(thing))
   })
@@ -234,7 +262,10 @@ describe.each(cases)('$name, $specimen', ({ name, kind, fields }) => {
 
   test('is cut on the part of its face where it stands, and on no other', () => {
     const of = (one: Design) =>
-      partsOf(solve(one)).map((part) => [part.id, part.operations.filter((each) => each.of === kind.title).length])
+      partsOf(solve(one)).map((part) => [
+        part.id,
+        part.operations.filter((each) => each.of === kind.title).length,
+      ])
     const expected = kind.operations(thing).length
     expect(of(design).filter(([, count]) => count !== 0)).toEqual([[thing.face, expected]])
   })

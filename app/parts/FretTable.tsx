@@ -59,13 +59,7 @@ function Row({ fret, units }: { fret: FretLine; units: Layout['design']['units']
       </td>
       <td>{formatLength(fret.step, MM, { decimals: 2 })}</td>
       <td className="soft">
-        {fret.overBox
-          ? fret.onWood
-            ? 'over the box'
-            : 'beyond the board'
-          : fret.onWood
-            ? 'on the neck'
-            : 'beyond the board'}
+        {fret.overBox ? (fret.onWood ? 'over box' : 'beyond') : fret.onWood ? 'neck' : 'beyond'}
       </td>
     </tr>
   )

@@ -49,7 +49,7 @@ export function rowsOf(layout: Layout): Row[] {
     long('Nut to the box', box.x0),
     {
       label: 'Fret at the box',
-      value: before ? `${before.number}, ${say(box.x0 - before.fromNut)} before it` : 'none before it',
+      value: before ? `${before.number}, ${say(box.x0 - before.fromNut)} off` : 'none before it',
     },
     {
       label: 'Frets over the box',

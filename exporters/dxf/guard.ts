@@ -6,11 +6,11 @@
  * here, which check, convert and name; and its text leaves only through the cures in `cures.ts`.
  */
 import Drawing from 'dxf-writer'
-import { type Bounds, bounds, type Chain, type Contour } from '../../geometry/index.ts'
-import { around, type Words, wordsBox } from '../drawing/drawing.ts'
+import type { Bounds, Chain, Contour } from '../../geometry/index.ts'
+import { around, contourBox, type Words, wordsBox } from '../drawing/drawing.ts'
 import { type LengthUnit, LINE_TYPES, type LineTypeName } from '../drawing/layers.ts'
 import { soundContour } from '../drawing/soundContour.ts'
-import { numberText } from '../numbers.ts'
+import { isWritable, numberText, refuse } from '../numbers.ts'
 import { curedText } from './cures.ts'
 import { dxfText, layerName } from './dxfWords.ts'
 
@@ -65,7 +65,7 @@ export class GuardedDxf {
   addContour(layer: string, contour: Contour): void {
     const sound = soundContour(contour, `A contour on ${layer}`, false)
     this.#open(layer)
-    this.#boxes.push(bounds(sound))
+    this.#boxes.push(contourBox(sound))
     if (sound.shape === 'circle') {
       const { centre, radius } = sound
       this.#drawing.drawCircle(
@@ -107,7 +107,7 @@ export class GuardedDxf {
     this.#finished = true
     const box = around(this.#boxes)
     const scale = this.#unit === 'mm' ? 1 : 1 / MILLIMETRES_PER_INCH
-    return curedText(this.#drawing.toDxfString(), {
+    return curedText(this.#drawing, {
       unit: this.#unit,
       comment: dxfText(comment),
       extent: {
@@ -150,7 +150,7 @@ export class GuardedDxf {
   }
 
   #scaled(millimetres: number, what: string): number {
-    numberText(millimetres, what)
+    if (!isWritable(millimetres)) refuse(millimetres, what)
     return this.#unit === 'mm' ? millimetres : millimetres / MILLIMETRES_PER_INCH
   }
 }

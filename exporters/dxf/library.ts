@@ -29,7 +29,8 @@ export interface Block extends Entry {
 }
 
 export interface Dictionary extends Entry {
-  readonly children: Record<string, Entry>
+  readonly children: Readonly<Record<string, Entry>>
+  addChildDictionary(name: string, child: Entry): void
 }
 
 export interface Layer extends Entry {
@@ -43,6 +44,7 @@ export interface Insides {
   readonly tables: Record<string, Table>
   readonly blocks: Readonly<Record<string, Block>>
   readonly dictionary: Dictionary
+  addTable(name: string): Table
   _ltypeTable(): Table
   _layerTable(): Table
 }

@@ -8,13 +8,13 @@ import {
   FACES,
   faults,
   KINDS,
-  type Layout,
   type Operation,
   partsOf,
   ruleOf,
   sentenceOf,
   solve,
 } from '../../geometry/index.ts'
+import { answers } from '../support/answers.ts'
 import { troublesOf } from '../support/contours.ts'
 import { fromFile } from '../support/designs.ts'
 import { forEveryDesign, manyDesigns, PATIENCE } from '../support/every-design.ts'
@@ -28,10 +28,13 @@ test('the designs drawn are of many sorts, or these laws would prove little', { 
   expect(share((one) => found(one).some(({ grade }) => grade === 'stop'))).toBeGreaterThan(0.3)
   expect(share((one) => one.things.length > 2)).toBeGreaterThan(0.3)
   expect(share((one) => solve(one).problems.length > 0)).toBeGreaterThan(0.05)
-  for (const face of FACES) expect(share((one) => one.things.some((thing) => thing.face === face))).toBeGreaterThan(0.03)
+  for (const face of FACES)
+    expect(share((one) => one.things.some((thing) => thing.face === face))).toBeGreaterThan(0.03)
   for (const kind of Object.keys(KINDS))
     expect(share((one) => one.things.some((thing) => thing.kind === kind))).toBeGreaterThan(0.2)
-  const outcomes = new Set(designs.flatMap((one) => check(solve(one)).map(({ rule, grade }) => `${rule} ${grade}`)))
+  const outcomes = new Set(
+    designs.flatMap((one) => check(solve(one)).map(({ rule, grade }) => `${rule} ${grade}`)),
+  )
   expect(outcomes.size).toBeGreaterThan(80)
 })
 
@@ -50,7 +53,9 @@ describe('for every design', { timeout: PATIENCE }, () => {
   test('what is cut or taken away is closed, simple and counter-clockwise', () => {
     forEveryDesign((design) =>
       partsOf(solve(design)).flatMap((part) => {
-        const cut = part.operations.flatMap((one) => (one.kind === 'cut' || one.kind === 'recess' ? [one.contour] : []))
+        const cut = part.operations.flatMap((one) =>
+          one.kind === 'cut' || one.kind === 'recess' ? [one.contour] : [],
+        )
         return [part.outline, ...cut].flatMap((contour) =>
           [...troublesOf(contour), ...faults(contour)].map((fault) => `${part.id}: ${fault}`),
         )
@@ -150,10 +155,13 @@ function sizeOf(one: Operation): number {
 
 /** What is wrong with a sentence, names of things left aside: a builder may call a hole "undefined". */
 function unspeakable(sentence: string, rule: string, design: Design): string[] {
-  const spoken = design.things.reduce((text, { name }) => (name ? text.replaceAll(name, '…') : text), sentence)
+  const spoken = design.things.reduce(
+    (text, { name }) => (name ? text.replaceAll(name, '…') : text),
+    sentence,
+  )
   const unit = design.units.display === 'mm' ? ' mm' : ' in'
   const sound =
-    /^\S[^]*\.$/u.test(sentence) &&
+    /^\S.*\.$/su.test(sentence) &&
     !/NaN|undefined|\bnull\b|Infinity|\[object/.test(spoken) &&
     (ruleOf(rule).unit !== 'mm' || sentence.includes(unit))
   return sound ? [] : [`${rule} says: ${sentence}`]
@@ -161,15 +169,6 @@ function unspeakable(sentence: string, rule: string, design: Design): string[] {
 
 const isLegalId = (id: string) =>
   checkDesign({ format: 'lidwright', version: 1, things: [{ kind: 'sound-hole', id }] }).ok
-
-/** All that the engine says of a design, as text. */
-const answers = (layout: Layout) =>
-  JSON.stringify({
-    ...layout,
-    placed: layout.placed.map(({ kind, ...one }) => ({ ...one, kind: kind.kind })),
-    parts: partsOf(layout),
-    findings: check(layout),
-  })
 
 function frozen<T>(value: T): T {
   if (value !== null && typeof value === 'object') {

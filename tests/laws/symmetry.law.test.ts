@@ -3,14 +3,14 @@ import { describe, expect, test } from 'vitest'
 import {
   type Across,
   type Along,
-  check,
   type Contour,
+  check,
   type Design,
   type Finding,
   mirrorPart,
   type Part,
-  partsOf,
   type Point,
+  partsOf,
   sentenceOf,
   solve,
   type Thing,
@@ -33,7 +33,9 @@ function differences(before: readonly Finding[], after: readonly Finding[]): str
   if (one.length !== other.length) return [`${one.length} findings and ${other.length}`]
   return one.flatMap((here, index) => {
     const there = other[index]
-    const near = there && Math.abs(here.measured - there.measured) <= (here.rule === 'between-openings' ? SEARCHED : 1e-9)
+    const near =
+      there &&
+      Math.abs(here.measured - there.measured) <= (here.rule === 'between-openings' ? SEARCHED : 1e-9)
     return there && near && here.rule === there.rule && here.grade === there.grade
       ? []
       : [`${JSON.stringify(here)} became ${JSON.stringify(there)}`]
@@ -52,7 +54,9 @@ describe('what must not matter', { timeout: PATIENCE }, () => {
 
   test('the names of things', () => {
     forEveryDesign((design) => {
-      const names = new Map(design.things.map(({ id }, index) => [id as string, `z${design.things.length - index}-${index}`]))
+      const names = new Map(
+        design.things.map(({ id }, index) => [id as string, `z${design.things.length - index}-${index}`]),
+      )
       const renamed = { ...design, things: design.things.map((thing) => withNames(thing, names)) }
       return differences(check(solve(design)), check(solve(designOf(renamed))))
     })
@@ -96,7 +100,12 @@ function withNames(thing: Thing, names: ReadonlyMap<string, string>): Thing {
     const [a, b] = place.midway
     return { midway: [names.get(a) ?? a, names.get(b) ?? b] }
   }
-  return { ...thing, id: names.get(thing.id) ?? thing.id, along: put(thing.along), across: put(thing.across) } as Thing
+  return {
+    ...thing,
+    id: names.get(thing.id) ?? thing.id,
+    along: put(thing.along),
+    across: put(thing.across),
+  } as Thing
 }
 
 /** All numbers of a part, in order. */
@@ -128,7 +137,9 @@ describe('a mirror', { timeout: PATIENCE }, () => {
         // Left or right, the way along the neck must stay; at the top, the way down the strip.
         const axis = part.headEnd === 'left' || part.headEnd === 'right' ? 'x' : 'y'
         const [before, after] = [part, once].map((one) => extent(one.outline, axis))
-        return once.headEnd === part.headEnd && before && after && near(before, after) ? [] : [`${part.id} turned round`]
+        return once.headEnd === part.headEnd && before && after && near(before, after)
+          ? []
+          : [`${part.id} turned round`]
       }),
     )
   })
@@ -149,7 +160,8 @@ describe('a mirror', { timeout: PATIENCE }, () => {
         partsOf(solve({ ...design, hand })).find((one) => one.id === id),
       )
       if (!right || !left) return right === left ? [] : [`only one hand has a ${id}`]
-      if (left.hand !== 'left' || right.hand !== 'right' || left.mirrored || right.mirrored) return ['the hand is not said']
+      if (left.hand !== 'left' || right.hand !== 'right' || left.mirrored || right.mirrored)
+        return ['the hand is not said']
       const wanted = sorted(cutsOf(right).map((one) => turnedOver(one, axis)))
       return near(wanted, sorted(cutsOf(left))) ? [] : [`the ${id} is not the mirror image`]
     })
@@ -165,7 +177,8 @@ function extent(contour: Contour, axis: 'x' | 'y'): number[] {
 function cutsOf(part: Part): Point[] {
   const points: Point[] = []
   walk([part.outline, part.operations.filter((one) => one.kind !== 'note')], (value) => {
-    if (value !== null && typeof value === 'object' && 'x' in value && 'y' in value) points.push(value as Point)
+    if (value !== null && typeof value === 'object' && 'x' in value && 'y' in value)
+      points.push(value as Point)
   })
   return points
 }

@@ -14,8 +14,8 @@ import {
   KINDS,
   type KindName,
   kindOf,
-  ratioOf,
   RULES,
+  ratioOf,
   sections,
 } from '../../geometry/index.ts'
 import { designOf } from './designs.ts'
@@ -84,8 +84,7 @@ const frets = fc.oneof(
 
 /** A place by measure, or by relation to one of `ids`, to lines, or to what is not there. */
 function place(axis: 'along' | 'across', ids: readonly string[], mood: Mood): Arbitrary<unknown> {
-  const measure =
-    axis === 'along' ? fc.integer({ min: 0, max: 240 }) : fc.integer({ min: -90, max: 90 })
+  const measure = axis === 'along' ? fc.integer({ min: 0, max: 240 }) : fc.integer({ min: -90, max: 90 })
   if (mood === 'tame') return measure
   const lines: readonly string[] = axis === 'along' ? ALONG_LINES : ACROSS_LINES
   const id = fc.constantFrom(...ids, 'gone')
@@ -121,7 +120,8 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
       return mood === 'tame' ? fc.constant({ by: 'equal', count: 12 }) : frets
     case 'place':
       // The saddle's own place: a draw over the whole lid leaves no neck, or no lid.
-      if (field.name === 'place' && mood === 'tame') return fc.integer({ min: 60, max: 75 }).map((percent) => ({ share: percent / 100 }))
+      if (field.name === 'place' && mood === 'tame')
+        return fc.integer({ min: 60, max: 75 }).map((percent) => ({ share: percent / 100 }))
       return place(field.name === 'across' ? 'across' : 'along', ids, mood)
     default:
       throw new Error(`no random values for the field "${field.name}", which is of the sort "${field.unit}"`)
@@ -129,10 +129,18 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
 }
 
 /** Some of the fields, the rest left to their defaults; dotted names become nested objects. */
-function someOf(fields: readonly Field[], ids: readonly string[], share: number, mood: Mood): Arbitrary<object> {
+function someOf(
+  fields: readonly Field[],
+  ids: readonly string[],
+  share: number,
+  mood: Mood,
+): Arbitrary<object> {
   const drawn = fields.map((field) =>
     fc.oneof(
-      { weight: share, arbitrary: arbitraryField(field, ids, mood).map((value) => [field.name, value] as const) },
+      {
+        weight: share,
+        arbitrary: arbitraryField(field, ids, mood).map((value) => [field.name, value] as const),
+      },
       { weight: 100 - share, arbitrary: fc.constant(null) },
     ),
   )
@@ -160,13 +168,31 @@ export function arbitraryThing(id: string, ids: readonly string[], mood: Mood): 
 
 const things = (mood: Mood): Arbitrary<object[]> =>
   fc
-    .uniqueArray(fc.stringMatching(/^[a-z][a-z0-9-]{0,5}$/).filter(isFree), { maxLength: mood === 'tame' ? 2 : MOST_THINGS })
+    .uniqueArray(fc.stringMatching(/^[a-z][a-z0-9-]{0,5}$/).filter(isFree), {
+      maxLength: mood === 'tame' ? 2 : MOST_THINGS,
+    })
     .chain((ids) => fc.tuple(...ids.map((id) => arbitraryThing(id, ids, mood))))
 
 /** Short names that parts of every instrument bear already. */
-const isFree = (id: string) => !['lid', 'base', 'along', 'across', 'board', 'box', 'hand', 'neck', 'nut', 'posts', 'saddle', 'side'].includes(id)
+const isFree = (id: string) =>
+  ![
+    'lid',
+    'base',
+    'along',
+    'across',
+    'board',
+    'box',
+    'hand',
+    'neck',
+    'nut',
+    'posts',
+    'saddle',
+    'side',
+  ].includes(id)
 
-const overruled = fc.dictionary(fc.constantFrom(...RULES.map((rule) => `${rule.name} neck`)), words(500), { maxKeys: 2 })
+const overruled = fc.dictionary(fc.constantFrom(...RULES.map((rule) => `${rule.name} neck`)), words(500), {
+  maxKeys: 2,
+})
 
 const design = (mood: Mood): Arbitrary<Design> =>
   fc

@@ -70,7 +70,8 @@ export function troublesOf(contour: Contour): string[] {
     const { centre, radius } = contour
     return [centre.x, centre.y, radius].every(Number.isFinite) && radius > 0 ? [] : ['is no circle']
   }
-  if (contour.vertices.some((one) => ![one.x, one.y, one.bulge].every(Number.isFinite))) return ['is not finite']
+  if (contour.vertices.some((one) => ![one.x, one.y, one.bulge].every(Number.isFinite)))
+    return ['is not finite']
   if (!contour.closed) return ['is open']
   const ring = stepsAlong(contour)
   const area = ringArea(ring)

@@ -19,17 +19,17 @@ export function manyDesigns(): readonly Design[] {
 }
 
 /**
- * Asks `wrong` of every design what is wrong with it. Any answer, and anything thrown, breaks the law: then the
- * smallest design that breaks it is shown.
+ * Asks `wrong` of every design what is wrong with it, or of every so-manyth. Any answer, and anything thrown, breaks
+ * the law: then the smallest design that breaks it is shown.
  */
-export function forEveryDesign(wrong: (design: Design) => readonly string[]): void {
+export function forEveryDesign(wrong: (design: Design) => readonly string[], every = 1): void {
   const broken: { readonly text: string; readonly why: string }[] = []
-  for (const design of manyDesigns()) {
+  for (const design of manyDesigns().filter((_, index) => index % every === 0)) {
     const why = attempted(wrong, design)
     if (why !== '') broken.push({ text: JSON.stringify(design), why })
   }
   const [least] = broken.sort((a, b) => a.text.length - b.text.length)
-  if (least) throw new Error(`${broken.length} of ${HOW_MANY} designs break this law:\n${least.why}\n${least.text}`)
+  if (least) throw new Error(`${broken.length} designs break this law:\n${least.why}\n${least.text}`)
 }
 
 function attempted(wrong: (design: Design) => readonly string[], design: Design): string {

@@ -4,7 +4,14 @@ import { designOf, type Stated } from '../../support/designs.ts'
 
 const layoutOf = (stated: Stated = {}) => solve(designOf(stated))
 const WALLS = { neckEnd: 5, tailEnd: 7, bass: 8, treble: 10 }
-const BOX = { length: 300, width: 200, depth: 80, walls: WALLS, lid: { thickness: 4 }, base: { thickness: 3 } }
+const BOX = {
+  length: 300,
+  width: 200,
+  depth: 80,
+  walls: WALLS,
+  lid: { thickness: 4 },
+  base: { thickness: 3 },
+}
 
 describe('the box under the strings', () => {
   test('lies so that the saddle falls where it is stated on the lid', () => {
@@ -30,8 +37,17 @@ describe('the box under the strings', () => {
       insideBass: -92,
       insideTreble: 90,
     })
-    const letIn = { ...BOX, lid: { thickness: 4, fit: 'between the walls' }, base: { thickness: 3, fit: 'between the walls' } }
-    expect(layoutOf({ box: letIn }).box).toMatchObject({ lidBottom: -4, wallTop: 0, wallBottom: -80, baseTop: -77 })
+    const letIn = {
+      ...BOX,
+      lid: { thickness: 4, fit: 'between the walls' },
+      base: { thickness: 3, fit: 'between the walls' },
+    }
+    expect(layoutOf({ box: letIn }).box).toMatchObject({
+      lidBottom: -4,
+      wallTop: 0,
+      wallBottom: -80,
+      baseTop: -77,
+    })
   })
 
   test('has a saddle a little under half an inch tall, if nothing else is stated', () => {
@@ -44,7 +60,10 @@ describe('the box under the strings', () => {
   // Common practice, no source: on a 24 in scale the saddle starts at 24 in.
   test('has its saddle line a scale length from the nut, and farther by the setback', () => {
     expect(layoutOf({ scale: { length: 24 * 25.4 } }).saddle.x).toBeCloseTo(24 * 25.4, 12)
-    expect(layoutOf({ scale: { length: 24 * 25.4 }, saddle: { setback: 2.5 } }).saddle.x).toBeCloseTo(24 * 25.4 + 2.5, 12)
+    expect(layoutOf({ scale: { length: 24 * 25.4 }, saddle: { setback: 2.5 } }).saddle.x).toBeCloseTo(
+      24 * 25.4 + 2.5,
+      12,
+    )
   })
 })
 
@@ -97,7 +116,8 @@ describe('its faces', () => {
 
   test('round corners shrink with the wall where the lid is let in, down to square', () => {
     const lid = (cornerRadius: number) =>
-      layoutOf({ box: { ...BOX, cornerRadius, lid: { fit: 'between the walls', play: 1 } } }).panels.lid.outline
+      layoutOf({ box: { ...BOX, cornerRadius, lid: { fit: 'between the walls', play: 1 } } }).panels.lid
+        .outline
     expect(lid(10)).toMatchObject({ vertices: { length: 4 } })
     expect(lid(20)).toMatchObject({ vertices: { length: 8 } })
   })
@@ -107,10 +127,20 @@ describe('a box that cannot be', () => {
   test.each<[string, Stated, Face]>([
     ['walls thicker than it is long', { length: 40, walls: { neckEnd: 30, tailEnd: 30 } }, 'base'],
     ['walls thicker than it is wide', { width: 20, walls: { bass: 15, treble: 15 } }, 'lid'],
-    ['lid and base thicker than it is deep', { depth: 5, lid: { thickness: 4 }, base: { thickness: 4 } }, 'bass-wall'],
+    [
+      'lid and base thicker than it is deep',
+      { depth: 5, lid: { thickness: 4 }, base: { thickness: 4 } },
+      'bass-wall',
+    ],
   ])('%s is still a drawing, and a stop', (_what, box, face) => {
     const fit = 'between the walls'
-    const layout = layoutOf({ box: { ...box, lid: { ...(box.lid as object), fit: face === 'bass-wall' ? 'on the walls' : fit }, base: { ...(box.base as object), fit: face === 'base' ? fit : 'under the walls' } } })
+    const layout = layoutOf({
+      box: {
+        ...box,
+        lid: { ...(box.lid as object), fit: face === 'bass-wall' ? 'on the walls' : fit },
+        base: { ...(box.base as object), fit: face === 'base' ? fit : 'under the walls' },
+      },
+    })
     const { minX, maxX, minY, maxY } = bounds(layout.panels[face].outline)
     expect(Math.min(maxX - minX, maxY - minY)).toBeGreaterThan(0)
     expect(check(layout).find((one) => one.rule === 'box-has-inside')?.grade).toBe('stop')

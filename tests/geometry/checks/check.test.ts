@@ -21,7 +21,9 @@ describe('check', () => {
     expect(order).toEqual([...order].sort((a, b) => a - b))
     expect(new Set(order).size).toBe(4)
     for (const grade of GRADES) {
-      const margins = findings.filter((one) => one.grade === grade).map((one) => one.margin ?? Number.POSITIVE_INFINITY)
+      const margins = findings
+        .filter((one) => one.grade === grade)
+        .map((one) => one.margin ?? Number.POSITIVE_INFINITY)
       expect(margins).toEqual([...margins].sort((a, b) => a - b))
     }
   })
@@ -29,7 +31,8 @@ describe('check', () => {
   test('gives a margin that is what is left over a least, or under a most', () => {
     for (const { rule, measured, limit, margin } of findings) {
       if (measured === null || limit === null) expect(margin).toBeNull()
-      else expect(margin).toBeCloseTo(ruleOf(rule).wants === 'least' ? measured - limit : limit - measured, 12)
+      else
+        expect(margin).toBeCloseTo(ruleOf(rule).wants === 'least' ? measured - limit : limit - measured, 12)
     }
     expect(findings.some((one) => one.margin === null)).toBe(true)
   })
@@ -56,8 +59,15 @@ describe('what blocks cutting', () => {
   })
 
   test('is not overruled by the name of another finding', () => {
-    const design = designOf({ hand: 'not stated', overruled: { 'hand-stated': 'ours', 'hand-stated hands': 'ours' } })
-    expect(check(solve(design)).filter(blocks).map((one) => one.key)).toEqual(['hand-stated hand'])
+    const design = designOf({
+      hand: 'not stated',
+      overruled: { 'hand-stated': 'ours', 'hand-stated hands': 'ours' },
+    })
+    expect(
+      check(solve(design))
+        .filter(blocks)
+        .map((one) => one.key),
+    ).toEqual(['hand-stated hand'])
   })
 
   test('is overruled by its own name and any reason, even an empty one', () => {

@@ -11,7 +11,7 @@ import {
   solve,
 } from '../../../geometry/index.ts'
 import { designOf } from '../../support/designs.ts'
-import { CASES } from './breaking.ts'
+import { CASES } from './breaking/cases.ts'
 
 const findingsOf = (rule: string, design: Design): Finding[] =>
   check(solve(design)).filter((one) => one.rule === rule)
@@ -36,7 +36,9 @@ describe('every rule has designs that break it', () => {
   })
 })
 
-const breakings = RULES.flatMap((rule) => (CASES[rule.name]?.breaks ?? []).map((one) => ({ name: rule.name, rule, ...one })))
+const breakings = RULES.flatMap((rule) =>
+  (CASES[rule.name]?.breaks ?? []).map((one) => ({ name: rule.name, rule, ...one })),
+)
 
 describe.each(breakings)('$name: $what', ({ name, rule, design, grade, measured }) => {
   const broken = designOf(design)
@@ -63,7 +65,10 @@ describe.each(breakings)('$name: $what', ({ name, rule, design, grade, measured 
   test('keeps its grade when it is overruled, and then does not block', () => {
     if (!finding) throw new Error(`${name} found nothing`)
     expect(blocks(finding)).toBe(grade === 'stop')
-    const lived = worst(name, designOf({ ...design, overruled: { [finding.key]: 'Tried on scrap; it holds.' } }))
+    const lived = worst(
+      name,
+      designOf({ ...design, overruled: { [finding.key]: 'Tried on scrap; it holds.' } }),
+    )
     expect(lived).toMatchObject({ key: finding.key, grade, overruled: 'Tried on scrap; it holds.' })
     expect(lived && blocks(lived)).toBe(false)
   })
@@ -96,14 +101,17 @@ describe.each(RULES)('$name', (rule) => {
     }
   })
 
-  test.each(rule.limits.map((name) => [name] as const))('is held against the limit %s of the design', (name) => {
-    // Nothing is 1000 mm away; nothing turns by less than nothing.
-    const strict = rule.wants === 'least' ? 1000 : 0
-    const before = findingsOf(rule.name, keeping)
-    const after = findingsOf(rule.name, designOf({ ...keeping, limits: { [name]: strict } }))
-    expect(before.some(wrong)).toBe(false)
-    expect(after.some(wrong)).toBe(true)
-  })
+  test.each(rule.limits.map((name) => [name] as const))(
+    'is held against the limit %s of the design',
+    (name) => {
+      // Nothing is 1000 mm away; nothing turns by less than nothing.
+      const strict = rule.wants === 'least' ? 1000 : 0
+      const before = findingsOf(rule.name, keeping)
+      const after = findingsOf(rule.name, designOf({ ...keeping, limits: { [name]: strict } }))
+      expect(before.some(wrong)).toBe(false)
+      expect(after.some(wrong)).toBe(true)
+    },
+  )
 })
 
 test('every limit is the limit of a rule', () => {

@@ -1,31 +1,55 @@
 import { describe, expect, test } from 'vitest'
 import { ACROSS_LINES, ALONG_LINES } from '../../../geometry/design/place.ts'
-import { checkDesign, type Field, fieldsOf, fieldsOfKind, KINDS, LIMITS, sections, valueAt } from '../../../geometry/index.ts'
+import {
+  checkDesign,
+  type Field,
+  fieldsOf,
+  fieldsOfKind,
+  KINDS,
+  LIMITS,
+  sections,
+  valueAt,
+} from '../../../geometry/index.ts'
 import { designOf } from '../../support/designs.ts'
 
 const everyField: [section: string, field: Field][] = sections().flatMap((section) =>
   fieldsOf(section).map((field): [string, Field] => [section, field]),
 )
-const lengths = everyField.filter(([section, field]) => ['mm', 'count'].includes(field.unit) && section !== 'limits')
+const lengths = everyField.filter(
+  ([section, field]) => ['mm', 'count'].includes(field.unit) && section !== 'limits',
+)
 
 describe('the catalogue of fields', () => {
   test('knows every section of a design', () => {
     const design = designOf()
-    const held = Object.entries(design).filter(([name, value]) => typeof value === 'object' && !['things', 'overruled'].includes(name))
+    const held = Object.entries(design).filter(
+      ([name, value]) => typeof value === 'object' && !['things', 'overruled'].includes(name),
+    )
     expect(sections()).toEqual(held.map(([name]) => name))
   })
 
   test('knows every field of a design and its default', () => {
     const design = designOf()
     for (const [section, field] of everyField.filter(([one]) => one !== 'limits')) {
-      expect([section, field.name, valueAt(design, [section, ...field.name.split('.')])]).toEqual([section, field.name, field.standard])
+      expect([section, field.name, valueAt(design, [section, ...field.name.split('.')])]).toEqual([
+        section,
+        field.name,
+        field.standard,
+      ])
     }
     const count = (value: unknown): number =>
-      typeof value === 'object' && value !== null && !Array.isArray(value) && !('by' in value) && !('share' in value)
+      typeof value === 'object' &&
+      value !== null &&
+      !Array.isArray(value) &&
+      !('by' in value) &&
+      !('share' in value)
         ? Object.values(value).reduce((sum: number, one) => sum + count(one), 0)
         : 1
     for (const section of sections().filter((one) => one !== 'limits'))
-      expect([section, fieldsOf(section).length]).toEqual([section, count(design[section as keyof typeof design])])
+      expect([section, fieldsOf(section).length]).toEqual([
+        section,
+        count(design[section as keyof typeof design]),
+      ])
   })
 
   test.each(everyField)('%s: $name has words for people', (_section, field) => {
@@ -64,7 +88,15 @@ describe('the catalogue of fields', () => {
 
   test('finds a section within a section, and the top of the file', () => {
     expect(fieldsOf('box.lid').map((field) => field.name)).toEqual(['thickness', 'kind', 'fit', 'play'])
-    expect(fieldsOf('').map((field) => field.name)).toEqual(['format', 'version', 'title', 'notes', 'hand', 'things', 'overruled'])
+    expect(fieldsOf('').map((field) => field.name)).toEqual([
+      'format',
+      'version',
+      'title',
+      'notes',
+      'hand',
+      'things',
+      'overruled',
+    ])
   })
 
   test('refuses a section or a kind that is not there', () => {

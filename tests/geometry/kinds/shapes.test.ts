@@ -25,7 +25,8 @@ function chain(contour: Contour): Chain {
   return contour
 }
 
-const bulges = (contour: Contour) => chain(contour).vertices.map((vertex) => Math.round(vertex.bulge * 1e9) / 1e9)
+const bulges = (contour: Contour) =>
+  chain(contour).vertices.map((vertex) => Math.round(vertex.bulge * 1e9) / 1e9)
 
 /** How far the direction turns at each vertex, radians: an arc sets out half its sweep to the right of its chord. */
 function turns({ vertices }: Chain): number[] {
@@ -43,7 +44,11 @@ function turns({ vertices }: Chain): number[] {
 
 describe('a sound hole', () => {
   test('that is round is a circle, not a polygon', () => {
-    expect(opening('sound-hole', { diameter: 30 })).toEqual({ shape: 'circle', centre: { x: 0, y: 0 }, radius: 15 })
+    expect(opening('sound-hole', { diameter: 30 })).toEqual({
+      shape: 'circle',
+      centre: { x: 0, y: 0 },
+      radius: 15,
+    })
   })
 
   test('that is a slot is two lines and two half circles', () => {
@@ -61,7 +66,10 @@ describe('a sound hole', () => {
   })
 
   test('that is a slot as wide as long is a circle', () => {
-    expect(opening('sound-hole', { shape: 'slot', sizeAlong: 20, sizeAcross: 20 })).toMatchObject({ shape: 'circle', radius: 10 })
+    expect(opening('sound-hole', { shape: 'slot', sizeAlong: 20, sizeAcross: 20 })).toMatchObject({
+      shape: 'circle',
+      radius: 10,
+    })
   })
 
   test.each([
@@ -69,16 +77,25 @@ describe('a sound hole', () => {
     [20, 48],
     [400, 1],
     [31, 30],
-  ])('that is an oval of %d by %d is four compass arcs that meet without a corner', (sizeAlong, sizeAcross) => {
-    const oval = chain(opening('sound-hole', { shape: 'oval', sizeAlong, sizeAcross }))
-    expect(oval.vertices).toHaveLength(4)
-    for (const { bulge } of oval.vertices) expect(bulge).toBeGreaterThan(0)
-    for (const turn of turns(oval)) expect(turn).toBeLessThan(1e-7)
-    const { minX, maxX, minY, maxY } = bounds(oval)
-    expect([maxX - minX, maxY - minY]).toEqual([expect.closeTo(sizeAlong, 9), expect.closeTo(sizeAcross, 9)])
-    // Round once, whichever arcs it is made of.
-    expect(oval.vertices.reduce((sum, { bulge }) => sum + 4 * Math.atan(bulge), 0)).toBeCloseTo(2 * Math.PI, 9)
-  })
+  ])(
+    'that is an oval of %d by %d is four compass arcs that meet without a corner',
+    (sizeAlong, sizeAcross) => {
+      const oval = chain(opening('sound-hole', { shape: 'oval', sizeAlong, sizeAcross }))
+      expect(oval.vertices).toHaveLength(4)
+      for (const { bulge } of oval.vertices) expect(bulge).toBeGreaterThan(0)
+      for (const turn of turns(oval)) expect(turn).toBeLessThan(1e-7)
+      const { minX, maxX, minY, maxY } = bounds(oval)
+      expect([maxX - minX, maxY - minY]).toEqual([
+        expect.closeTo(sizeAlong, 9),
+        expect.closeTo(sizeAcross, 9),
+      ])
+      // Round once, whichever arcs it is made of.
+      expect(oval.vertices.reduce((sum, { bulge }) => sum + 4 * Math.atan(bulge), 0)).toBeCloseTo(
+        2 * Math.PI,
+        9,
+      )
+    },
+  )
 
   test('with a rim takes up its ledge all round, and is recessed to the stated depth', () => {
     const stated = { diameter: 30, rimWidth: 4, rimDepth: 2 }

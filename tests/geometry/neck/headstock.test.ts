@@ -8,7 +8,15 @@ const places = (posts: readonly (Post | null)[]) => posts.map((post) => post && 
 
 describe('posts', () => {
   test('stand in two rows from the edge of the head, counted from the nut', () => {
-    const posts = head({ width: 50, postEdge: 10, firstPost: 40, postSpacing: 25, bassTuners: 2, trebleTuners: 2, stagger: 12 })
+    const posts = head({
+      width: 50,
+      postEdge: 10,
+      firstPost: 40,
+      postSpacing: 25,
+      bassTuners: 2,
+      trebleTuners: 2,
+      stagger: 12,
+    })
     expect(posts).toEqual([
       { x: -40, y: -15, side: 'bass' },
       { x: -65, y: -15, side: 'bass' },
@@ -71,7 +79,8 @@ describe('strings to posts', () => {
           // Bass strings left of treble ones; of one side, the outer string winds nearer the nut.
           const sides = used.map((post) => post.side)
           expect([...sides].sort()).toEqual(sides)
-          const along = (side: Post['side']) => used.filter((post) => post.side === side).map((post) => post.x)
+          const along = (side: Post['side']) =>
+            used.filter((post) => post.side === side).map((post) => post.x)
           expect([...along('bass')].sort((a, b) => b - a)).toEqual(along('bass'))
           expect([...along('treble')].sort((a, b) => a - b)).toEqual(along('treble'))
         }

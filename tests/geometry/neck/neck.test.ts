@@ -71,7 +71,8 @@ describe('the neck under the lid', () => {
 
   test('a lid let in between the walls is notched for between the walls only', () => {
     const [on, between] = [layoutOf(), layoutOf({ box: LET_IN })]
-    const ends = ({ neck }: Layout) => neck.cuts.filter((cut) => cut.of === 'notch').map(({ x0, x1 }) => [x0, x1])
+    const ends = ({ neck }: Layout) =>
+      neck.cuts.filter((cut) => cut.of === 'notch').map(({ x0, x1 }) => [x0, x1])
     expect(ends(on)).toEqual([[on.box.x0, on.box.x1]])
     expect(ends(between)).toEqual([[between.box.insideX0, between.box.insideX1]])
   })
@@ -80,7 +81,12 @@ describe('the neck under the lid', () => {
     const pickup = { kind: 'pickup', id: 'bar', along: 100, across: 0, sizeAlong: 20, depth: 9 }
     const layout = layoutOf({ things: [pickup] })
     const x = layout.box.x0 + 100
-    expect(stretch(layout, 'pickup relief')).toMatchObject({ x0: x - 11, x1: x + 11, top: -10, because: 'bar' })
+    expect(stretch(layout, 'pickup relief')).toMatchObject({
+      x0: x - 11,
+      x1: x + 11,
+      top: -10,
+      because: 'bar',
+    })
   })
 
   test('a pickup beside the neck, or one that does not reach it, takes nothing from it', () => {
@@ -92,13 +98,22 @@ describe('the neck under the lid', () => {
   })
 
   test('of two cuts the deeper counts, wherever they overlap', () => {
-    const pickup = (id: string, along: number, depth: number) => ({ kind: 'pickup', id, along, across: 0, sizeAlong: 20, depth })
+    const pickup = (id: string, along: number, depth: number) => ({
+      kind: 'pickup',
+      id,
+      along,
+      across: 0,
+      sizeAlong: 20,
+      depth,
+    })
     const { neck, box } = layoutOf({ things: [pickup('a', 100, 9), pickup('b', 110, 11)] })
     const pickups = neck.stretches.filter((one) => one.of === 'pickup relief')
-    expect(pickups.map(({ x0, x1, top, because }) => [x0 - box.x0, x1 - box.x0, top, because])).toEqual([
-      [89, 99, -10, 'a'],
-      [99, 121, -12, 'b'],
-    ].map((one) => one.map((each) => (typeof each === 'number' ? expect.closeTo(each, 9) : each))))
+    expect(pickups.map(({ x0, x1, top, because }) => [x0 - box.x0, x1 - box.x0, top, because])).toEqual(
+      [
+        [89, 99, -10, 'a'],
+        [99, 121, -12, 'b'],
+      ].map((one) => one.map((each) => (typeof each === 'number' ? expect.closeTo(each, 9) : each))),
+    )
   })
 
   // Plain arithmetic on the cube of the thickness (I = b h³ / 12, Gere, "Mechanics of Materials").
@@ -176,11 +191,17 @@ describe('for every design', { timeout: PATIENCE }, () => {
       const { stretches } = neck
       const [first, last] = [stretches[0], stretches.at(-1)]
       if (!first || !last) return ['no stretch']
-      const gaps = stretches.slice(1).filter((one, index) => Math.abs(one.x0 - (stretches[index]?.x1 ?? Number.NaN)) > 2e-3)
+      const gaps = stretches
+        .slice(1)
+        .filter((one, index) => Math.abs(one.x0 - (stretches[index]?.x1 ?? Number.NaN)) > 2e-3)
       return [
-        ...(Math.abs(first.x0 - neck.x0) > 1e-3 || Math.abs(last.x1 - neck.x1) > 1e-3 ? ['an end is missing'] : []),
+        ...(Math.abs(first.x0 - neck.x0) > 1e-3 || Math.abs(last.x1 - neck.x1) > 1e-3
+          ? ['an end is missing']
+          : []),
         ...gaps.map((one) => `a gap before ${one.x0}`),
-        ...stretches.filter((one) => !(one.x1 > one.x0) || one.top < one.bottom || one.top > neck.top).map((one) => `${one.of} is turned`),
+        ...stretches
+          .filter((one) => !(one.x1 > one.x0) || one.top < one.bottom || one.top > neck.top)
+          .map((one) => `${one.of} is turned`),
       ]
     })
   })

@@ -4,7 +4,15 @@
  * the mirror image of a right-handed one, so its treble side lies where the other's bass side is.
  */
 import { describe, expect, test } from 'vitest'
-import { type Drill, FACES, type Face, type Layout, type Part, partsOf, solve } from '../../../geometry/index.ts'
+import {
+  type Drill,
+  FACES,
+  type Face,
+  type Layout,
+  type Part,
+  partsOf,
+  solve,
+} from '../../../geometry/index.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
 
 type Vector = readonly [x: number, y: number, z: number]
@@ -21,7 +29,14 @@ const HEAD = minus(TAIL)
 const UP: Vector = [0, 0, 1]
 
 /** The sizes of the box, none like another, so that nothing agrees by chance. */
-const BOX = { length: 300, width: 200, depth: 80, walls: { neckEnd: 5, tailEnd: 7, bass: 8, treble: 10 }, lid: { thickness: 4 }, base: { thickness: 3 } }
+const BOX = {
+  length: 300,
+  width: 200,
+  depth: 80,
+  walls: { neckEnd: 5, tailEnd: 7, bass: 8, treble: 10 },
+  lid: { thickness: 4 },
+  base: { thickness: 3 },
+}
 const SADDLE = 220
 const SCALE = 600
 const X0 = SCALE - SADDLE
@@ -74,7 +89,10 @@ describe.each(['right', 'left'] as const)('a %s-handed build', (hand) => {
     const space = faceInSpace(face, hand)
     const eye = viewer(face, hand)
     const point: Vector = [0, 1, 2].map(
-      (i) => (space.origin[i] ?? 0) + measured.along * (space.along[i] ?? 0) + measured.across * (space.across[i] ?? 0),
+      (i) =>
+        (space.origin[i] ?? 0) +
+        measured.along * (space.along[i] ?? 0) +
+        measured.across * (space.across[i] ?? 0),
     ) as unknown as Vector
     const seen = less(point, space.origin)
     const [hole] = drills(part(layout, face)).filter((one) => one.of === 'it')
@@ -93,15 +111,20 @@ describe.each(['right', 'left'] as const)('a %s-handed build', (hand) => {
     else expect(headEnd).toBe(away > 0 ? 'away from the viewer' : 'towards the viewer')
   })
 
-  test.each(['bass-wall', 'treble-wall'] as const)('has the same outline for the %s from either side, hung from its lid edge', (face) => {
-    const { outline } = part(built({}), face)
-    if (outline.shape !== 'chain') throw new Error('a wall is no circle')
-    const ys = outline.vertices.map((one) => one.y)
-    expect([Math.min(...ys), Math.max(...ys)]).toEqual([-73, 0])
-  })
+  test.each(['bass-wall', 'treble-wall'] as const)(
+    'has the same outline for the %s from either side, hung from its lid edge',
+    (face) => {
+      const { outline } = part(built({}), face)
+      if (outline.shape !== 'chain') throw new Error('a wall is no circle')
+      const ys = outline.vertices.map((one) => one.y)
+      expect([Math.min(...ys), Math.max(...ys)]).toEqual([-73, 0])
+    },
+  )
 
   test('shows the posts on the head as the player of the lid side sees them, head left', () => {
-    const layout = built({ headstock: { width: 50, postEdge: 10, firstPost: 40, bassTuners: 2, trebleTuners: 1 } })
+    const layout = built({
+      headstock: { width: 50, postEdge: 10, firstPost: 40, bassTuners: 2, trebleTuners: 1 },
+    })
     const treble = side(hand)
     const up = cross(TAIL, minus(UP))
     const posts = drills(part(layout, 'neck-top')).filter((one) => one.of === 'Tuner post')
@@ -118,14 +141,17 @@ describe.each(['right', 'left'] as const)('a %s-handed build', (hand) => {
     expect(dot(side(hand), sight) > 0).toBe(seen === 'from the bass side')
   })
 
-  test.each(['the tail of the neck', 'the lid'] as const)('has its drilling strip for %s head up, from the front', (at) => {
-    const strip = part(built({ tailpiece: { at, fromEdge: 20 } }), 'tail-strip')
-    expect(strip).toMatchObject({ headEnd: 'top', seen: 'from the playing side' })
-    // The strip hooks on the edge at its zero line. Down the tail is away from the head; on the lid the holes lie
-    // between that edge and the head.
-    const ys = drills(strip).map((one) => one.centre.y)
-    expect(ys).toEqual(ys.map(() => (at === 'the lid' ? 20 : -20)))
-  })
+  test.each(['the tail of the neck', 'the lid'] as const)(
+    'has its drilling strip for %s head up, from the front',
+    (at) => {
+      const strip = part(built({ tailpiece: { at, fromEdge: 20 } }), 'tail-strip')
+      expect(strip).toMatchObject({ headEnd: 'top', seen: 'from the playing side' })
+      // The strip hooks on the edge at its zero line. Down the tail is away from the head; on the lid the holes lie
+      // between that edge and the head.
+      const ys = drills(strip).map((one) => one.centre.y)
+      expect(ys).toEqual(ys.map(() => (at === 'the lid' ? 20 : -20)))
+    },
+  )
 
   test('has its drilling strip for the wall as the wall is seen from behind', () => {
     const layout = built({ tailpiece: { at: 'the tail-end wall', fromEdge: 20 } })

@@ -12,7 +12,9 @@ function part(id: string, stated: Stated = {}): Part {
   return found
 }
 const of = <K extends Operation['kind']>({ operations }: Part, kind: K, name?: string) =>
-  operations.filter((one): one is Extract<Operation, { kind: K }> => one.kind === kind && (!name || one.of === name))
+  operations.filter(
+    (one): one is Extract<Operation, { kind: K }> => one.kind === kind && (!name || one.of === name),
+  )
 const ids = (stated: Stated) => partsFor(stated).map((one) => one.id)
 const box = (contour: Contour) => {
   const { minX, minY, maxX, maxY } = bounds(contour)
@@ -76,12 +78,18 @@ describe('the lid', () => {
   })
 
   test('has the string holes where the strings are held by it', () => {
-    const holes = of(part('lid', { tailpiece: { at: 'the lid', fromEdge: 20, span: 26 } }), 'drill', 'String hole')
-    expect(holes.map(({ centre }) => [centre.x, centre.y])).toEqual([
-      [220, -13],
-      [220, 0],
-      [220, 13],
-    ].map(near))
+    const holes = of(
+      part('lid', { tailpiece: { at: 'the lid', fromEdge: 20, span: 26 } }),
+      'drill',
+      'String hole',
+    )
+    expect(holes.map(({ centre }) => [centre.x, centre.y])).toEqual(
+      [
+        [220, -13],
+        [220, 0],
+        [220, 13],
+      ].map(near),
+    )
     expect(holes.map((one) => [one.diameter, one.depth])).toEqual([
       [2.4, 'through'],
       [2.4, 'through'],
@@ -95,7 +103,9 @@ describe('the lid', () => {
       { kind: 'sound-hole', id: 'a', along: 60, across: 60, rimWidth: 4 },
       { kind: 'sound-hole', id: 'b', name: 'Port', along: 60, across: -60 },
     ]
-    const cuts = part('lid', { things }).operations.filter((one) => one.kind === 'cut' || one.kind === 'recess')
+    const cuts = part('lid', { things }).operations.filter(
+      (one) => one.kind === 'cut' || one.kind === 'recess',
+    )
     expect(cuts.map(({ kind, of: name }) => [kind, name])).toEqual([
       ['cut', 'Sound hole'],
       ['recess', 'Sound hole'],
@@ -157,13 +167,18 @@ describe('the neck', () => {
   test('has the string holes in its tail, where they are drilled and where there is a tail', () => {
     const { box: at } = solve(designOf())
     const holes = of(part('neck-top'), 'drill', 'String hole')
-    expect(holes.map(({ centre }) => [centre.x, centre.y])).toEqual([-13, 0, 13].map((y) => near([at.x1 + 14, y])))
+    expect(holes.map(({ centre }) => [centre.x, centre.y])).toEqual(
+      [-13, 0, 13].map((y) => near([at.x1 + 14, y])),
+    )
     expect(of(part('neck-top', { tailpiece: { at: 'the lid' } }), 'drill', 'String hole')).toEqual([])
     expect(of(part('neck-top', { neck: { ends: 'at a block' } }), 'drill', 'String hole')).toEqual([])
   })
 
   test('is as wide as head, nut and blank', () => {
-    const { outline } = part('neck-top', { neck: { width: 50, widthAtNut: 40 }, headstock: { width: 60, length: 120 } })
+    const { outline } = part('neck-top', {
+      neck: { width: 50, widthAtNut: 40 },
+      headstock: { width: 60, length: 120 },
+    })
     const at = solve(designOf()).box
     expect(box(outline)).toEqual(near([-120, -30, at.x1 + 38, 30]))
     expect(box(part('neck-top').outline)).toEqual(near([-150, -19, at.x1 + 38, 19]))
@@ -175,7 +190,12 @@ describe('the neck', () => {
     expect(of(part('neck-top'), 'slot')).toEqual([])
     const slots = of(part('neck-top', { board: { fitted: false } }), 'slot')
     expect(slots).toHaveLength(18)
-    expect(slots[11]).toMatchObject({ from: { x: 317.5, y: -19 }, to: { x: 317.5, y: 19 }, width: 0.6, depth: 2 })
+    expect(slots[11]).toMatchObject({
+      from: { x: 317.5, y: -19 },
+      to: { x: 317.5, y: 19 },
+      width: 0.6,
+      depth: 2,
+    })
   })
 
   test('from the side shows every step of its top', () => {
@@ -196,7 +216,12 @@ describe('the neck', () => {
   })
 
   test('has lines where the box meets it, on top and at the side', () => {
-    const faces = ['Box, neck-end face', 'Inside of the neck-end wall', 'Inside of the tail-end wall', 'Box, tail-end face']
+    const faces = [
+      'Box, neck-end face',
+      'Inside of the neck-end wall',
+      'Inside of the tail-end wall',
+      'Box, tail-end face',
+    ]
     for (const id of ['neck-top', 'neck-side']) {
       const names = of(part(id), 'datum').map((one) => one.of)
       expect(names.filter((name) => name !== 'Centreline')).toEqual(faces)
@@ -208,8 +233,13 @@ describe('the neck', () => {
 
 describe('the board', () => {
   test('has a saw line with its number for every fret on it', () => {
-    const board = part('board', { scale: { frets: { by: 'equal', count: 24 } }, board: { ends: 'at a length', length: 440 } })
-    expect(of(board, 'slot').map((one) => one.of)).toEqual(Array.from({ length: 20 }, (_, n) => `Fret ${n + 1}`))
+    const board = part('board', {
+      scale: { frets: { by: 'equal', count: 24 } },
+      board: { ends: 'at a length', length: 440 },
+    })
+    expect(of(board, 'slot').map((one) => one.of)).toEqual(
+      Array.from({ length: 20 }, (_, n) => `Fret ${n + 1}`),
+    )
     expect(of(board, 'note').map((one) => one.text)).toEqual(Array.from({ length: 20 }, (_, n) => `${n + 1}`))
     expect(box(board.outline)).toEqual([0, -19, 440, 19])
   })
@@ -226,7 +256,14 @@ describe('the board', () => {
     const half = (x: number) => 20 + (5 * x) / at.x0
     const octave = of(board, 'slot')[11]
     expect(octave?.to.y).toBeCloseTo(half(317.5), 9)
-    expect(box(board.outline)).toEqual(near([0, -half(board.outline.shape === 'chain' ? bounds(board.outline).maxX : 0), 635 * (1 - 2 ** -1.5) + 12, half(635 * (1 - 2 ** -1.5) + 12)]))
+    expect(box(board.outline)).toEqual(
+      near([
+        0,
+        -half(board.outline.shape === 'chain' ? bounds(board.outline).maxX : 0),
+        635 * (1 - 2 ** -1.5) + 12,
+        half(635 * (1 - 2 ** -1.5) + 12),
+      ]),
+    )
   })
 
   test('begins a little before a zero fret, which is sawn like the others', () => {
@@ -237,7 +274,9 @@ describe('the board', () => {
 
   test('shorter than a hair is none', () => {
     expect(ids({ scale: { frets: { by: 'equal', count: 0 } }, board: { beyond: 0 } })).not.toContain('board')
-    expect(ids({ scale: { frets: { by: 'equal', count: 0 } }, board: { beyond: 1e-7 } })).not.toContain('board')
+    expect(ids({ scale: { frets: { by: 'equal', count: 0 } }, board: { beyond: 1e-7 } })).not.toContain(
+      'board',
+    )
   })
 })
 
@@ -267,10 +306,13 @@ describe('for every design', { timeout: PATIENCE }, () => {
     forEveryDesign((design) =>
       partsOf(solve(design)).flatMap((one) => {
         const edges = sidesOf(one.outline)
-        const cuts = one.operations.flatMap((each) => (each.kind === 'cut' || each.kind === 'recess' ? [each] : []))
+        const cuts = one.operations.flatMap((each) =>
+          each.kind === 'cut' || each.kind === 'recess' ? [each] : [],
+        )
         return cuts.flatMap((cut) =>
           // A hole that a builder sets square on the edge is his own doing, and a stop.
-          cut.of === 'Neck slot' && sidesOf(cut.contour).some((line) => edges.some((edge) => onOneLine(line, edge)))
+          cut.of === 'Neck slot' &&
+          sidesOf(cut.contour).some((line) => edges.some((edge) => onOneLine(line, edge)))
             ? [`${one.id}: ${cut.of}`]
             : [],
         )

@@ -179,6 +179,29 @@ describe('clearance beyond the outline', () => {
     expect(clearance(circle({ x: -13, y: -14 }, 2), plate).distance).toBeCloseTo(-7, 9)
   })
 
+  it('of a hole over a narrow notch is told from the lips of the notch, not through the wood beside it', () => {
+    // A plate 60 x 40 with a saw cut 4 wide from its top to its middle; the hole's centre lies in the cut.
+    const sawn = polygon([
+      { x: 0, y: 0 },
+      { x: 60, y: 0 },
+      { x: 60, y: 40 },
+      { x: 32, y: 40 },
+      { x: 32, y: 20 },
+      { x: 28, y: 20 },
+      { x: 28, y: 40 },
+      { x: 0, y: 40 },
+    ])
+    // Straight up, 3 above the top and 2 beside each lip.
+    const { distance, from } = clearance(circle({ x: 30, y: 38 }, 5), sawn)
+    expect(distance).toBeCloseTo(-Math.hypot(2, 3), 2)
+    expect(from.y).toBeCloseTo(43, 1)
+  })
+
+  it('of a hole with its centre on the outline is minus its radius', () => {
+    expect(clearance(circle({ x: 20, y: 5 }, 3), plate).distance).toBeCloseTo(-3, 2)
+    expect(clearance(circle({ x: 20 + 1e-9, y: 5 }, 3), plate).distance).toBeCloseTo(-3, 2)
+  })
+
   it('of a hole wholly outside is to its far side, not its near one', () => {
     expect(clearance(circle({ x: -90, y: 0 }, 5), plate).distance).toBeCloseTo(-85, 9)
     expect(clearance(rectangle(-30, 0, -20, 5), plate).distance).toBeCloseTo(-20, 9)

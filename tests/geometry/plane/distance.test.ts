@@ -76,7 +76,32 @@ describe('degenerate meetings', () => {
     expectApart(first, line({ x: 1.5, y: 0.5 }, { x: 6, y: 2 }), 0)
   })
 
-  it('lines along one slanting straight line show noise for sides and are still apart', () => {
+  it('lines that seem to cross because the sides of their ends are rounding noise are still apart', () => {
+    // Both lie on one straight line, to rounding; the signs of the noise say "opposite sides" four times.
+    const first = line(
+      { x: 4.087815284729004, y: 5.44252872467041 },
+      { x: 4.986181259155273, y: 7.874655817629446 },
+    )
+    const second = line(
+      { x: 6.772155284881592, y: 12.709785307105221 },
+      { x: 7.203844100236893, y: 13.878487254241563 },
+    )
+    expectApart(
+      first,
+      second,
+      Math.hypot(6.772155284881592 - 4.986181259155273, 12.709785307105221 - 7.874655817629446),
+    )
+  })
+
+  it('circles whose centres differ by less than any number can show are concentric', () => {
+    expectApart(circle({ x: 1.5e-162, y: 0 }, 0.5), circle({ x: 0, y: -1.5e-162 }, 0.25), 0.25)
+    expectApart(circle({ x: 1.5e-162, y: 0 }, 0.5), circle(origin, 0.5), 0)
+    expectApart(arc({ x: 1.5e-162, y: 1.5e-162 }, 5, 10, 200), arc(origin, 3, 100, 300), 2)
+    const on = nearestPoint(circle(origin, 0.5), { x: 0, y: 1.5e-162 })
+    expect(Math.hypot(on.x, on.y)).toBeCloseTo(0.5, 12)
+  })
+
+  it('lines along one slanting straight line are as far apart as their ends', () => {
     const slope = (x: number) => ({ x, y: 0.1 + x * 0.3 })
     for (let i = 0; i < 40; i++) {
       const a = line(slope(i * 0.1), slope(i * 0.1 + 0.7))
@@ -103,6 +128,13 @@ describe('distance between lines and arcs', () => {
 
   it('of lines past each other is from corner to corner (3-4-5)', () => {
     expectApart(line(origin, { x: 10, y: 0 }), line({ x: 13, y: 4 }, { x: 20, y: 4 }), 5)
+  })
+
+  it('of a line that stops short of another is from either of its ends', () => {
+    expectApart(line(origin, { x: 10, y: 0 }), line({ x: 5, y: 7 }, { x: 5, y: 3 }), 3)
+    expectApart(line(origin, { x: 10, y: 0 }), line({ x: 5, y: 3 }, { x: 5, y: 7 }), 3)
+    expectApart(arc(origin, 5, 0, 180), line({ x: 0, y: 11 }, { x: 0, y: 7 }), 2)
+    expectApart(arc(origin, 5, 0, 180), line({ x: 0, y: 7 }, { x: 0, y: 11 }), 2)
   })
 
   it('of a line and the bow of an arc is from the foot through the centre', () => {

@@ -57,6 +57,44 @@ describe('sound contours have no faults', () => {
   })
 })
 
+describe('segments that are tangent where they meet', () => {
+  it('are no crossing, however flat the arc, although rounding sets their meeting beside the vertex', () => {
+    for (let i = 0; i < 3000; i++) {
+      const angle = i * 0.37
+      const bulge = 10 ** (-7.5 + (i % 60) / 10)
+      const joint = { x: 300 + 70 * Math.cos(angle), y: 200 + 70 * Math.sin(angle), bulge }
+      // The chord of a tangent arc leaves at half its sweep from the line before it.
+      const on = angle + 2 * Math.atan(bulge)
+      const end = { x: joint.x + 90 * Math.cos(on), y: joint.y + 90 * Math.sin(on), bulge: 0 }
+      const chain: Chain = {
+        shape: 'chain',
+        closed: false,
+        vertices: [{ x: 300, y: 200, bulge: 0 }, joint, end],
+      }
+      expect(faults(chain)).toEqual([])
+    }
+  })
+})
+
+describe('a segment that comes back to end on the one before it', () => {
+  it.each([0.5, -0.7, 2, 1])(
+    'with bulge %d touches it, whichever way the pair is turned and run',
+    (bulge) => {
+      for (let i = 0; i < 200; i++) {
+        const at = (along: number, of: number): Vertex => ({
+          x: 3 + along * Math.cos(i * 0.31),
+          y: -7 + along * Math.sin(i * 0.31),
+          bulge: of,
+        })
+        const there: Chain = { shape: 'chain', closed: false, vertices: [at(0, 0), at(10, bulge), at(5, 0)] }
+        const back: Chain = { shape: 'chain', closed: false, vertices: [at(5, bulge), at(10, 0), at(0, 0)] }
+        expect(faults(there)).toHaveLength(1)
+        expect(faults(back)).toHaveLength(1)
+      }
+    },
+  )
+})
+
 describe('each fault is told in a sentence that shows what was read', () => {
   const faulty: [string, Contour, string][] = [
     ['a circle without radius', { shape: 'circle', centre: origin, radius: 0 }, 'is 0 mm'],

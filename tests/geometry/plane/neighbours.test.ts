@@ -69,8 +69,8 @@ describe('nearestGaps', () => {
     // A long slot: four small holes lie about its middle, the nearest wood is at its far end.
     const slot = stadium(origin, 200, 4)
     const holes = [-6, -2, 2, 6].map((x) => circle({ x, y: 8 }, 1))
-    const end = circle({ x: 102, y: 0 }, 1)
-    expect(nearestGaps([slot, ...holes, end], 50)[0]).toEqual({ other: 5, gap: expect.closeTo(1, 9) })
+    const end = circle({ x: 105, y: 0 }, 1)
+    expect(nearestGaps([slot, ...holes, end], 50)[0]).toEqual({ other: 5, gap: expect.closeTo(4, 9) })
   })
 })
 

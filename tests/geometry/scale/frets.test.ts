@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { type Design, centsOf, ratioOf, solve } from '../../../geometry/index.ts'
+import { centsOf, type Design, ratioOf, solve } from '../../../geometry/index.ts'
 import { fretShare, fretsOf } from '../../../geometry/scale/frets.ts'
 import { designOf } from '../../support/designs.ts'
 
-const scale = (length: number, frets: Design['scale']['frets']) => fretsOf({ ...designOf().scale, length, frets })
+const scale = (length: number, frets: Design['scale']['frets']) =>
+  fretsOf({ ...designOf().scale, length, frets })
 const equal = (length: number, count: number) => scale(length, { by: 'equal', count })
 const shares = (frets: Design['scale']['frets']) => scale(1000, frets).map((fret) => fret.fromNut / 1000)
 
@@ -11,7 +12,10 @@ const shares = (frets: Design['scale']['frets']) => scale(1000, frets).map((fret
 function expectNear(found: readonly number[], wanted: readonly number[], tolerance: number) {
   expect(found).toHaveLength(wanted.length)
   found.forEach((value, index) => {
-    expect(Math.abs(value - (wanted[index] ?? Number.NaN)), `number ${index + 1} of the table`).toBeLessThanOrEqual(tolerance)
+    expect(
+      Math.abs(value - (wanted[index] ?? Number.NaN)),
+      `number ${index + 1} of the table`,
+    ).toBeLessThanOrEqual(tolerance)
   })
 }
 
@@ -36,7 +40,9 @@ describe('equal temperament', () => {
 
   // The same source, X_n = X_0 2^(-n/12) from the saddle; the table was computed from it to nine decimals.
   const FRACTIONS = [
-    ...[0.056125687, 0.109101282, 0.159103585, 0.206299474, 0.250846462, 0.292893219, 0.332580073, 0.370039475],
+    ...[
+      0.056125687, 0.109101282, 0.159103585, 0.206299474, 0.250846462, 0.292893219, 0.332580073, 0.370039475,
+    ],
     ...[0.405396442, 0.438768976, 0.470268453, 0.5, 0.528062844, 0.554550641, 0.579551792, 0.603149737],
     ...[0.625423231, 0.646446609, 0.666290036, 0.685019738, 0.702698221, 0.719384488, 0.735134226, 0.75],
   ]
@@ -49,7 +55,11 @@ describe('equal temperament', () => {
       ...[35.6398, 69.2793, 101.0308, 131.0002, 159.2875, 185.9872, 211.1883, 234.9751, 257.4267, 278.6183],
       ...[298.6205, 317.5, 335.3199, 352.1397, 368.0154, 383.0001, 397.1438, 410.4936, 423.0942, 434.9875],
     ]
-    expectNear(equal(635, 20).map((fret) => fret.fromNut), table, 0.0005)
+    expectNear(
+      equal(635, 20).map((fret) => fret.fromNut),
+      table,
+      0.0005,
+    )
   })
 
   test('the first 18 frets of 580 mm', () => {
@@ -57,7 +67,11 @@ describe('equal temperament', () => {
       ...[32.5529, 63.2787, 92.2801, 119.6537, 145.4909, 169.8781, 192.8964, 214.6229, 235.1299],
       ...[254.486, 272.7557, 290.0, 306.2764, 321.6394, 336.14, 349.8268, 362.7455, 374.939],
     ]
-    expectNear(equal(580, 18).map((fret) => fret.fromNut), table, 0.0005)
+    expectNear(
+      equal(580, 18).map((fret) => fret.fromNut),
+      table,
+      0.0005,
+    )
   })
 
   // "Intonation" (PJ Guitar, web page), paragraph on the 17.817 rule: fret 12 is exactly half way.
@@ -231,7 +245,10 @@ describe('the list of frets', () => {
 
   test('knows which frets are over the box and which have wood to stand in', () => {
     // Neck-end face at 635 - 172.8 = 462.2 mm; fret 24 is at 476.25, and a board to 440 ends before fret 21, 446.2.
-    const stated = { scale: { frets: { by: 'equal', count: 24 } }, board: { ends: 'at a length', length: 440 } }
+    const stated = {
+      scale: { frets: { by: 'equal', count: 24 } },
+      board: { ends: 'at a length', length: 440 },
+    }
     const { frets } = solve(designOf(stated))
     expect(frets.filter((fret) => fret.overBox).map((fret) => fret.number)).toEqual([23, 24])
     expect(frets.filter((fret) => !fret.onWood).map((fret) => fret.number)).toEqual([21, 22, 23, 24])

@@ -3,7 +3,14 @@ import { blocks, check, type Design, type Layout, sentenceOf, solve } from '../.
 import { designOf, type Stated } from '../../support/designs.ts'
 import { PATIENCE } from '../../support/every-design.ts'
 
-const hole = (fields: Stated = {}) => ({ kind: 'sound-hole', id: 'hole', along: 60, across: 60, diameter: 20, ...fields })
+const hole = (fields: Stated = {}) => ({
+  kind: 'sound-hole',
+  id: 'hole',
+  along: 60,
+  across: 60,
+  diameter: 20,
+  ...fields,
+})
 const layoutOf = (things: Stated[], stated: Stated = {}) => solve(designOf({ ...stated, things }))
 
 /** Where a thing stands in its panel's frame, to a billionth. */
@@ -16,7 +23,14 @@ function at(layout: Layout, id = 'hole'): [number, number] {
 const alone = (fields: Stated, stated: Stated = {}) => at(layoutOf([hole(fields)], stated))
 
 const WIDE = { box: { length: 300, width: 220 } }
-const LET_IN = { box: { length: 300, width: 220, walls: { neckEnd: 10, bass: 8 }, lid: { fit: 'between the walls', play: 1 } } }
+const LET_IN = {
+  box: {
+    length: 300,
+    width: 220,
+    walls: { neckEnd: 10, bass: 8 },
+    lid: { fit: 'between the walls', play: 1 },
+  },
+}
 
 describe('a measure', () => {
   test('stays a number, whatever becomes of the box', () => {
@@ -44,16 +58,23 @@ describe('a share', () => {
   })
 
   test('on a wall is of its length and of its height', () => {
-    expect(alone({ face: 'treble-wall', along: { share: 0.75 }, across: { share: 0.5 } })).toEqual([60, -23.5])
+    expect(alone({ face: 'treble-wall', along: { share: 0.75 }, across: { share: 0.5 } })).toEqual([
+      60, -23.5,
+    ])
   })
 })
 
 describe('midway', () => {
   test('between two lines follows both', () => {
-    const between = { along: { midway: ['neck-end wall', 'saddle'] }, across: { midway: ['neck treble side', 'treble edge'] } }
+    const between = {
+      along: { midway: ['neck-end wall', 'saddle'] },
+      across: { midway: ['neck treble side', 'treble edge'] },
+    }
     // (6 + 172.8) / 2 and (19 + 90) / 2
     expect(alone(between)).toEqual([89.4, 54.5])
-    expect(alone(between, { box: { width: 200 }, saddle: { place: 150 }, neck: { width: 50 } })).toEqual([78, 62.5])
+    expect(alone(between, { box: { width: 200 }, saddle: { place: 150 }, neck: { width: 50 } })).toEqual([
+      78, 62.5,
+    ])
   })
 
   test('knows every line', () => {
@@ -77,7 +98,11 @@ describe('midway', () => {
 
   test('between a line and a thing follows the thing', () => {
     const things = (along: number) => [hole(), hole({ id: 'other', along, across: 40 })]
-    const follower = { ...hole({ id: 'mid' }), along: { midway: ['hole', 'other'] }, across: { midway: ['other', 'treble edge'] } }
+    const follower = {
+      ...hole({ id: 'mid' }),
+      along: { midway: ['hole', 'other'] },
+      across: { midway: ['other', 'treble edge'] },
+    }
     expect(at(layoutOf([...things(100), follower]), 'mid')).toEqual([80, 65])
     expect(at(layoutOf([follower, ...things(140)]), 'mid')).toEqual([100, 65])
   })
@@ -99,11 +124,16 @@ describe('a share of the scale', () => {
 })
 
 describe('a mirrored partner', () => {
-  const pair = (fields: Stated) => [hole(fields), hole({ id: 'partner', along: { mirror: 'hole' }, across: { mirror: 'hole' } })]
+  const pair = (fields: Stated) => [
+    hole(fields),
+    hole({ id: 'partner', along: { mirror: 'hole' }, across: { mirror: 'hole' } }),
+  ]
 
   test('stands on the other side of the centreline, wherever its partner goes', () => {
     expect(at(layoutOf(pair({ along: 70, across: 55 })), 'partner')).toEqual([70, -55])
-    expect(at(layoutOf(pair({ along: { share: 0.5 }, across: { share: -0.5 } })), 'partner')).toEqual([120, 45])
+    expect(at(layoutOf(pair({ along: { share: 0.5 }, across: { share: -0.5 } })), 'partner')).toEqual([
+      120, 45,
+    ])
   })
 
   test('on the opposite wall stands as far along and as far down', () => {
@@ -118,7 +148,10 @@ describe('a mirrored partner', () => {
   })
 
   test('of a mirrored partner stands where the first does', () => {
-    const things = [...pair({ along: 70, across: 55 }), hole({ id: 'third', along: { mirror: 'partner' }, across: { mirror: 'partner' } })]
+    const things = [
+      ...pair({ along: 70, across: 55 }),
+      hole({ id: 'third', along: { mirror: 'partner' }, across: { mirror: 'partner' } }),
+    ]
     expect(at(layoutOf(things), 'third')).toEqual([70, 55])
     expect(at(layoutOf([...things].reverse()), 'third')).toEqual([70, 55])
   })
@@ -143,21 +176,67 @@ describe('the saddle', () => {
 
 describe('what cannot be followed', () => {
   const cases: [string, Stated[], Stated, string, RegExp][] = [
-    ['a partner that is gone', [hole({ along: { mirror: 'gone' } })], {}, 'hole', /follows "gone", and there is no such thing/],
+    [
+      'a partner that is gone',
+      [hole({ along: { mirror: 'gone' } })],
+      {},
+      'hole',
+      /follows "gone", and there is no such thing/,
+    ],
     ['itself', [hole({ across: { mirror: 'hole' } })], {}, 'hole', /hangs on itself/],
     [
       'a ring of three',
-      [hole({ along: { mirror: 'b' } }), hole({ id: 'b', along: { midway: ['c', 'saddle'] } }), hole({ id: 'c', along: { mirror: 'hole' } })],
+      [
+        hole({ along: { mirror: 'b' } }),
+        hole({ id: 'b', along: { midway: ['c', 'saddle'] } }),
+        hole({ id: 'c', along: { mirror: 'hole' } }),
+      ],
       {},
       'hole',
       /hangs on itself/,
     ],
-    ['a thing on a wall from the lid', [hole({ along: { mirror: 'b' } }), hole({ id: 'b', face: 'bass-wall' })], {}, 'hole', /face of another sort/],
-    ['the saddle from a wall', [hole({ face: 'bass-wall', along: { ofScale: 0.2 } })], {}, 'hole', /line that this wall does not have/],
-    ['the treble edge from a wall', [hole({ face: 'bass-wall', across: { midway: ['treble edge', 'centreline'] } })], {}, 'hole', /which a wall does not have/],
-    ['a saddle that stands by itself', [], { saddle: { place: { ofScale: 0.5 } } }, 'saddle', /hangs on the saddle/],
-    ['a saddle that stands by what stands by it', [hole({ along: { ofScale: 0.2 } })], { saddle: { place: { mirror: 'hole' } } }, 'saddle', /hangs on the saddle/],
-    ['a saddle that follows nobody', [], { saddle: { place: { mirror: 'gone' } } }, 'saddle', /no such thing/],
+    [
+      'a thing on a wall from the lid',
+      [hole({ along: { mirror: 'b' } }), hole({ id: 'b', face: 'bass-wall' })],
+      {},
+      'hole',
+      /face of another sort/,
+    ],
+    [
+      'the saddle from a wall',
+      [hole({ face: 'bass-wall', along: { ofScale: 0.2 } })],
+      {},
+      'hole',
+      /line that this wall does not have/,
+    ],
+    [
+      'the treble edge from a wall',
+      [hole({ face: 'bass-wall', across: { midway: ['treble edge', 'centreline'] } })],
+      {},
+      'hole',
+      /which a wall does not have/,
+    ],
+    [
+      'a saddle that stands by itself',
+      [],
+      { saddle: { place: { ofScale: 0.5 } } },
+      'saddle',
+      /hangs on the saddle/,
+    ],
+    [
+      'a saddle that stands by what stands by it',
+      [hole({ along: { ofScale: 0.2 } })],
+      { saddle: { place: { mirror: 'hole' } } },
+      'saddle',
+      /hangs on the saddle/,
+    ],
+    [
+      'a saddle that follows nobody',
+      [],
+      { saddle: { place: { mirror: 'gone' } } },
+      'saddle',
+      /no such thing/,
+    ],
   ]
 
   test.each(cases)('%s is a stop that says so, and no throw', (_what, things, stated, of, sentence) => {
@@ -178,16 +257,24 @@ describe('what cannot be followed', () => {
   })
 
   test('leaves everything else in its place', () => {
-    const broken = layoutOf([hole({ along: { mirror: 'gone' } }), hole({ id: 'other', along: { midway: ['saddle', 'neck-end edge'] } })])
+    const broken = layoutOf([
+      hole({ along: { mirror: 'gone' } }),
+      hole({ id: 'other', along: { midway: ['saddle', 'neck-end edge'] } }),
+    ])
     expect(broken.placed.find((one) => one.thing.id === 'other')?.at.x).toBeCloseTo(86.4, 9)
   })
 
   test('spreads to those that follow it, each with its own finding', () => {
-    const layout = layoutOf([hole({ along: { mirror: 'gone' } }), hole({ id: 'b', along: { mirror: 'hole' } })])
+    const layout = layoutOf([
+      hole({ along: { mirror: 'gone' } }),
+      hole({ id: 'b', along: { mirror: 'hole' } }),
+    ])
     expect(layout.problems.map((one) => one.of)).toEqual(['hole', 'b'])
   })
 
-  test('a chain of ten thousand partners is followed as far as sense goes, and then told', { timeout: PATIENCE }, () => {
+  test('a chain of ten thousand partners is followed as far as sense goes, and then told', {
+    timeout: PATIENCE,
+  }, () => {
     const chain: Stated[] = Array.from({ length: 10_000 }, (_, n) =>
       n === 9_999
         ? { kind: 'screw', id: `s${n}`, along: 20, across: 20 }

@@ -9,7 +9,9 @@ describe('for every design', { timeout: PATIENCE }, () => {
       const { frets, saddle } = solve(design)
       return frets.flatMap((fret, index) => {
         const before = frets[index - 1]?.fromNut ?? (fret.number === 0 ? -1 : 0)
-        return fret.fromNut > before && fret.fromNut < saddle.x + 10 ? [] : [`fret ${fret.number} is at ${fret.fromNut}`]
+        return fret.fromNut > before && fret.fromNut < saddle.x + 10
+          ? []
+          : [`fret ${fret.number} is at ${fret.fromNut}`]
       })
     })
   })
@@ -38,9 +40,12 @@ describe('for every design', { timeout: PATIENCE }, () => {
       const { saddle, panels, box } = solve(design)
       const line = panels.lid.originX + saddle.along
       const inset = panels.lid.originX - box.x0
-      const wanted = design.box.lid.fit === 'on the walls' ? 0 : design.box.walls.neckEnd + design.box.lid.play
+      const wanted =
+        design.box.lid.fit === 'on the walls' ? 0 : design.box.walls.neckEnd + design.box.lid.play
       return [
-        ...(Math.abs(line - (design.scale.length + design.saddle.setback)) > 1e-9 ? [`the saddle falls at ${line}`] : []),
+        ...(Math.abs(line - (design.scale.length + design.saddle.setback)) > 1e-9
+          ? [`the saddle falls at ${line}`]
+          : []),
         ...(Math.abs(inset - wanted) > 1e-9 ? [`the lid begins ${inset} behind the box`] : []),
       ]
     })
@@ -49,7 +54,9 @@ describe('for every design', { timeout: PATIENCE }, () => {
   test('turns of a string are no more than a turn and never negative', () => {
     forEveryDesign((design) =>
       solve(design).strings.flatMap((one) =>
-        [one.sideAngleAtNut, one.sideAngleAtSaddle].filter((angle) => !(angle >= 0 && angle <= 2 * Math.PI)).map(String),
+        [one.sideAngleAtNut, one.sideAngleAtSaddle]
+          .filter((angle) => !(angle >= 0 && angle <= 2 * Math.PI))
+          .map(String),
       ),
     )
   })
@@ -59,7 +66,8 @@ describe('for every design', { timeout: PATIENCE }, () => {
       const { strings } = solve(design)
       const [first, last] = [strings[0], strings.at(-1)]
       if (!first || !last || strings.length !== design.strings.count) return ['strings are missing']
-      if (strings.length === 1) return first.yAtNut === 0 && first.yAtSaddle === 0 ? [] : ['one string off the centreline']
+      if (strings.length === 1)
+        return first.yAtNut === 0 && first.yAtSaddle === 0 ? [] : ['one string off the centreline']
       const off = Math.max(
         Math.abs(last.yAtNut - first.yAtNut - design.strings.spanAtNut),
         Math.abs(last.yAtSaddle - first.yAtSaddle - design.strings.spanAtSaddle),

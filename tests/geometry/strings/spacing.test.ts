@@ -8,19 +8,23 @@ describe('equal centres', () => {
   test('four strings 11/16 in apart span 2 1/16 in', () => {
     const centres = stringCentres(4, inchesToMm(2 + 1 / 16), 'equal centres', [])
     expect(centres).toHaveLength(4)
-    for (let n = 1; n < 4; n++) expect((centres[n] ?? 0) - (centres[n - 1] ?? 0)).toBeCloseTo(inchesToMm(11 / 16), 12)
+    for (let n = 1; n < 4; n++)
+      expect((centres[n] ?? 0) - (centres[n - 1] ?? 0)).toBeCloseTo(inchesToMm(11 / 16), 12)
     expect(inchesToMm(2 + 1 / 16)).toBeCloseTo(3 * inchesToMm(11 / 16), 12)
   })
 
-  test.each([2, 3, 4, 5, 6, 12])('%d strings lie alike on both sides of the centreline, bass first', (count) => {
-    const centres = stringCentres(count, 50, 'equal centres', [])
-    expect(centres[0]).toBe(-25)
-    expect(centres.at(-1)).toBe(25)
-    centres.forEach((centre, index) => {
-      expect(centre).toBeCloseTo(-(centres[count - 1 - index] ?? Number.NaN), 12)
-    })
-    expect([...centres].sort((a, b) => a - b)).toEqual(centres)
-  })
+  test.each([2, 3, 4, 5, 6, 12])(
+    '%d strings lie alike on both sides of the centreline, bass first',
+    (count) => {
+      const centres = stringCentres(count, 50, 'equal centres', [])
+      expect(centres[0]).toBe(-25)
+      expect(centres.at(-1)).toBe(25)
+      centres.forEach((centre, index) => {
+        expect(centre).toBeCloseTo(-(centres[count - 1 - index] ?? Number.NaN), 12)
+      })
+      expect([...centres].sort((a, b) => a - b)).toEqual(centres)
+    },
+  )
 
   test('a single string lies on the centreline, whatever its span', () => {
     expect(stringCentres(1, 50, 'equal centres', [])).toEqual([0])
@@ -30,7 +34,12 @@ describe('equal centres', () => {
 
 describe('equal gaps', () => {
   const edges = (centres: readonly number[], gauges: readonly number[]) =>
-    centres.slice(1).map((centre, index) => centre - (gauges[index + 1] ?? 0) / 2 - ((centres[index] ?? 0) + (gauges[index] ?? 0) / 2))
+    centres
+      .slice(1)
+      .map(
+        (centre, index) =>
+          centre - (gauges[index + 1] ?? 0) / 2 - ((centres[index] ?? 0) + (gauges[index] ?? 0) / 2),
+      )
 
   test('leave the same room between the edges of thick and thin strings', () => {
     const gauges = [1.35, 1.07, 0.66, 0.43, 0.33]
@@ -45,7 +54,9 @@ describe('equal gaps', () => {
 
   test('are equal centres where all strings are alike', () => {
     const gauges = [0.4, 0.4, 0.4, 0.4]
-    const [gaps, centres] = (['equal gaps', 'equal centres'] as const).map((how) => stringCentres(4, 30, how, gauges))
+    const [gaps, centres] = (['equal gaps', 'equal centres'] as const).map((how) =>
+      stringCentres(4, 30, how, gauges),
+    )
     gaps?.forEach((one, index) => {
       expect(one).toBeCloseTo(centres?.[index] ?? Number.NaN, 12)
     })
@@ -120,7 +131,9 @@ describe('the strings of a design', () => {
   })
 
   test('stand as high as board and nut, and as the saddle, say', () => {
-    const layout = solve(designOf({ neck: { rise: 2 }, board: { thickness: 6 }, nut: { height: 1.5 }, saddle: { height: 14 } }))
+    const layout = solve(
+      designOf({ neck: { rise: 2 }, board: { thickness: 6 }, nut: { height: 1.5 }, saddle: { height: 14 } }),
+    )
     expect(layout.playingTop).toBe(8)
     for (const string of layout.strings) {
       expect(string.zAtNut).toBe(9.5)

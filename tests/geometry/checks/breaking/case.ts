@@ -1,0 +1,50 @@
+/**
+ * For every rule a design that keeps it and designs made to break it, each with what a pencil and the plain sizes
+ * in the comment beside it say must be measured.
+ *
+ * The sizes that a file may leave out: box 240 × 180 × 55 with walls of 6 and lid and base of 4, lid on the walls,
+ * base under them; scale 635 with 18 frets; three strings, 24 mm over all at the nut and 26 at the saddle, 0.4 mm
+ * thick; saddle 172.8 mm along the lid (0.72 × 240), foot 5 × 50; neck 38 × 19 × 914, flush, relief 3, tail 38;
+ * head 150 with posts at 45 and 77 mm, 7 mm either side; string holes of 2.4 mm, 13 mm apart, 14 mm behind the box.
+ */
+import type { Stated } from '../../../support/designs.ts'
+
+export interface Breaking {
+  readonly what: string
+  readonly design: Stated
+  readonly grade: 'stop' | 'care' | 'note'
+  /** What must be measured, in the rule's own unit. */
+  readonly measured: number
+}
+
+export interface Case {
+  /** Nothing of this rule is wrong here, and every limit of the rule is at work. */
+  readonly holds: Stated
+  readonly breaks: readonly Breaking[]
+}
+
+export type Cases = Readonly<Record<string, Case>>
+
+export const hole = (fields: Stated = {}) => ({
+  kind: 'sound-hole',
+  id: 'hole',
+  along: 60,
+  across: 60,
+  diameter: 25,
+  ...fields,
+})
+export const screw = (fields: Stated = {}) => ({
+  kind: 'screw',
+  id: 'screw',
+  along: 5,
+  across: 60,
+  head: 6,
+  ...fields,
+})
+export const pickup = (fields: Stated = {}) => ({
+  kind: 'pickup',
+  id: 'pickup',
+  along: { ofScale: 0.1 },
+  ...fields,
+})
+export const things = (...list: Stated[]): Stated => ({ things: list })

@@ -1,0 +1,118 @@
+/** Designs made to break the rules about both ends: blank, head, posts and string holes. */
+import type { Cases } from './case.ts'
+
+export const ENDS: Cases = {
+  'tail-hole-web': {
+    holds: {},
+    breaks: [
+      // 6 - 2.4
+      { what: 'holes near each other', design: { tailpiece: { span: 12 } }, grade: 'care', measured: 3.6 },
+      { what: 'holes in one', design: { tailpiece: { span: 4 } }, grade: 'stop', measured: -0.4 },
+      // 13 - 7: a hole of 7 wants 7
+      { what: 'wide holes', design: { tailpiece: { diameter: 7 } }, grade: 'care', measured: 6 },
+    ],
+  },
+  'tail-hole-to-end': {
+    holds: {},
+    breaks: [
+      // 38 - 30 - 1.2
+      { what: 'holes near the end', design: { tailpiece: { fromEdge: 30 } }, grade: 'care', measured: 6.8 },
+      { what: 'holes in the end', design: { tailpiece: { fromEdge: 37.5 } }, grade: 'stop', measured: -0.7 },
+      // 19 - 16 - 1.2
+      { what: 'holes near the side', design: { tailpiece: { span: 32 } }, grade: 'care', measured: 1.8 },
+      {
+        what: 'holes near the edge of the wall',
+        design: { tailpiece: { at: 'the tail-end wall', fromEdge: 5 } },
+        grade: 'care',
+        measured: 3.8,
+      },
+      // The wall is 55 - 4 - 4 = 47 tall.
+      {
+        what: 'holes below the wall',
+        design: { tailpiece: { at: 'the tail-end wall', fromEdge: 47 } },
+        grade: 'stop',
+        measured: -1.2,
+      },
+      {
+        what: 'holes before the lid',
+        design: { tailpiece: { at: 'the lid', fromEdge: 240 } },
+        grade: 'stop',
+        measured: -1.2,
+      },
+      // A lid let in between walls of 6 and 40 reaches 90 - 40 - 0.5 = 49.5 to the bass side; 49.5 - 48 - 1.2
+      {
+        what: 'holes near the bass side of a lid let in beside a thick wall',
+        design: {
+          box: { lid: { fit: 'between the walls' }, walls: { bass: 40 } },
+          tailpiece: { at: 'the lid', span: 96 },
+        },
+        grade: 'care',
+        measured: 0.3,
+      },
+    ],
+  },
+  'tail-to-hold': {
+    holds: {},
+    breaks: [
+      { what: 'a tail too short', design: { neck: { tail: 10 } }, grade: 'stop', measured: 10 },
+      { what: 'a neck without a tail', design: { neck: { ends: 'at a block' } }, grade: 'stop', measured: 0 },
+    ],
+  },
+  'tail-holes-for-strings': {
+    holds: {},
+    breaks: [{ what: 'a hole too few', design: { tailpiece: { holes: 2 } }, grade: 'stop', measured: 2 }],
+  },
+  'blank-length': {
+    holds: {},
+    breaks: [
+      // 150 + 635 + 67.2 + 38 = 890.2
+      { what: 'a blank used up', design: { neck: { length: 891 } }, grade: 'care', measured: 0.8 },
+      { what: 'a blank too short', design: { neck: { length: 880 } }, grade: 'stop', measured: -10.2 },
+    ],
+  },
+  'head-on-blank': {
+    holds: {},
+    breaks: [
+      {
+        what: 'a head wider than the blank',
+        design: { headstock: { width: 50 } },
+        grade: 'note',
+        measured: -12,
+      },
+      {
+        what: 'a nut wider than the blank',
+        design: { neck: { widthAtNut: 44 } },
+        grade: 'note',
+        measured: -6,
+      },
+    ],
+  },
+  'first-post': {
+    holds: {},
+    breaks: [
+      { what: 'a post near the nut', design: { headstock: { firstPost: 35 } }, grade: 'care', measured: 35 },
+      { what: 'a post at the nut', design: { headstock: { firstPost: 25 } }, grade: 'stop', measured: 25 },
+      { what: 'a treble post nearer', design: { headstock: { stagger: -10 } }, grade: 'care', measured: 35 },
+    ],
+  },
+  'posts-on-head': {
+    holds: {},
+    breaks: [
+      // 80 - 45 - 32 - 4
+      { what: 'a head too short', design: { headstock: { length: 80 } }, grade: 'stop', measured: -1 },
+      {
+        what: 'posts near each other',
+        design: { headstock: { postSpacing: 20 } },
+        grade: 'care',
+        measured: 20,
+      },
+      { what: 'posts in one hole', design: { headstock: { postSpacing: 7 } }, grade: 'stop', measured: 7 },
+    ],
+  },
+  'posts-for-strings': {
+    holds: {},
+    breaks: [
+      { what: 'a post too few', design: { headstock: { bassTuners: 1 } }, grade: 'stop', measured: 2 },
+    ],
+  },
+}
