@@ -17,7 +17,7 @@ import { SAME_POINT } from './tolerance.ts'
  * this far beyond; exact for a round outline and mostly for a round hole, otherwise up to 0.001 mm too little
  * (see `farthest`). `inner` may be open. Throws for an open `outer`.
  *
- * @example clearance(circle({ x: 0, y: 0 }, 5), rectangle(-10, -10, 20, 20)).distance // 5, from (-5, 0) to (-10, 0)
+ * @example clearance(circle({ x: 0, y: 0 }, 5), rectangle(-10, -12, 20, 20)).distance // 5, from (-5, 0) to (-10, 0)
  */
 export function clearance(inner: Contour, outer: Contour): Nearest {
   mustBeClosed(outer, 'can hold another')

@@ -2,25 +2,11 @@
  * What is wrong with a contour, in words. Makers never make a faulty one; this is for curves from outside, for
  * guards before a file is written, and for tests.
  */
-
-import { closest, noWay } from './closest.ts'
 import type { Chain, Contour, Vertex } from './contour.ts'
-import { crossings } from './crossings.ts'
 import { area } from './measure.ts'
-import { neighbours } from './neighbours.ts'
-import { type Piece, piecesOf } from './pieces.ts'
-import { boxGapSquared, distanceToPiece } from './spot.ts'
+import { piecesOf } from './pieces.ts'
+import { selfCrossing } from './self-crossing.ts'
 import { SAME_POINT } from './tolerance.ts'
-
-/** Up to this many pieces every pair is looked at; above, only pairs whose boxes meet. */
-const FEW = 200
-
-/**
- * A meeting of two neighbours this near to their common vertex is that vertex, mm: where they are tangent,
- * rounding of a coordinate (1e-13) moves the computed meeting by its root times the root of the radius.
- */
-const NEAR_VERTEX = 1e-4
-const NEAR_VERTEX_PER_RADIUS = 1e-6
 
 /**
  * Sentences that say what is wrong with a contour; none for a sound one. Found are: too few vertices, numbers
@@ -80,83 +66,4 @@ function vertexFaults({ vertices, closed }: Chain): string[] {
 
 function together(a: Vertex | undefined, b: Vertex | undefined): boolean {
   return a !== undefined && b !== undefined && Math.hypot(a.x - b.x, a.y - b.y) <= SAME_POINT
-}
-
-function selfCrossing(pieces: readonly Piece[], closed: boolean): string | undefined {
-  const count = pieces.length
-  const index = count > FEW ? neighbours(pieces) : undefined
-  for (let i = 0; i < count; i++) {
-    const a = pieces[i]
-    if (a === undefined) continue
-    for (const j of index?.near(a, SAME_POINT) ?? laterThan(i, count)) {
-      const b = pieces[j]
-      if (j <= i || b === undefined) continue
-      const follows = j === i + 1
-      const closes = closed && i === 0 && j === count - 1
-      const fault = follows || closes ? neighbourFault(a, b, follows, closes) : strangerFault(a, b)
-      if (fault !== undefined) return `Segments ${i + 1} and ${j + 1} ${fault}.`
-    }
-  }
-  return undefined
-}
-
-function* laterThan(i: number, count: number): Generator<number> {
-  for (let j = i + 1; j < count; j++) yield j
-}
-
-/** Segments that share no vertex must not come together anywhere. */
-function strangerFault(a: Piece, b: Piece): string | undefined {
-  if (boxGapSquared(a, b) > SAME_POINT * SAME_POINT) return undefined
-  const way = noWay()
-  closest(a, b, way)
-  if (way.distance > SAME_POINT) return undefined
-  return `cross or touch at (${words(way.ax)}, ${words(way.ay)})`
-}
-
-/** Segments that share a vertex must meet nowhere else, nor run back along each other. */
-function neighbourFault(a: Piece, b: Piece, follows: boolean, closes: boolean): string | undefined {
-  const [shorter, longer] = a.length <= b.length ? [a, b] : [b, a]
-  const middle = middleOf(shorter)
-  // A thousandth of the length tells a segment hardly longer than SAME_POINT from one that runs back.
-  const upon = Math.min(SAME_POINT, shorter.length / 1000)
-  if (distanceToPiece(longer, middle.x, middle.y) <= upon) return 'run back along each other'
-  const near = NEAR_VERTEX + NEAR_VERTEX_PER_RADIUS * Math.max(a.radius, b.radius)
-  const met: number[] = []
-  const count = crossings(a, b, met)
-  for (let i = 0; i < count; i++) {
-    const x = met[2 * i] ?? 0
-    const y = met[2 * i + 1] ?? 0
-    if (follows && Math.hypot(x - a.x2, y - a.y2) <= near) continue
-    if (closes && Math.hypot(x - a.x1, y - a.y1) <= near) continue
-    return `cross or touch at (${words(x)}, ${words(y)})`
-  }
-  // An end that comes to lie on the other segment without crossing it touches too.
-  if (follows && closes) return undefined
-  const [freeOfA, freeOfB] = follows
-    ? [
-        { x: a.x1, y: a.y1 },
-        { x: b.x2, y: b.y2 },
-      ]
-    : [
-        { x: a.x2, y: a.y2 },
-        { x: b.x1, y: b.y1 },
-      ]
-  if (distanceToPiece(b, freeOfA.x, freeOfA.y) <= SAME_POINT) {
-    return `cross or touch at (${words(freeOfA.x)}, ${words(freeOfA.y)})`
-  }
-  if (distanceToPiece(a, freeOfB.x, freeOfB.y) <= SAME_POINT) {
-    return `cross or touch at (${words(freeOfB.x)}, ${words(freeOfB.y)})`
-  }
-  return undefined
-}
-
-function middleOf(piece: Piece): { readonly x: number; readonly y: number } {
-  return piece.isArc
-    ? { x: piece.cx + piece.ux * piece.radius, y: piece.cy + piece.uy * piece.radius }
-    : { x: (piece.x1 + piece.x2) / 2, y: (piece.y1 + piece.y2) / 2 }
-}
-
-/** A coordinate for a sentence: to a thousandth of a millimetre, with a dot in every country. */
-function words(length: number): string {
-  return String(Math.round(length * 1000) / 1000 + 0)
 }

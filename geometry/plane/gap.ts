@@ -3,7 +3,7 @@
  *
  * Said in one way for all cases: minus the greatest sum of depths that one place can have inside both. Between
  * two openings that are apart that is their distance; for two circles it is always the distance of the centres
- * less both radii, overlapping or not; and it never jumps while one opening moves across the other.
+ * less both radii, overlapping or not; and by this definition it never jumps while one opening crosses another.
  */
 import { depthAt, goesRound } from './contains.ts'
 import type { Chain, Contour, Point } from './contour.ts'
@@ -34,16 +34,15 @@ export function gap(a: Contour, b: Contour): number {
   if (!meet && !aLiesInB && !bLiesInA) return near.distance
 
   const { from, to } = near
-  let best: Reach = { value: 0, x: from.x, y: from.y, toX: to.x, toY: to.y }
+  const start: Reach = { value: 0, x: from.x, y: from.y, toX: to.x, toY: to.y }
   for (const middle of [deepestOf(a), deepestOf(b)]) {
-    if (middle === undefined) continue
-    const value = depthAt(middle, a) + depthAt(middle, b)
-    if (value > best.value) best = { ...best, value }
+    if (middle !== undefined) start.value = Math.max(start.value, depthAt(middle, a) + depthAt(middle, b))
   }
-  // The line of the one that holds the other is nowhere within it.
-  if (!bLiesInA) best = farthest(a, b, 'within', best)
-  if (!aLiesInB) best = farthest(b, a, 'within', best)
-  return 0 - best.value
+  // The line of the one that holds the other is nowhere within it. Both searches start from the same, so that
+  // swapping the two changes nothing.
+  const ofA = bLiesInA ? start : farthest(a, b, 'within', start)
+  const ofB = aLiesInB ? start : farthest(b, a, 'within', start)
+  return 0 - Math.max(ofA.value, ofB.value)
 }
 
 function startsIn(a: Chain, b: Chain): boolean {

@@ -1,7 +1,7 @@
 /**
  * Laws of the plane, tried on contours of every kind: what must hold whatever the shape, and what a slow and
- * plain way of measuring says (dense samples, winding angles, every pair). Seeds are fixed; a failure prints
- * the shrunk contours. A law that hardly met the case it is about fails for idleness.
+ * plain way of measuring says (dense samples, winding angles). Seeds are fixed; a failure prints the shrunk
+ * contours. A law that hardly met the case it is about fails for idleness.
  */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
@@ -10,7 +10,6 @@ import {
   area,
   bounds,
   centroid,
-  circle,
   clearance,
   combinedPlacement,
   deepest,
@@ -22,59 +21,31 @@ import {
   gap,
   inversePlacement,
   isInside,
-  isWithin,
   length,
   mirrorX,
   mirrorY,
   move,
   nearest,
-  nearestGaps,
   nearestPoint,
   place,
   placePoint,
   reversed,
-  stadium,
   turn,
 } from '../../geometry/plane/index.ts'
+import { law, ROOT_OF_ROUNDING, ROUNDING, SEARCHED, seed } from '../geometry/plane/law.ts'
 import {
   apart,
   contours,
   longestStep,
+  pairs,
   placements,
   points,
   polygonArea,
   sampled,
-  sampledDepth,
   sampledDistance,
   stars,
   windings,
 } from '../geometry/plane/shapes.ts'
-
-/** Rounding of a few hundred millimetres through a few dozen operations, mm. */
-const ROUNDING = 1e-9
-/** Where a root of a rounding error enters, as in the radius of a flat arc, mm. */
-const ROOT_OF_ROUNDING = 1e-6
-/** How far a depth found by search may fall short, mm, as `clearance` and `gap` promise. */
-const SEARCHED = 0.001 + ROUNDING
-
-const seed = 20
-
-function law<T extends [unknown, ...unknown[]]>(
-  inputs: { readonly [K in keyof T]: fc.Arbitrary<T[K]> },
-  holds: (...args: T) => void,
-  numRuns = 300,
-): void {
-  const together = fc.tuple(...inputs) as unknown as fc.Arbitrary<T>
-  fc.assert(
-    fc.property(together, (args) => {
-      holds(...args)
-    }),
-    { seed, numRuns },
-  )
-}
-
-/** Small things near large ones: the pairs that a lid is full of. */
-const pairs: fc.Arbitrary<readonly [Contour, Contour]> = fc.tuple(contours, contours)
 
 describe(`distance (seed ${seed})`, () => {
   it('swapped contours are as far apart, and the way between them is the same way back', () => {
@@ -312,173 +283,3 @@ describe(`inside and outside (seed ${seed})`, () => {
     )
   })
 })
-
-describe(`clearance and gap (seed ${seed})`, () => {
-  it('clearance is what samples of the inner contour say: the least depth inside, or the farthest beyond', () => {
-    const met = { within: 0, crossing: 0, beyond: 0 }
-    law(
-      [pairs],
-      ([large, any]) => {
-        // Shrunk about its middle, the second often fits inside the first.
-        for (const inner of [any, stadium(deepest(large), 3, 2), circle(deepest(any), 1)]) {
-          const { distance: told, from, to } = clearance(inner, large)
-          const outline = sampled(large, 150)
-          const samples = sampled(inner, 40)
-          const step =
-            longestStep([...samples, samples[0] as Point]) + longestStep([...outline, outline[0] as Point])
-          const depths = samples.map((sample) => sampledDepth(sample, outline))
-          const least = Math.min(...depths)
-          // A sample's depth is too great by no more than its distance to the nearest sample of the outline.
-          expect(told).toBeLessThanOrEqual(Math.max(least, 0) + SEARCHED)
-          expect(told).toBeGreaterThanOrEqual(least - step)
-          if (least < -step) expect(told).toBeLessThanOrEqual(least + step)
-          expect(isWithin(inner, large)).toBe(told >= 0)
-          expect(Math.abs(apart(from, to) - Math.abs(told))).toBeLessThan(ROOT_OF_ROUNDING)
-          expect(distanceToPoint(inner, from)).toBeLessThan(ROOT_OF_ROUNDING)
-          expect(distanceToPoint(large, to)).toBeLessThan(ROOT_OF_ROUNDING)
-          if (told > 0) met.within++
-          else if (distance(inner, large) === 0) met.crossing++
-          else met.beyond++
-        }
-      },
-      100,
-    )
-    expect(Math.min(met.within, met.crossing, met.beyond)).toBeGreaterThan(30)
-  })
-
-  it('gap is the distance where two are apart; otherwise no more depth than any place has in both', () => {
-    const met = { apart: 0, overlapping: 0 }
-    law(
-      [pairs],
-      ([a, b]) => {
-        const told = gap(a, b)
-        // Every place of a fine grid over both: the definition, tried out.
-        const boxA = bounds(a)
-        const boxB = bounds(b)
-        const left = Math.min(boxA.minX, boxB.minX)
-        const right = Math.max(boxA.maxX, boxB.maxX)
-        const foot = Math.min(boxA.minY, boxB.minY)
-        const head = Math.max(boxA.maxY, boxB.maxY)
-        const rows = 60
-        let most = Number.NEGATIVE_INFINITY
-        for (let i = 0; i <= rows; i++) {
-          for (let k = 0; k <= rows; k++) {
-            const place = { x: left + ((right - left) * i) / rows, y: foot + ((head - foot) * k) / rows }
-            most = Math.max(most, depthAt(place, a) + depthAt(place, b))
-          }
-        }
-        const cell = Math.hypot(right - left, head - foot) / rows
-        // Both depths together change by no more than twice the step from the nearest grid place.
-        expect(-told).toBeLessThanOrEqual(most + cell + SEARCHED)
-        if (told > 0) {
-          expect(told).toBeCloseTo(distance(a, b), 9)
-          met.apart++
-        } else {
-          met.overlapping++
-          const exact = a.shape === 'circle' || b.shape === 'circle'
-          if (exact) expect(-told).toBeGreaterThanOrEqual(most - ROUNDING)
-          // Two chains: at least the depth of any sample of either line in the other.
-          for (const sample of sampled(a, 20))
-            expect(-told).toBeGreaterThanOrEqual(depthAt(sample, b) - SEARCHED)
-          for (const sample of sampled(b, 20))
-            expect(-told).toBeGreaterThanOrEqual(depthAt(sample, a) - SEARCHED)
-        }
-      },
-      150,
-    )
-    expect(Math.min(met.apart, met.overlapping)).toBeGreaterThan(30)
-  })
-
-  it('nearestGaps names what comparing every pair names', () => {
-    const met = { found: 0, none: 0 }
-    law(
-      [fc.array(contours, { maxLength: 14 }), fc.double({ min: -2, max: 30, noNaN: true })],
-      (all, limit) => {
-        const told = nearestGaps(all, limit)
-        all.forEach((contour, i) => {
-          let expected: { other: number; gap: number } | null = null
-          all.forEach((other, k) => {
-            if (k === i) return
-            const wood = gap(contour, other)
-            if (wood <= limit && (expected === null || wood < expected.gap))
-              expected = { other: k, gap: wood }
-          })
-          expect(told[i]).toEqual(expected)
-          if (expected === null) met.none++
-          else met.found++
-        })
-      },
-      150,
-    )
-    expect(Math.min(met.found, met.none)).toBeGreaterThan(20)
-  })
-})
-
-describe(`faults (seed ${seed})`, () => {
-  it('are none in what the makers make and motions carry', () => {
-    law([contours], (contour) => expect(faults(contour)).toEqual([]))
-  })
-
-  it('two corners exchanged make a crossing that a plain check of every pair of steps sees too', () => {
-    const met = { crossing: 0, sound: 0 }
-    const exchanged = fc.tuple(stars, fc.nat(7), fc.nat(7)).filter(([star]) => star.vertices.length > 3)
-    law(
-      [exchanged],
-      ([star, i, k]) => {
-        const vertices = star.vertices.map((vertex) => ({ ...vertex }))
-        const a = i % vertices.length
-        const b = k % vertices.length
-        ;[vertices[a], vertices[b]] = [
-          vertices[b] as (typeof vertices)[0],
-          vertices[a] as (typeof vertices)[0],
-        ]
-        const mixed: Chain = { shape: 'chain', closed: true, vertices }
-        const steps = sampled(mixed, 40)
-        const seen = stepsCross(steps)
-        const told = faults(mixed).some((fault) => fault.includes('cross or touch'))
-        // Steps stray from arcs by a hair: where the two answers differ, the lines must nearly touch there.
-        if (told !== seen) expect(nearlyTouches(steps)).toBe(true)
-        if (told && seen) met.crossing++
-        if (!told && !seen) met.sound++
-      },
-      200,
-    )
-    expect(Math.min(met.crossing, met.sound)).toBeGreaterThan(30)
-  })
-})
-
-/** Which side of a step a point lies on; on its straight line, to rounding, neither. */
-function side(a: Point, b: Point, c: Point): number {
-  const twice = (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)
-  return Math.abs(twice) < ROUNDING ? 0 : Math.sign(twice)
-}
-
-function stepsCross(steps: readonly Point[]): boolean {
-  const n = steps.length
-  for (let i = 0; i < n; i++) {
-    for (let k = i + 2; k < n; k++) {
-      if (i === 0 && k === n - 1) continue
-      const [a, b, c, d] = [steps[i], steps[i + 1], steps[k], steps[(k + 1) % n]] as [
-        Point,
-        Point,
-        Point,
-        Point,
-      ]
-      if (side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0) return true
-    }
-  }
-  return false
-}
-
-/** True where two places of the outline more than a few steps from each other come within a twentieth mm. */
-function nearlyTouches(steps: readonly Point[]): boolean {
-  const n = steps.length
-  for (let i = 0; i < n; i++) {
-    for (let k = i + 3; k < n; k++) {
-      if (n - k + i < 3) continue
-      const reach = apart(steps[i] as Point, steps[i + 1 < n ? i + 1 : 0] as Point)
-      if (apart(steps[i] as Point, steps[k] as Point) < reach + 0.05) return true
-    }
-  }
-  return false
-}

@@ -94,10 +94,18 @@ describe('degenerate meetings', () => {
   })
 
   it('circles whose centres differ by less than any number can show are concentric', () => {
-    expectApart(circle({ x: 1.5e-162, y: 0 }, 0.5), circle({ x: 0, y: -1.5e-162 }, 0.25), 0.25)
-    expectApart(circle({ x: 1.5e-162, y: 0 }, 0.5), circle(origin, 0.5), 0)
-    expectApart(arc({ x: 1.5e-162, y: 1.5e-162 }, 5, 10, 200), arc(origin, 3, 100, 300), 2)
-    const on = nearestPoint(circle(origin, 0.5), { x: 0, y: 1.5e-162 })
+    expectApart(
+      circle({ x: 1.5717277847026288e-162, y: 0 }, 0.5),
+      circle({ x: 0, y: -1.5717277847026288e-162 }, 0.25),
+      0.25,
+    )
+    expectApart(circle({ x: 1.5717277847026288e-162, y: 0 }, 0.5), circle(origin, 0.5), 0)
+    expectApart(
+      arc({ x: 1.5717277847026288e-162, y: 1.5717277847026288e-162 }, 5, 10, 200),
+      arc(origin, 3, 100, 300),
+      2,
+    )
+    const on = nearestPoint(circle(origin, 0.5), { x: 0, y: 1.5717277847026288e-162 })
     expect(Math.hypot(on.x, on.y)).toBeCloseTo(0.5, 12)
   })
 

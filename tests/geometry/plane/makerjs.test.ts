@@ -17,7 +17,7 @@ import {
   roundedRectangle,
   stadium,
 } from '../../../geometry/plane/index.ts'
-import { contours, points, stars } from './shapes.ts'
+import { contours, evenly, points, stars } from './shapes.ts'
 
 const origin = { x: 0, y: 0 }
 
@@ -47,10 +47,10 @@ function expectBox(contour: Contour, model: MakerJs.IModel): void {
   const box = makerjs.measure.modelExtents(model)
   if (box === null) throw new Error('the other library measured nothing')
   const { minX, minY, maxX, maxY } = bounds(contour)
-  expect(minX).toBeCloseTo(box.low[0] ?? Number.NaN, 6)
-  expect(minY).toBeCloseTo(box.low[1] ?? Number.NaN, 6)
-  expect(maxX).toBeCloseTo(box.high[0] ?? Number.NaN, 6)
-  expect(maxY).toBeCloseTo(box.high[1] ?? Number.NaN, 6)
+  expect(minX).toBeCloseTo(box.low[0] ?? Number.NaN, 5)
+  expect(minY).toBeCloseTo(box.low[1] ?? Number.NaN, 5)
+  expect(maxX).toBeCloseTo(box.high[0] ?? Number.NaN, 5)
+  expect(maxY).toBeCloseTo(box.high[1] ?? Number.NaN, 5)
 }
 
 describe('against maker.js: shapes that both make', () => {
@@ -85,7 +85,7 @@ const bentOrStraight = contours.filter(
 
 describe('against maker.js: any contour (seed 11)', () => {
   it('is as long', () => {
-    // The other library finds an arc's centre by stepping out from the chord, and rounds on the way.
+    // The other library rounds places on its arcs to 1e-7, and an arc's centre is found from such places.
     fc.assert(
       fc.property(bentOrStraight, (contour) => {
         expect(length(contour)).toBeCloseTo(makerjs.measure.modelPathLength(toModel(contour)), 5)
@@ -133,17 +133,15 @@ describe('against maker.js: pieces that cross (seed 12)', () => {
       const to = star.vertices[(i + 1) % star.vertices.length] as Vertex
       return { shape: 'chain', closed: false, vertices: [from, { ...to, bulge: 0 }] }
     }
-    const bent = fc
-      .tuple(stars, fc.nat(7), fc.double({ min: -1.5, max: 1.5, noNaN: true }))
-      .map(([star, i, bulge]) => {
-        const { vertices } = piece(star, i)
-        const [from, to] = vertices as readonly [Vertex, Vertex]
-        // Leave out bows so flat that the other library's rounding of radii decides.
-        return {
-          ...piece(star, i),
-          vertices: [{ ...from, bulge: Math.abs(bulge) < 0.05 ? 0 : bulge }, to],
-        } as Chain
-      })
+    const bent = fc.tuple(stars, fc.nat(7), evenly(-1.5, 1.5)).map(([star, i, bulge]) => {
+      const { vertices } = piece(star, i)
+      const [from, to] = vertices as readonly [Vertex, Vertex]
+      // Leave out bows so flat that the other library's rounding of radii decides.
+      return {
+        ...piece(star, i),
+        vertices: [{ ...from, bulge: Math.abs(bulge) < 0.05 ? 0 : bulge }, to],
+      } as Chain
+    })
     fc.assert(
       fc.property(bent, bent, (a, b) => {
         const apart = distance(a, b)

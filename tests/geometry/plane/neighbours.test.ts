@@ -32,6 +32,31 @@ describe('neighbours', () => {
     expect(index.near(unit, 2)).toEqual([2, 3])
     expect(index.near(unit, 4)).toEqual([1, 2, 3])
     expect(index.near(unit, 1.999)).toEqual([2])
+    const stack = neighbours([rectangle(0, 3, 1, 4), rectangle(0, -4, 1, -2)].map(bounds))
+    expect(stack.near(unit, 2)).toEqual([0, 1])
+    expect(stack.near(unit, 1.999)).toEqual([])
+  })
+})
+
+describe('neighbours of few boxes and of many', () => {
+  it.each([1, 24, 25, 400])('of %d boxes finds those that asking one after another finds', (n) => {
+    const boxes = field(n).map(bounds)
+    const index = neighbours(boxes)
+    for (const grow of [0, 1, 1.1, 7]) {
+      for (const asked of [bounds(circle({ x: 4, y: 4 }, 1)), bounds(circle({ x: -5, y: 2 }, 3))]) {
+        const expected = boxes.flatMap((box, i) => {
+          const inX = box.maxX >= asked.minX - grow && box.minX <= asked.maxX + grow
+          const inY = box.maxY >= asked.minY - grow && box.minY <= asked.maxY + grow
+          return inX && inY ? [i] : []
+        })
+        expect(index.near(asked, grow)).toEqual(expected)
+      }
+    }
+  })
+
+  it('of many refuses one that is not finite, too', () => {
+    const bad = { minX: 0, minY: 0, maxX: Number.POSITIVE_INFINITY, maxY: 1 }
+    expect(() => neighbours([...field(30).map(bounds), bad])).toThrow('Infinity')
   })
 })
 

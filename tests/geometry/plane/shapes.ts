@@ -108,13 +108,19 @@ export function polygonArea(points: readonly Point[]): number {
   return sum
 }
 
-const size = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+/**
+ * Numbers spread evenly between two bounds, in steps of 1e-4. (`fc.double` spreads evenly over all numbers a
+ * machine can write, most of which lie next to 0.)
+ */
+export const evenly = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: Math.ceil(min * 1e4), max: Math.floor(max * 1e4) }).map((steps) => steps / 1e4)
+
 const origin: Point = { x: 0, y: 0 }
 
 export const placements: fc.Arbitrary<Placement> = fc.record({
-  x: size(-40, 40),
-  y: size(-40, 40),
-  turn: fc.oneof(size(-4, 4), fc.constantFrom(0, Math.PI / 2, Math.PI, -Math.PI / 2)),
+  x: evenly(-40, 40),
+  y: evenly(-40, 40),
+  turn: fc.oneof(evenly(-4, 4), fc.constantFrom(0, Math.PI / 2, Math.PI, -Math.PI / 2)),
   mirrored: fc.boolean(),
 })
 
@@ -123,7 +129,7 @@ export const placements: fc.Arbitrary<Placement> = fc.record({
  * the corners' angles allow, so that it never crosses itself.
  */
 export const stars: fc.Arbitrary<Chain> = fc
-  .array(fc.record({ step: size(1, 2), reach: size(12, 30), bend: size(-1, 1), bent: fc.boolean() }), {
+  .array(fc.record({ step: evenly(1, 2), reach: evenly(12, 30), bend: evenly(-1, 1), bent: fc.boolean() }), {
     minLength: 3,
     maxLength: 8,
   })
@@ -145,13 +151,13 @@ function bow(bend: number): number {
 
 /** Shapes about the origin; laws move them where they need them. */
 const shapes: fc.Arbitrary<Contour> = fc.oneof(
-  size(0.5, 25).map((radius) => circle(origin, radius)),
+  evenly(0.5, 25).map((radius) => circle(origin, radius)),
   fc
-    .tuple(size(1, 50), size(1, 50))
+    .tuple(evenly(1, 50), evenly(1, 50))
     .map(([length, width]) => rectangle(-length / 2, -width / 2, length / 2, width / 2)),
-  fc.tuple(size(1, 50), size(1, 50), size(0, 30)).map(([l, w, r]) => roundedRectangle(origin, l, w, r)),
-  fc.tuple(size(1, 50), size(1, 50)).map(([length, width]) => stadium(origin, length, width)),
-  fc.tuple(size(2, 50), size(2, 50)).map(([length, width]) => oval(origin, length, width)),
+  fc.tuple(evenly(1, 50), evenly(1, 50), evenly(0, 30)).map(([l, w, r]) => roundedRectangle(origin, l, w, r)),
+  fc.tuple(evenly(1, 50), evenly(1, 50)).map(([length, width]) => stadium(origin, length, width)),
+  fc.tuple(evenly(2, 50), evenly(2, 50)).map(([length, width]) => oval(origin, length, width)),
   stars,
 )
 
@@ -160,4 +166,7 @@ export const contours: fc.Arbitrary<Contour> = fc
   .tuple(shapes, placements)
   .map(([shape, placement]) => place(shape, placement))
 
-export const points: fc.Arbitrary<Point> = fc.record({ x: size(-60, 60), y: size(-60, 60) })
+export const points: fc.Arbitrary<Point> = fc.record({ x: evenly(-60, 60), y: evenly(-60, 60) })
+
+/** Two contours that may be apart, cross or lie in each other. */
+export const pairs: fc.Arbitrary<readonly [Contour, Contour]> = fc.tuple(contours, contours)

@@ -67,6 +67,11 @@ describe('mirrored chains', () => {
   })
 
   it('never hold a minus zero', () => {
+    const { centre } = move(circle({ x: 0, y: 0 }, 1), -0, -0)
+    expect(Object.is(mirrorX(circle(centre, 1)).centre.y, -0)).toBe(false)
+    expect(
+      Object.is(place(circle({ x: -0, y: -0 }, 1), { x: -0, y: -0, turn: 0, mirrored: false }).centre.x, -0),
+    ).toBe(false)
     for (const { x, y, bulge } of [...mirrorX(bowed).vertices, ...mirrorY(bowed).vertices]) {
       expect([x, y, bulge].some((number) => Object.is(number, -0))).toBe(false)
     }
