@@ -120,6 +120,8 @@ function measuresOf(finding: Finding, { design }: Layout): string {
         return formatAngle((value * Math.PI) / 180)
       case 'share':
         return formatShare(value)
+      case 'newtons':
+        return `${value.toFixed(1)} N`
       case 'count':
         return String(value)
     }

@@ -105,6 +105,7 @@ export function curedText(drawing: Drawing, facts: FileFacts): string {
   const seed = cureHandles(insides, tables, plotStyle)
   cureOwners(insides, records)
   const [modelSpace] = records
+  if (modelSpace === undefined) throw new Error('The DXF has no model space to draw in.')
 
   const tags = new CuredTags(facts.unit, plotStyle.handle)
   tags.push(999, facts.comment)
