@@ -68,6 +68,29 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   ...counts('strings[].', {
     'tail.hole': 'Hole it runs to, 1 on the bass side. `tail` is null where holes are missing.',
   }),
+  ...words('strings[].', { 'pitch.name': 'Nearest key. `pitch` is null until a tuning is stated.' }),
+  ...rows('hertz', 'strings[].', { 'pitch.hertz': 'Frequency of the open string.' }),
+  ...rows('cents', 'strings[].', { 'pitch.cents': 'How far it lies over that key.' }),
+  ...rows('g/m', 'strings[].', { unitMass: 'Mass of a metre, or null for a string that cannot be made.' }),
+  ...rows('newtons', 'strings[].', {
+    tension: 'Pull at pitch over the bare scale, or null.',
+    breakingLoad: 'Pull that breaks it, or null.',
+  }),
+  ...rows('share', 'strings[].', { shareOfBreaking: '`tension` over `breakingLoad`, or null.' }),
+  ...words('strings[].', { feel: '`slack`, `comfortable`, `high` or `breaking`, or null.' }),
+  ...mm('strings[].', {
+    setback: 'How far behind the bare scale the saddle makes its octave true; an estimate, or null.',
+  }),
+  ...rows('cents', 'strings[].', {
+    'centsAtFret[]': 'Over the intended interval at every fret, saddle and nut as stated; an estimate.',
+    'centsAtBareScale[]': 'The same with the saddle at the bare scale.',
+    'centsAtOwnSetback[]': 'The same with the saddle at the string’s own setback.',
+  }),
+  ...rows('radians', 'strings[].', {
+    breakAngle: 'How far it bends over the saddle, or null where no hole holds it.',
+    breakAngleAtNut: 'How far it falls away behind the nut, or null where it has no post.',
+  }),
+  ...rows('newtons', 'strings[].', { downForce: 'What it presses on the saddle with, or null.' }),
   ...mm('strings[].tail.', {
     fromNut: 'From the nut to that hole.',
     fromCentreline: 'From the centreline to that hole.',
@@ -150,6 +173,19 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     behindSaddle: 'From the saddle line to the outside of the tail-end wall, or to the end of the tongue.',
     tail: 'What stands out behind.',
   }),
+  ...words('neck.', {
+    trouble:
+      '`nut on the box`, `no wood left` or `gives way` where a known pull gives no numbers; else null.',
+  }),
+  ...mm('neck.', {
+    bow: 'Half way between nut and box, hollow positive; an estimate, or null until a tuning is stated.',
+    nutRise: 'How far the pull lifts the nut: an upper bound, or null.',
+    actionChange: 'How much higher the strings stand over the octave under their pull: an upper bound, or null.',
+    'weakest.fromNut': 'Where the neck is most strained. `weakest` is null until a tuning is stated.',
+  }),
+  ...words('neck.', { 'weakest.of': 'The stretch it lies in.' }),
+  ...rows('N/mm²', 'neck.', { 'weakest.stress': 'Stress there, pressure positive.' }),
+  ...rows('share', 'neck.', { 'weakest.share': 'Of what is borne there for good.' }),
   ...mm('board.', {
     x0: 'Head end of the board. `board` is null where none is fitted.',
     x1: 'Tail end of the board.',
@@ -171,7 +207,48 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     fromTailWall: 'From the saddle line to the inside of the tail-end wall.',
     top: 'Underside of the strings.',
   }),
+  ...mm('saddle.', {
+    height: 'The same: height of the saddle over the lid, as drawn.',
+    heightWanted: 'Height that gives the action wanted.',
+    action: 'Strings over the crown of the octave fret (or a bare board), as drawn.',
+    actionUnderPull: 'The same with the neck bent by the pull, or null.',
+    setbackWanted: 'Setback of the line that suits all strings best, at the centreline, or null.',
+  }),
+  ...rows('radians', 'saddle.', {
+    slantWanted: 'Slant of that line, treble side farther back positive, or null.',
+  }),
+  ...mm('saddle.', {
+    freeFrom: 'From the nut: where a loose saddle may have to stand, the nearest.',
+    freeTo: 'The same, the farthest.',
+  }),
+  ...rows('radians', 'saddle.', {
+    breakAngle: 'The least bend of a string over the saddle, or null where none has a hole.',
+  }),
   ...box4('saddle.foot.', 'Foot of the saddle, from the nut and the centreline'),
+  ...rows('newtons', 'pull.', { total: 'All strings together, or null until a tuning is stated.' }),
+  ...rows('newtons', 'pull.', { 'spread.mean': 'Mean pull of a string. `spread` is null with it.' }),
+  ...rows('share', 'pull.', {
+    'spread.least': 'Slackest string, of the mean.',
+    'spread.most': 'Tightest string, of the mean.',
+  }),
+  ...words('pull.', {
+    missing: 'Why nothing is known: `no tuning`, `tuning too short` or `a string cannot be made`; else null.',
+  }),
+  ...rows('newtons', 'lid.', { downForce: 'What the saddle presses with, or null.' }),
+  ...mm('lid.', {
+    sag: 'Of the lid under the saddle, with the brace stated; an estimate, or null.',
+    sagWithoutBrace: 'The same without a brace, were the neck not under it.',
+  }),
+  ...yesNo('lid.', { onNeck: 'Does the lid lie on the neck under the saddle, or null?' }),
+  ...words('chord.', {
+    root: 'Root of the open chord. `chord` is null where the strings make none.',
+    'strings[].ratio': 'Pure ratio of the string to the root.',
+  }),
+  ...rows('hertz', 'chord.', { 'strings[].hertz': 'Frequency tuned pure.' }),
+  ...rows('cents', 'chord.', { 'strings[].offset': 'What a tuner then shows, over its tempered mark.' }),
+  ...rows('per second', 'chord.', {
+    'beats[]': 'Beats of each string with the next as stated, or null where no ear hears them.',
+  }),
   ...counts('tailHoles[].', { number: '1 on the bass side.' }),
   ...mm('tailHoles[].', {
     fromNut: 'From the nut.',

@@ -9,12 +9,15 @@ import {
   type Design,
   type Finding,
   formatLength,
+  intonationOf,
   type Layout,
+  loadsOf,
   type Operation,
   type Part,
   type Placed,
   type Point,
   partsOf,
+  pureTuningOf,
   roundedLength,
   sentenceOf,
   solve,
@@ -57,6 +60,9 @@ export function reportOf(design: Design) {
     board: layout.board && { ...layout.board, length: layout.board.x1 - layout.board.x0 },
     nut: { ...layout.nut },
     saddle: saddleOf(layout),
+    pull: pullOf(layout),
+    lid: lidOf(layout),
+    chord: chordOf(layout),
     tailHoles: tailHolesOf(layout),
     posts: layout.posts.map((post, index) => ({
       number: index + 1,
@@ -93,12 +99,38 @@ function fretsOf({ frets, design }: Layout) {
   }))
 }
 
-function stringsOf({ strings }: Layout) {
-  return strings.map(({ tail, post, ...string }) => ({
+function stringsOf(layout: Layout) {
+  const loads = loadsOf(layout).strings
+  const intonation = intonationOf(layout)
+  return layout.strings.map(({ tail, post, ...string }, index) => ({
     ...string,
+    ...stringLoadsOf(loads[index], intonation[index]),
     tail: tail && { hole: tail.hole + 1, fromNut: tail.x, fromCentreline: tail.y, z: tail.z },
     post: post && { fromNut: post.x, fromCentreline: post.y },
   }))
+}
+
+/** Pulls in newtons, masses in grams per metre; null where no tuning is stated or the string cannot be made. */
+function stringLoadsOf(
+  load: ReturnType<typeof loadsOf>['strings'][number] | undefined,
+  cents: ReturnType<typeof intonationOf>[number] | undefined,
+) {
+  const at = load?.atPitch
+  return {
+    pitch: at ? { name: at.pitch.name, hertz: at.pitch.hertz, cents: at.pitch.cents } : null,
+    unitMass: load?.body ? load.body.unitMass * 1e6 : null,
+    tension: at?.tension ?? null,
+    breakingLoad: load?.body?.breaking ?? null,
+    shareOfBreaking: at?.shareOfBreaking ?? null,
+    feel: at?.feel ?? null,
+    setback: at?.setback ?? null,
+    centsAtFret: [...(cents?.asStated ?? [])],
+    centsAtBareScale: [...(cents?.before ?? [])],
+    centsAtOwnSetback: [...(cents?.after ?? [])],
+    breakAngle: load?.atSaddle?.total ?? null,
+    breakAngleAtNut: load?.breakAtNut ?? null,
+    downForce: at?.downForce ?? null,
+  }
 }
 
 function panelsOf({ panels }: Layout) {
@@ -111,7 +143,9 @@ function panelsOf({ panels }: Layout) {
   }))
 }
 
-function neckOf({ neck, playingTop }: Layout) {
+function neckOf(layout: Layout) {
+  const { neck, playingTop } = layout
+  const loads = loadsOf(layout)
   return {
     x0: neck.x0,
     x1: neck.x1,
@@ -133,16 +167,69 @@ function neckOf({ neck, playingTop }: Layout) {
     thinnest: { ...neck.thinnest },
     block: neck.block && { ...neck.block },
     needs: { ...neck.needs },
+    trouble: loads.neckTrouble,
+    bow: loads.neck?.bow ?? null,
+    nutRise: loads.neck?.nutRise ?? null,
+    actionChange: loads.neck?.actionChange ?? null,
+    weakest: loads.neck && {
+      fromNut: loads.neck.weakest.x,
+      of: loads.neck.weakest.of,
+      stress: loads.neck.weakest.stress,
+      share: loads.neck.weakest.share,
+    },
   }
 }
 
-function saddleOf({ saddle, box, panels }: Layout) {
+/** What all strings do together, and the lid under them. */
+function pullOf(layout: Layout) {
+  const { totalPull, spread, missing } = loadsOf(layout)
+  return { total: totalPull, spread: spread && { ...spread }, missing: missing?.why ?? null }
+}
+
+function lidOf(layout: Layout) {
+  const { lid } = loadsOf(layout)
+  return {
+    downForce: lid?.downForce ?? null,
+    sag: lid?.sag ?? null,
+    sagWithoutBrace: lid?.bareSag ?? null,
+    onNeck: lid?.onNeck ?? null,
+  }
+}
+
+function chordOf(layout: Layout) {
+  const pure = pureTuningOf(layout)
+  return (
+    pure && {
+      root: pure.rootName,
+      strings: pure.strings.map(({ ratio, hertz, offset }) => ({
+        ratio: `${ratio.above}/${ratio.below}`,
+        hertz,
+        offset,
+      })),
+      beats: [...pure.beatsAsStated],
+    }
+  )
+}
+
+function saddleOf(layout: Layout) {
+  const { saddle, box, panels } = layout
+  const loads = loadsOf(layout)
+  const angles = loads.strings.flatMap(({ atSaddle }) => (atSaddle ? [atSaddle.total] : []))
   return {
     fromNut: saddle.x,
     fromEdge: saddle.along,
     fromTailEdge: panels.lid.bounds.maxX - saddle.along,
     fromTailWall: box.insideX1 - saddle.x,
     top: saddle.top,
+    height: saddle.top,
+    heightWanted: loads.saddle.heightWanted,
+    action: loads.saddle.action,
+    actionUnderPull: loads.saddle.actionUnderPull,
+    setbackWanted: loads.saddle.line?.atCentre ?? null,
+    slantWanted: loads.saddle.line?.slant ?? null,
+    freeFrom: loads.saddle.band.from,
+    freeTo: loads.saddle.band.to,
+    breakAngle: angles.length > 0 ? Math.min(...angles) : null,
     foot: { ...saddle.foot },
   }
 }

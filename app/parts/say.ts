@@ -36,6 +36,8 @@ export function sayMeasure(value: number, unit: Finding['unit'], units: Units): 
       return `${value.toFixed(1)}°`
     case 'share':
       return formatShare(value)
+    case 'newtons':
+      return `${value.toFixed(0)} N`
     case 'count':
       return String(Math.round(value))
   }

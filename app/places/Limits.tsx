@@ -32,19 +32,27 @@ function LimitRow({ name }: { name: LimitName }) {
   const value = own ?? usual
   const take = (next: number | undefined) => setField(['limits', name], next, `Limit: ${label}`)
   const usually =
-    unit === 'mm' ? sayLength(usual, units) : unit === 'degrees' ? `${usual}°` : formatShare(usual)
+    unit === 'mm'
+      ? sayLength(usual, units)
+      : unit === 'degrees'
+        ? `${usual}°`
+        : unit === 'newtons'
+          ? `${usual} N`
+          : formatShare(usual)
   return (
     <div className={own === undefined ? 'limit' : 'limit limit-own'}>
       {unit === 'mm' ? (
         <LengthField label={label} value={value} onCommit={take} />
       ) : unit === 'degrees' ? (
         <NumberField label={label} value={value} min={0} max={90} onCommit={take} beside="degrees" />
+      ) : unit === 'newtons' ? (
+        <NumberField label={label} value={value} min={0} max={1000} onCommit={take} beside="newtons" />
       ) : (
         <NumberField
           label={label}
           value={Math.round(value * 1000) / 10}
           min={0}
-          max={100}
+          max={1000}
           onCommit={(percent) => take(percent / 100)}
           beside="per cent"
         />

@@ -1,5 +1,5 @@
 /** A report for reading: tables in the builder's own unit. */
-import { check, type Design, formatAngle, formatLength, solve } from '../../geometry/index.ts'
+import { check, type Design, formatAngle, formatLength, formatShare, solve } from '../../geometry/index.ts'
 import { type Report, reportOf } from '../report.ts'
 import { summaryOf } from './check.ts'
 
@@ -28,10 +28,9 @@ export function reportText(design: Design): string {
     ['Frets, from the nut', frets(report, say)],
     [
       'Strings, from the bass',
-      strings(report, say, (mm) =>
-        formatLength(mm, { ...design.units, fraction: 0 }, { decimals: unit === 'mm' ? 2 : 3 }),
-      ),
+      strings(report, say, sayFine(design)),
     ],
+    ['Pull, by estimate', pull(report, sayFine(design))],
     ['Neck, from the nut', neck(report, say)],
     ['Saddle and string holes', saddleAndHoles(report, say)],
     ['On the faces, to the centre of each', things(report, say)],
@@ -43,6 +42,12 @@ export function reportText(design: Design): string {
 }
 
 type Say = (mm: number) => string
+
+/** Gauges, bows and sags are too fine for a rule. */
+const sayFine =
+  ({ units }: Design): Say =>
+  (mm) =>
+    formatLength(mm, { ...units, fraction: 0 }, { decimals: units.display === 'mm' ? 2 : 3 })
 
 function boxAndScale({ box, scale, neck }: Report, say: Say): string[] {
   return table(
@@ -100,6 +105,53 @@ function strings({ strings: list }: Report, say: Say, sayGauge: Say): string[] {
     rows,
     0,
   )
+}
+
+const WHY_MISSING: Readonly<Record<string, string>> = {
+  'no tuning': 'No tuning is stated, so nothing is reckoned.',
+  'tuning too short': 'The tuning does not name a pitch for every string, so nothing is reckoned.',
+  'a string cannot be made': 'One of the strings cannot be made as stated, so nothing is reckoned.',
+}
+
+/** Pitch, pull and what follows from it, string by string; then neck and lid. */
+function pull({ strings: list, pull: all, neck: it, lid, saddle, frets: places }: Report, fine: Say): string[] {
+  if (all.missing !== null || all.total === null) return [`  ${WHY_MISSING[all.missing ?? ''] ?? ''}`]
+  const known = (value: number | null, show: (value: number) => string) =>
+    value === null ? 'none' : show(value)
+  const octaveFret = places.filter((fret) => fret.number > 0).findIndex((fret) => fret.cents === 1200)
+  const octave = (cents: readonly (number | null)[]) => cents[octaveFret] ?? null
+  const rows = list.map((string) => [
+    string.number,
+    string.pitch?.name ?? '',
+    known(string.tension, (value) => `${value.toFixed(1)} N`),
+    known(string.shareOfBreaking, (value) => formatShare(value)),
+    string.feel ?? '',
+    known(string.setback, fine),
+    known(octave(string.centsAtFret), (value) => value.toFixed(1)),
+    known(string.breakAngle, formatAngle),
+    known(string.downForce, (value) => `${value.toFixed(1)} N`),
+  ])
+  const head = [
+    'string',
+    'pitch',
+    'pull',
+    'of breaking',
+    'feels',
+    'setback',
+    'cents at octave',
+    'bends',
+    'presses',
+  ]
+  const facts: Cell[][] = [
+    ['All strings pull', `${all.total.toFixed(0)} N`],
+    ['Bow of the neck', known(it.bow, fine)],
+    ['Rise of the nut, at most', known(it.nutRise, fine)],
+    ['Weakest', it.weakest ? `${it.weakest.of}, ${formatShare(it.weakest.share)} of its strength` : 'none'],
+    ['Saddle for the action wanted', fine(saddle.heightWanted)],
+    ['Saddle presses', known(lid.downForce, (value) => `${value.toFixed(0)} N`)],
+    ['Lid sags', lid.onNeck ? 'lies on the neck' : known(lid.sag, fine)],
+  ]
+  return [...table(head, rows, 0), ...table(['', ''], facts).slice(1)]
 }
 
 function neck({ neck: it }: Report, say: Say): string[] {

@@ -76,6 +76,8 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'count':
     case 'degrees':
     case 'share':
+    case 'newtons':
+    case 'hertz':
       return numberOf(text.replace(/°$/, ''))
     case 'yes or no':
       if (/^(yes|true)$/i.test(text)) return value(true)
@@ -88,7 +90,12 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
       return /^\d+$/.test(text) ? value({ by: 'equal', count: Number(text) }) : jsonOf(text)
     case 'mm, a list':
       return text.startsWith('[') ? jsonOf(text) : lengthsOf(text, design)
+    case 'pitches, a list':
+      return text.startsWith('[') ? jsonOf(text) : value(pitchesIn(text))
     case 'list':
+    case 'list of makes':
+    case 'list of strings':
+    case 'list of woods':
     case 'finding → reason':
       return jsonOf(text)
     default:
@@ -124,6 +131,12 @@ function lengthsOf(text: string, design: Design): Value {
   const bad = lengths.find((one) => !one.ok)
   return bad ?? value(lengths.map((one) => (one.ok ? one.value : null)))
 }
+
+/** `G2 D3 G3`, or parted by commas or semicolons where one of them has blanks in it, as `98 Hz` has. */
+const pitchesIn = (text: string): string[] =>
+  (/[;,]/.test(text) ? text.split(/[;,]/) : /hz|hertz|cent/i.test(text) ? [text] : text.split(/\s+/))
+    .map((one) => one.trim())
+    .filter(Boolean)
 
 function numberOf(text: string): Value {
   if (/^[-+]?(\d+\.?\d*|\.\d+)$/.test(text.trim())) return value(Number(text))

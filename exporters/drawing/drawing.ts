@@ -61,23 +61,6 @@ export function around(boxes: readonly Bounds[]): Bounds {
   return { minX, minY, maxX, maxY }
 }
 
-/** The box of a contour; of a chain that is straight all along, as most are, that of its points. */
-export function contourBox(contour: Contour): Bounds {
-  if (contour.shape === 'circle') return bounds(contour)
-  let minX = Number.POSITIVE_INFINITY
-  let minY = Number.POSITIVE_INFINITY
-  let maxX = Number.NEGATIVE_INFINITY
-  let maxY = Number.NEGATIVE_INFINITY
-  for (const { x, y, bulge } of contour.vertices) {
-    if (bulge !== 0) return bounds(contour)
-    minX = Math.min(minX, x)
-    minY = Math.min(minY, y)
-    maxX = Math.max(maxX, x)
-    maxY = Math.max(maxY, y)
-  }
-  return { minX, minY, maxX, maxY }
-}
-
 /** The box that a line of words may fill, by the upper estimate of its width. */
 export function wordsBox({ at, height, turn, text }: Words): Bounds {
   const size = height / CAPITAL_HEIGHT
@@ -213,7 +196,7 @@ function addOnce({ contours, bySum }: OpenLayer, contour: Contour): void {
 export function drawPart(part: Part, unit: LengthUnit): Drawing {
   const what = `the outline of ${part.id}`
   const outlineContour = soundContour(part.outline, what, true)
-  const outline = contourBox(outlineContour)
+  const outline = bounds(outlineContour)
   const layers: OpenLayer[] = []
   const boxes: Bounds[] = []
   const all: Operation[] = [
@@ -232,7 +215,7 @@ export function drawPart(part: Part, unit: LengthUnit): Drawing {
     const { contour, mustClose } = contourOf(operation)
     const sound = soundContour(contour, `${layer.name} of ${operation.of}`, mustClose)
     addOnce(layer, sound)
-    boxes.push(contourBox(sound))
+    boxes.push(bounds(sound))
   }
   const finished: Layer[] = layers.map(({ name, kind, meaning, contours, words }) => ({
     name,

@@ -6,8 +6,8 @@
  * here, which check, convert and name; and its text leaves only through the cures in `cures.ts`.
  */
 import Drawing from 'dxf-writer'
-import type { Bounds, Chain, Contour } from '../../geometry/index.ts'
-import { around, contourBox, type Words, wordsBox } from '../drawing/drawing.ts'
+import { type Bounds, bounds, type Chain, type Contour } from '../../geometry/index.ts'
+import { around, type Words, wordsBox } from '../drawing/drawing.ts'
 import { type LengthUnit, LINE_TYPES, type LineTypeName } from '../drawing/layers.ts'
 import { soundContour } from '../drawing/soundContour.ts'
 import { isWritable, numberText, refuse } from '../numbers.ts'
@@ -65,7 +65,7 @@ export class GuardedDxf {
   addContour(layer: string, contour: Contour): void {
     const sound = soundContour(contour, `A contour on ${layer}`, false)
     this.#open(layer)
-    this.#boxes.push(contourBox(sound))
+    this.#boxes.push(bounds(sound))
     if (sound.shape === 'circle') {
       const { centre, radius } = sound
       this.#drawing.drawCircle(

@@ -39,7 +39,7 @@ export interface Finding extends Measurement {
   readonly key: string
   /** `measured - limit`, turned so that more is always better; `null` where nothing was measured. */
   readonly margin: number | null
-  readonly unit: 'mm' | 'degrees' | 'share' | 'count'
+  readonly unit: 'mm' | 'degrees' | 'share' | 'count' | 'newtons'
   /** The builder's reason, where he decided to live with it. */
   readonly overruled?: string
 }

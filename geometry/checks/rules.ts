@@ -5,15 +5,33 @@ import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } fro
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
 import { neckLeft } from './rules/neck-left.ts'
+import { actionChange, headRoot, neckBow, neckGivesWay, neckStress, nutRise } from './rules/neck-load.ts'
 import { openingToEdge } from './rules/opening-to-edge.ts'
 import { openingToNeck } from './rules/opening-to-neck.ts'
 import { openingToWall } from './rules/opening-to-wall.ts'
+import {
+  braceClear,
+  breakAngleAtNut,
+  breakAngleAtSaddle,
+  breakAngleHeavy,
+  lidSag,
+} from './rules/over-saddle.ts'
+import { actionAsWanted, saddleFreeBand, saddleLineOff, saddleLow, saddleTall } from './rules/saddle-height.ts'
 import { saddleOnLid, saddleSetback, saddleToOpening, saddleToTailWall } from './rules/saddle-place.ts'
 import { sideAngleAtNut, sideAngleAtSaddle } from './rules/side-angles.ts'
 import { boxHasInside, handStated, neckBeforeBox, placeFollowed } from './rules/stated.ts'
 import { stringInsidePickup } from './rules/string-inside-pickup.ts'
 import { stringToBoardEdge } from './rules/string-to-board-edge.ts'
 import { stringsApartAtNut, stringsApartAtSaddle } from './rules/strings-apart.ts'
+import {
+  pullSlackest,
+  pullTightest,
+  stringBreaking,
+  stringCanBeMade,
+  stringHigh,
+  stringSlack,
+  tuningStated,
+} from './rules/strings-pull.ts'
 import { tailHolesForStrings, tailHoleToEnd, tailHoleWeb, tailToHold } from './rules/tail-holes.ts'
 import { wallBesideSlot, wallUnderSlot } from './rules/wall-slot.ts'
 
@@ -54,4 +72,27 @@ export const RULES: readonly Rule[] = [
   firstPost,
   postsOnHead,
   postsForStrings,
+  tuningStated,
+  stringCanBeMade,
+  stringBreaking,
+  stringSlack,
+  stringHigh,
+  pullSlackest,
+  pullTightest,
+  neckBow,
+  nutRise,
+  actionChange,
+  neckGivesWay,
+  neckStress,
+  headRoot,
+  breakAngleAtSaddle,
+  breakAngleHeavy,
+  breakAngleAtNut,
+  lidSag,
+  braceClear,
+  saddleLow,
+  saddleTall,
+  actionAsWanted,
+  saddleLineOff,
+  saddleFreeBand,
 ]

@@ -1,12 +1,17 @@
 /** How findings speak: lengths in the builder's unit, things by the names he gave them. */
 import type { Design } from '../design/schema.ts'
 import { kindOf } from '../kinds/kinds.ts'
-import { formatAngle, formatLength } from '../quantity/index.ts'
+import { formatAngle, formatLength, formatShare } from '../quantity/index.ts'
 
 export interface Say {
   /** A length with its unit: `3/32 in`, `12.0 mm`. */
   length(mm: number): string
   angle(degrees: number): string
+  /** A length too fine for a rule: `0.24 mm`, `.009 in`. */
+  fine(mm: number): string
+  /** A force: `72 N`. */
+  pull(newtons: number): string
+  share(share: number): string
   /** A thing by its name, as it stands inside a sentence: `sound hole “treble”`, `the saddle`. */
   thing(id: string): string
 }
@@ -17,6 +22,12 @@ export function sayFor(design: Design): Say {
   return {
     length: (mm) => formatLength(mm, design.units, { unit: true }),
     angle: (degrees) => formatAngle((degrees * Math.PI) / 180),
+    fine: (mm) => {
+      const { display } = design.units
+      return formatLength(mm, { display, fraction: 0 }, { unit: true, decimals: display === 'mm' ? 2 : 3 })
+    },
+    pull: (newtons) => `${newtons < 10 ? newtons.toFixed(1) : Math.round(newtons)} N`,
+    share: (share) => formatShare(share),
     thing: (id) => {
       const thing = byId.get(id)
       // Strings and holes are numbered; what an instrument has only one of takes an article.

@@ -68,6 +68,19 @@ export function fieldsOfKind(kind: string): Field[] {
   return collect(node, '', false).filter((field) => field.name !== 'kind')
 }
 
+/**
+ * The fields of one entry of a list of objects, by the list's dotted path: `stringing.makes`, `stringing.stock`, `woods`.
+ * Throws for a path that is no such list.
+ */
+export function fieldsOfEntry(list: string): Field[] {
+  const node = list.split('.').reduce<Node | undefined>((here, key) => here?.properties?.[key], tree())
+  if (!node?.items?.properties) throw new Error(`a design has no list of entries called "${list}"`)
+  return collect(node.items, '', false)
+}
+
+/** Lists whose entries are objects with fields of their own, things left aside. */
+export const ENTRY_LISTS = ['stringing.makes', 'stringing.stock', 'woods'] as const
+
 function collect(node: Node, prefix: string, shallow: boolean): Field[] {
   return Object.entries(node.properties ?? {}).flatMap(([key, child]) => {
     if (child.properties && child.type === 'object')

@@ -50,7 +50,7 @@ export const change = (design: Design, ...fields: readonly (readonly [Path, unkn
 
 /** The design after the change. The result is not validated: `checkDesign` does that. */
 export function apply(design: Design, { edits }: Change): Design {
-  return edits.reduce<unknown>((root, one) => setAt(root, one.path, one.after), design) as Design
+  return edits.reduce<unknown>((root, one) => setAt(root, one.path, one), design) as Design
 }
 
 /** The change that takes this one back. */
@@ -67,7 +67,8 @@ export function compose(first: Change, next: Change): Change {
   const edits = [...first.edits]
   for (const one of next.edits) {
     const last = edits.at(-1)
-    if (last && samePath(last.path, one.path)) {
+    // What the last edit left there is what this one starts from: in a list both then speak of the same entry.
+    if (last && samePath(last.path, one.path) && 'after' in last === 'before' in one) {
       const { after: _dropped, ...kept } = last
       edits[edits.length - 1] = { ...kept, ...('after' in one ? { after: one.after } : {}) }
     } else edits.push(one)
@@ -79,16 +80,18 @@ export const isEmpty = ({ edits }: Change) => edits.every((one) => Object.is(one
 
 const samePath = (a: Path, b: Path) => a.length === b.length && a.every((key, index) => key === b[index])
 
-function setAt(root: unknown, path: Path, value: unknown): unknown {
+function setAt(root: unknown, path: Path, one: Edit): unknown {
   const [key, ...rest] = path
-  if (key === undefined) return value
+  if (key === undefined) return one.after
   if (FORBIDDEN.has(String(key))) throw new Error(`a design has no field called "${String(key)}"`)
   if (root === null || typeof root !== 'object') throw new Error(`nothing to set "${path.join('.')}" on`)
-  const below = setAt((root as Record<PropertyKey, unknown>)[key], rest, value)
+  const below = setAt((root as Record<PropertyKey, unknown>)[key], rest, one)
   if (Array.isArray(root)) {
     const copy = [...root]
     if (typeof key !== 'number') throw new Error(`a list wants an index, not "${key}"`)
     if (below === undefined) copy.splice(key, 1)
+    // Where nothing was before, the entry goes in between and what follows moves up: the inverse of a removal.
+    else if (rest.length === 0 && !('before' in one)) copy.splice(key, 0, below)
     else copy[key] = below
     return copy
   }

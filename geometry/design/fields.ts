@@ -17,6 +17,14 @@ export interface FieldWords {
 export const length = (standard: number, min: number, max: number, words: FieldWords) =>
   z.number().min(min).max(max).default(standard).meta(meta('mm', words))
 
+/** A quantity that is no length, in the unit named. Example: `measure('newtons', 70, 10, 300, { label, help })`. */
+export const measure = (unit: string, standard: number, min: number, max: number, words: FieldWords) =>
+  z.number().min(min).max(max).default(standard).meta(meta(unit, words))
+
+/** The name of a wood, of the table or of the builder's own list; whether it is one is checked with the whole file. */
+export const woodName = (standard: string, words: FieldWords, unit = 'wood') =>
+  z.string().min(1).max(60).default(standard).meta(meta(unit, words))
+
 /** A whole number of things. */
 export const count = (standard: number, min: number, max: number, words: FieldWords) =>
   z.int().min(min).max(max).default(standard).meta(meta('count', words))

@@ -3,9 +3,11 @@
  *
  * All figures are starting values of common practice without a published source, unless `why` says otherwise.
  */
+import { LOAD_LIMITS } from './limits-of-loads.ts'
+
 export interface Limit {
   readonly value: number
-  readonly unit: 'mm' | 'degrees' | 'share'
+  readonly unit: 'mm' | 'degrees' | 'share' | 'newtons'
   readonly label: string
   readonly why: string
 }
@@ -125,6 +127,7 @@ export const LIMITS = {
     label: 'Sideways angle at the nut',
     why: 'More and the string binds in its slot. Common practice.',
   } as Limit,
+  ...LOAD_LIMITS,
 } satisfies Record<string, Limit>
 
 export type LimitName = keyof typeof LIMITS

@@ -36,7 +36,8 @@ const LINES: readonly string[] = [...ALONG_LINES, ...ACROSS_LINES]
 /** Names by which findings point at what every instrument has. */
 const STRUCTURE: readonly string[] = [
   ...FACES,
-  ...['along', 'across', 'board', 'box', 'hand', 'headstock', 'neck', 'nut', 'posts', 'side', 'tailpiece'],
+  ...['along', 'across', 'board', 'box', 'brace', 'hand', 'headstock', 'neck', 'nut', 'posts', 'side'],
+  ...['strings', 'tailpiece'],
 ]
 
 /** The name by which places and findings point at a thing. Names of lines and of the instrument's parts are taken. */

@@ -1,6 +1,7 @@
 /** From a file, or anything else unknown, to a valid design or a list of plain faults. Never throws. */
 import type { z } from 'zod'
 import { KINDS } from '../kinds/kinds.ts'
+import { lidStuffNamed, woodNamed } from '../neck/named-woods.ts'
 import { idPattern } from './place.ts'
 import { type Design, designSchema, VERSION } from './schema.ts'
 
@@ -82,7 +83,34 @@ function beyondSchema(design: Design): DesignReading {
         sentence: `The id "${thing.id}" is already that of things[${first}]; every thing needs its own.`,
       })
   })
+  faults.push(...woodFaults(design))
   return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
+}
+
+/** Every wood that is named must be one, and an own wood must have a name of its own. */
+function woodFaults({ woods, neck, board, brace, box }: Design): Fault[] {
+  const faults: Fault[] = []
+  woods.forEach(({ name }, index) => {
+    const taken = lidStuffNamed(name, []) !== null || woods.findIndex((one) => one.name === name) < index
+    if (taken)
+      faults.push({
+        path: `woods[${index}].name`,
+        sentence: `Read ${show(name)}; there is already a wood of that name. Give yours another.`,
+      })
+  })
+  const unknown = (path: string, name: string, more: string): Fault => ({
+    path,
+    sentence: `Read ${show(name)}; no wood is called so. Name one of the table, such as "maple, sugar" or "cherry"${more}, or add it to your own woods.`,
+  })
+  for (const [path, name] of [
+    ['neck.wood', neck.wood],
+    ['board.wood', board.wood],
+    ['brace.wood', brace.wood],
+  ] as const)
+    if (!woodNamed(name, woods)) faults.push(unknown(path, name, ''))
+  if (!lidStuffNamed(box.lid.stuff, woods))
+    faults.push(unknown('box.lid.stuff', box.lid.stuff, ', or "plywood"'))
+  return faults
 }
 
 /** What the fields that tell variants apart may hold, for the sentence. */
@@ -106,7 +134,12 @@ function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
       const limit = issue.code === 'too_small' ? issue.minimum : issue.maximum
       const side = issue.code === 'too_small' ? 'at least' : 'at most'
       if (issue.origin === 'string')
-        return [{ path, sentence: `The text is too long; ${side} ${limit} characters are wanted.` }]
+        return [
+          {
+            path,
+            sentence: `The text is too ${issue.code === 'too_small' ? 'short' : 'long'}; ${side} ${limit} characters are wanted.`,
+          },
+        ]
       if (issue.origin === 'array')
         return [
           {
@@ -136,6 +169,8 @@ function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
     case 'invalid_key':
       return [{ path, sentence: `The name "${shorten(String(issue.path.at(-1)))}" is too long here.` }]
     case 'custom':
+      if (issue.params?.whole === true) return [{ path, sentence: issue.message }]
+      return [{ path, sentence: `Read ${read}; it ${issue.message}.` }]
     case 'invalid_format':
       return [{ path, sentence: `Read ${read}; it ${issue.message}.` }]
     default:

@@ -7,12 +7,15 @@ export interface Rounding {
   near(mm: number): number
 }
 
+/** Half a millimetre, or a sixteenth of an inch where the builder thinks in inches; in millimetres. */
+export const roundingStep = (units: Units): number => (units.display === 'mm' ? 0.5 : inchesToMm(1 / 16))
+
 /**
  * Rounds millimetres to half millimetres, or to sixteenths where the builder thinks in inches; still in millimetres.
  * Example: `roundingFor({ display: 'inches', fraction: 32 }).up(38)` is 38.1, an inch and a half.
  */
 export function roundingFor(units: Units): Rounding {
-  const perStep = units.display === 'mm' ? 0.5 : inchesToMm(1 / 16)
+  const perStep = roundingStep(units)
   const to = (round: (steps: number) => number) => (mm: number) => tidy(round(mm / perStep) * perStep)
   // A size that is a whole number of steps but for its last digit is left as it is.
   return {

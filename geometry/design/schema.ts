@@ -7,10 +7,12 @@ import { z } from 'zod'
 import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
 import { box } from './sections/box.ts'
-import { saddle, tailpiece } from './sections/holding.ts'
+import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { nut, scale, strings } from './sections/playing.ts'
+import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
+import { ownWood } from './sections/woods.ts'
 
 export const VERSION = 1
 
@@ -70,7 +72,19 @@ export const designSchema = z.strictObject({
   nut,
   saddle,
   tailpiece,
+  stringing,
+  brace,
   things: z.array(thing).max(10000).default([]),
+  woods: z
+    .array(ownWood)
+    .max(60)
+    .default([])
+    .meta(
+      meta('list of woods', {
+        label: 'Own woods',
+        help: 'Woods and sheets that the tables do not have, by the names used for neck, board, lid and brace.',
+      }),
+    ),
   limits,
   overruled: z
     .record(z.string().max(200), z.string().max(500))

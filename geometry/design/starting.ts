@@ -5,13 +5,20 @@
  * became of it, and every one can be changed afterwards.
  */
 import { lidInset, lidLength } from '../box/box.ts'
+import { neckHolds } from '../loads/cures.ts'
+import { loadsOf } from '../loads/loads.ts'
+import { usualMake } from '../loads/strung.ts'
 import { fretsOf } from '../scale/frets.ts'
+import type { Layout } from '../solve/layout.ts'
+import { solve } from '../solve/solve.ts'
 import { LIMITS } from './limits.ts'
 import { checkDesign } from './read.ts'
 import { type Rounding, roundingFor } from './rounding.ts'
 import type { Design } from './schema.ts'
 import { startingHead } from './starting-head.ts'
 import { startingHoles } from './starting-holes.ts'
+import { type Stick, stickThatHolds, thinnestStick } from './starting-neck.ts'
+import { type StartingStrings, startingStrings } from './starting-strings.ts'
 
 /** What is known before anything is drawn: the box as measured, and what is wanted of it. Millimetres. */
 export interface Stated {
@@ -35,21 +42,26 @@ export interface Stated {
 
 /** From the saddle line to the inside of the tail-end wall, where the box is long enough. 40 to 60 mm is usual. */
 const SADDLE_TO_WALL = 45
-/** Farthest along the lid that the saddle goes, as a share. */
+/** Farthest along the lid that the saddle goes, as a share, unless the strings must bend more over it. */
 const SADDLE_SHARE = 0.72
+/** Of the bend over the saddle, half a degree over the limit. */
+const BEND = ((LIMITS.breakAngleAtSaddle.value + 0.5) * Math.PI) / 180
 /** Of the scale, at least this share stays outside the box. */
 const SCALE_OUTSIDE = 0.25
-/** From an outer string to the edge of the board: half a millimetre over the limit. */
-const BESIDE_STRINGS = LIMITS.stringToBoardEdge.value + 0.5
-/** A stick sold as 1 × 2 inches measures this. */
-const STICK = { width: 38, thickness: 19 }
+/** From an outer string’s edge to the edge of the board: over the limit by a hair that rounding leaves. */
+const BESIDE_STRINGS = LIMITS.stringToBoardEdge.value + 0.3
+/** A stick sold as 1 × 2 inches is as wide as this. */
+const STICK = { width: 38 }
 const BOARD = 5
-/** Strings over the board at the octave fret: the crown of the wire and an easy action. */
-const AT_OCTAVE = 3.5
-const AT_NUT = 2
-const RELIEF = 3
+/** Strings over the board at the nut, and wanted over the crown of the octave fret; the second pair for slide. */
+const FRETTED = { atNut: 1.5, action: 2.2 }
+const SLID = { atNut: 5, action: 5 }
 const TAIL = 38
+const TAIL_EDGE = 14
 const TAIL_HOLE = 2.4
+/** A head carved down to this suits ordinary tuners. */
+const HEAD = 14
+const BOARD_WOOD = 'walnut'
 
 /**
  * A complete design from the sizes stated: saddle where the lid can still move, strings apart as fingers want them,
@@ -61,48 +73,131 @@ const TAIL_HOLE = 2.4
  * @example startingDesign({ length: 240, width: 180, depth: 55, strings: 3 }).neck.width // 38
  */
 export function startingDesign(stated: Stated = {}): Design {
-  const { box, scale, ...plain } = valid(asStated(stated))
-  const rounded = roundingFor(plain.units)
-  const count = plain.strings.count
-  const spans = spansOf(count, box, rounded)
-  const neck = sticksOf(box, spans.neckWidth, rounded)
-  // Walls thicker than the box leave no lid at all; the checks say so.
-  const lid = Math.max(1, lidLength(box))
-  const saddleShare = saddleShareOf(box, lid, scale.length)
-  const boxX0 = scale.length - saddleShare * lid - lidInset(box)
+  const base = valid(asStated(stated))
+  const { box, scale } = base
+  const rounded = roundingFor(base.units)
+  const count = base.strings.count
+  const strung = startingStrings(count, scale.length)
+  const spans = spansOf(count, box, rounded, Math.max(0.4, ...strung.gauges) / 2)
+  const draft = (stick: Stick, setback: number) => drafted(base, strung, spans, stick, setback, rounded)
+  const thin = thinnestStick(box, rounded)
+  const { line } = loadsOf(solve(draft(thin, 0))).saddle
+  const setback = line && !scale.fretless ? Math.min(20, Math.max(-10, rounded.near(2 * line.atCentre) / 2)) : 0
+  const stick = stickThatHolds(box, thin, rounded, (tried) => holds(solve(draft(tried, setback))))
+  const design = draft(stick, setback)
+  const { place } = design.saddle
+  const along = typeof place === 'object' && 'share' in place ? place.share * lidSpan(box) : 0
+  return valid({ ...design, things: startingHoles(box, spans.neckWidth, along, rounded) })
+}
+
+/** Walls thicker than the box leave no lid at all; the checks say so. */
+const lidSpan = (box: Design['box']): number => Math.max(1, lidLength(box))
+
+/** Everything but the neck’s stock, the setback and what is put on the faces follows from box and count of strings. */
+function drafted(
+  base: Design,
+  strung: StartingStrings,
+  spans: ReturnType<typeof spansOf>,
+  stick: Stick,
+  setback: number,
+  rounded: Rounding,
+): Design {
+  const { box, scale } = base
+  const count = base.strings.count
+  const { atNut, action } = scale.fretless ? SLID : FRETTED
+  const crown = scale.fretless ? 0 : scale.crown
+  const board = rounded.near(BOARD)
+  // The octave fret is half way, so the strings stand there at the mean of their heights at nut and saddle.
+  const overNeck = rounded.near(board + crown + 2 * action - (atNut - crown))
+  const lid = lidSpan(box)
+  const saddleShare = saddleShareOf(box, lid, scale.length, overNeck)
+  const boxX0 = scale.length + setback - saddleShare * lid - lidInset(box)
   const lastFret = fretsOf(scale).at(-1)?.fromNut ?? 0
   const boardEnd = rounded.down(Math.min(boxX0, 1200))
-  const board = rounded.near(BOARD)
   const tail = rounded.near(TAIL)
-  const headstock = startingHead(count, spans.nut, spans.neckWidth, rounded)
+  const head = startingHead(count, spans.nut, spans.neckWidth, rounded)
+  const headstock = { ...base.headstock, ...head }
   const blank = headstock.length + boxX0 + box.length + tail + 2 * LIMITS.blankSpare.value
-  const playingTop = neck.rise + board
   const besideHoles = TAIL_HOLE / 2 + BESIDE_STRINGS
-  const tailSpan = Math.max(0, Math.min(spans.saddle, rounded.down(neck.width - 2 * besideHoles)))
-  return valid({
-    ...plain,
-    box,
-    scale,
-    strings: { count, spanAtNut: spans.nut, spanAtSaddle: spans.saddle },
-    neck: { ...neck, length: rounded.up(blank), tail },
+  const { wood, bar, ...sizes } = stick
+  return {
+    ...base,
+    strings: {
+      ...base.strings,
+      spanAtNut: spans.nut,
+      spanAtSaddle: spans.saddle,
+      gauges: [...strung.gauges],
+    },
+    stringing: {
+      ...base.stringing,
+      tuning: [...strung.tuning],
+      makes: strung.makes.map((make) => ({ ...usualMake(0), ...make })),
+    },
+    neck: {
+      ...base.neck,
+      ...sizes,
+      width: spans.neckWidth,
+      widthAtNut: spans.neckWidth,
+      length: rounded.up(blank),
+      tail,
+      wood,
+      bar: bar ? { ...base.neck.bar, ...bar, to: Math.max(base.neck.bar.from + 1, rounded.down(boxX0)) } : base.neck.bar,
+    },
     board: {
+      ...base.board,
       thickness: board,
+      wood: BOARD_WOOD,
       // A board that would stop short of the box runs on to it.
-      ...(lastFret + plain.board.beyond < boardEnd && boardEnd > 20
+      ...(lastFret + base.board.beyond < boardEnd && boardEnd > 20
         ? { ends: 'at a length', length: boardEnd }
         : {}),
     },
-    headstock,
-    nut: { height: AT_NUT },
-    saddle: {
-      place: { share: saddleShare },
-      length: Math.max(30, rounded.up(spans.saddle + 20)),
-      // The octave fret is half way, so the strings stand there at the mean of their heights at nut and saddle.
-      height: rounded.near(2 * (playingTop + AT_OCTAVE) - (playingTop + AT_NUT)),
+    headstock: {
+      ...headstock,
+      thickness: headThickness(stick.thickness, board + atNut, headstock, rounded),
     },
-    tailpiece: { holes: count, diameter: TAIL_HOLE, span: tailSpan },
-    things: startingHoles(box, neck.width, saddleShare * lid, rounded),
-  })
+    nut: { ...base.nut, height: atNut },
+    saddle: {
+      ...base.saddle,
+      place: { share: saddleShare },
+      setback,
+      action,
+      length: Math.max(30, rounded.up(spans.saddle + 20)),
+      height: stick.rise + overNeck,
+    },
+    tailpiece: {
+      ...base.tailpiece,
+      holes: count,
+      diameter: TAIL_HOLE,
+      fromEdge: TAIL_EDGE,
+      span: Math.max(0, Math.min(spans.saddle, rounded.down(spans.neckWidth - 2 * besideHoles))),
+    },
+    things: [],
+  }
+}
+
+/** Neck, lid and the bend over the nut, as far as the loads are known. */
+function holds(layout: Layout): boolean {
+  const { totalPull, lid, strings } = loadsOf(layout)
+  if (totalPull === null) return true
+  const least = (LIMITS.breakAngleAtNut.value * Math.PI) / 180
+  const bend = strings.every(({ breakAtNut }) => breakAtNut === null || breakAtNut >= least)
+  return bend && neckHolds(layout) && (lid?.sag ?? 0) <= LIMITS.lidSag.value
+}
+
+/** As thick as usual, or thinner where the farthest string would else not bend enough over the nut. */
+function headThickness(
+  neck: number,
+  stringsOverNeck: number,
+  head: Design['headstock'],
+  rounded: Rounding,
+): number {
+  const inRow = Math.max(head.bassTuners - 1, head.trebleTuners - 1)
+  const farthest = head.firstPost + Math.max(0, head.stagger) + inRow * head.postSpacing
+  const drop = farthest * Math.tan(((LIMITS.breakAngleAtNut.value + 0.3) * Math.PI) / 180)
+  const thickest = neck + stringsOverNeck - head.postHeight - drop
+  const least = rounded.up(LIMITS.headRoot.value)
+  return Math.max(least, Math.min(rounded.near(HEAD), rounded.down(thickest)))
 }
 
 /** The design of an empty file with what was stated set in it. */
@@ -133,10 +228,11 @@ function valid(value: unknown): Design {
 }
 
 /** Where the strings run, and the neck that is wide enough for them, as far as the box lets it be. */
-function spansOf(count: number, box: Design['box'], rounded: Rounding) {
+function spansOf(count: number, box: Design['box'], rounded: Rounding, halfString: number) {
   const beside = Math.max(box.walls.bass, box.walls.treble) + LIMITS.wallBesideSlot.value + 0.5
   const mostNeck = Math.max(20, rounded.down(box.width - 2 * beside))
-  const mostSpan = Math.max(0, mostNeck - 2 * BESIDE_STRINGS)
+  const besideStrings = BESIDE_STRINGS + halfString
+  const mostSpan = Math.max(0, mostNeck - 2 * besideStrings)
   const gaps = count - 1
   const atNut = count <= 3 ? 11.5 : count === 4 ? 9 : 8
   const atSaddle = Math.max(LIMITS.stringsApartAtSaddle.value + 0.5, atNut + 1)
@@ -145,35 +241,21 @@ function spansOf(count: number, box: Design['box'], rounded: Rounding) {
   return {
     nut,
     saddle,
-    neckWidth: Math.min(mostNeck, rounded.up(Math.max(STICK.width, saddle + 2 * BESIDE_STRINGS))),
+    neckWidth: Math.min(mostNeck, rounded.up(Math.max(STICK.width, saddle + 2 * besideStrings))),
   }
 }
 
 /**
- * Thickness, height and relief of the neck. What is left over the box is the thickness less the notch and its
- * relief, and must be both thick and stiff enough; what is left of the wall below it is what the box is deep, less
- * base and neck. A shallow box lifts the neck; then the relief gives way first, the wall next, the neck last.
+ * The saddle far enough from the tail-end wall, enough of the scale outside the box, and the string hole near enough for
+ * the strings to bend over it; a share of the lid.
  */
-function sticksOf(box: Design['box'], width: number, rounded: Rounding) {
-  const lid = box.lid.thickness
-  const usualRelief = rounded.near(RELIEF)
-  const cut = lid + usualRelief
-  // Stiffness goes with the cube of the thickness.
-  const share = Math.cbrt(LIMITS.neckStiffnessLeft.value) + 0.01
-  const least = LIMITS.neckLeft.value
-  const thickness = Math.min(100, rounded.up(Math.max(STICK.thickness, cut + least, cut / (1 - share))))
-  const spare = thickness - lid - Math.max(least, thickness * share)
-  const below = box.depth - box.base.thickness - thickness
-  const wanted = rounded.up(LIMITS.wallUnderSlot.value + 0.5 - below)
-  const rise = Math.max(0, Math.min(wanted, rounded.down(spare), 60))
-  const relief = Math.min(usualRelief, rounded.down(Math.max(0, spare - rise)))
-  return { width, widthAtNut: width, thickness, rise, relief }
-}
-
-/** The saddle far enough from the tail-end wall, and enough of the scale outside the box; a share of the lid. */
-function saddleShareOf(box: Design['box'], lid: number, scale: number): number {
-  const wall = box.length - box.walls.tailEnd - lidInset(box)
-  const share = Math.min(SADDLE_SHARE, (wall - SADDLE_TO_WALL) / lid, (scale * (1 - SCALE_OUTSIDE)) / lid)
-  const shortBox = Math.min(0.5, (scale * (1 - SCALE_OUTSIDE)) / lid)
-  return Math.floor(Math.max(share, shortBox, 0.05) * 100) / 100
+function saddleShareOf(box: Design['box'], lid: number, scale: number, overTail: number): number {
+  const inset = lidInset(box)
+  const byWall = (box.length - box.walls.tailEnd - inset - SADDLE_TO_WALL) / lid
+  const byScale = (scale * (1 - SCALE_OUTSIDE)) / lid
+  const toEnd = overTail / Math.tan(BEND) - TAIL_EDGE
+  const byBend = Math.ceil(((box.length - inset - toEnd) / lid) * 100) / 100
+  const share = Math.min(Math.max(SADDLE_SHARE, byBend), byWall, byScale)
+  const shortBox = Math.min(0.5, byScale)
+  return Math.floor(Math.max(share, shortBox, 0.05) * 100 + 1e-6) / 100
 }

@@ -24,8 +24,29 @@ export function bounds(contour: Contour): Bounds {
       maxY: centre.y + radius,
     }
   }
+  return straightBounds(contour.vertices) ?? boundsOfPieces(contour)
+}
+
+function boundsOfPieces(contour: Contour): Bounds {
   const { minX, minY, maxX, maxY } = piecesOf(contour)
   return { minX, minY, maxX, maxY }
+}
+
+/** The box of the corners, which is that of a chain without arcs, as most are; `null` where there is an arc. */
+function straightBounds(vertices: Chain['vertices']): Bounds | null {
+  let minX = Number.POSITIVE_INFINITY
+  let minY = Number.POSITIVE_INFINITY
+  let maxX = Number.NEGATIVE_INFINITY
+  let maxY = Number.NEGATIVE_INFINITY
+  for (const { x, y, bulge } of vertices) {
+    if (bulge !== 0) return null
+    minX = Math.min(minX, x)
+    minY = Math.min(minY, y)
+    maxX = Math.max(maxX, x)
+    maxY = Math.max(maxY, y)
+  }
+  // A chain without length, or with a number that is none, is for `piecesOf` to refuse.
+  return maxX > minX || maxY > minY ? { minX, minY, maxX, maxY } : null
 }
 
 /**

@@ -52,7 +52,7 @@ function derive(design: Design): Layout {
   const lidX = panels.lid.originX
   places.strike({ saddle: saddleAlong, boardEnd: (board ? board.x1 : box.x0) - lidX })
   const placed = design.things.map((thing) => place(thing, places.at(thing)))
-  const nutFront = zeroFret ? -BEHIND_ZERO_FRET : 0
+  const nutFront = zeroFret ? -BEHIND_ZERO_FRET : design.nut.setback
   const nutBack = nutFront - design.nut.thickness
   const neck = neckAt(design, box, placed, lidX, saddleX, nutBack)
   const playingTop = board ? board.top : neck.top
@@ -92,7 +92,7 @@ function boardOf(design: Design, lastFret: number, zeroFret: boolean): Omit<Boar
   const { board, neck } = design
   if (!board.fitted) return null
   return {
-    x0: zeroFret ? -BEHIND_ZERO_FRET : 0,
+    x0: zeroFret ? -BEHIND_ZERO_FRET : design.nut.setback,
     x1: board.ends === 'at a length' ? board.length : lastFret + board.beyond,
     bottom: neck.rise,
     top: neck.rise + board.thickness,

@@ -23,7 +23,12 @@ export async function launchKillable(profile: string): Promise<Killable> {
   const portFile = join(profile, 'DevToolsActivePort')
   // What a killed browser left there would be taken for this one's.
   rmSync(portFile, { force: true })
-  const child = spawn(findChromium(), argumentsFor(profile), { stdio: 'ignore', detached: true })
+  const child = spawn(findChromium(), argumentsFor(profile), {
+    // It reads orders from descriptor 3 as well. None come, but when this process ends, however it ends, the
+    // descriptor closes and the browser ends too.
+    stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'],
+    detached: true,
+  })
   try {
     const browser = await connect(child, portFile)
     const context = browser.contexts()[0]
@@ -38,7 +43,12 @@ export async function launchKillable(profile: string): Promise<Killable> {
 
 function argumentsFor(profile: string): string[] {
   return [
-    ...['--headless=new', '--remote-debugging-port=0', `--user-data-dir=${profile}`],
+    ...[
+      '--headless=new',
+      '--remote-debugging-port=0',
+      '--remote-debugging-pipe',
+      `--user-data-dir=${profile}`,
+    ],
     ...['--disable-gpu', '--disable-quic', '--no-first-run', '--no-default-browser-check'],
     ...['--disable-background-networking', '--disable-component-update', '--disable-sync'],
     // After a kill it would offer to restore the pages.

@@ -23,7 +23,11 @@ beforeAll(async () => {
   await kill()
 })
 afterEach(() => kill())
-afterAll(() => rm(profile, { recursive: true, force: true, maxRetries: 5 }))
+afterAll(async () => {
+  // Also where the first visit failed and no test was begun.
+  await kill()
+  await rm(profile, { recursive: true, force: true, maxRetries: 5 })
+})
 
 const titleField = (page: Page) => page.getByRole('textbox', { name: 'Title of the instrument' })
 

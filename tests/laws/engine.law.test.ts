@@ -1,18 +1,27 @@
 /** What holds of every design there can be, however foolish: the engine answers, soundly, and always the same. */
 import { describe, expect, test } from 'vitest'
 import {
+  braceThatSuffices,
   type Chain,
   check,
   checkDesign,
+  chooseGauges,
   type Design,
   FACES,
   faults,
+  fretRoundingOf,
+  intonationOf,
   KINDS,
+  loadsOf,
   type Operation,
   partsOf,
+  pureTuningOf,
+  reinforcementNeeded,
   ruleOf,
+  scaleSuiting,
   sentenceOf,
   solve,
+  thinnestStock,
 } from '../../geometry/index.ts'
 import { answers } from '../support/answers.ts'
 import { troublesOf } from '../support/contours.ts'
@@ -32,6 +41,8 @@ test('the designs drawn are of many sorts, or these laws would prove little', { 
     expect(share((one) => one.things.some((thing) => thing.face === face))).toBeGreaterThan(0.03)
   for (const kind of Object.keys(KINDS))
     expect(share((one) => one.things.some((thing) => thing.kind === kind))).toBeGreaterThan(0.2)
+  expect(share((one) => loadsOf(solve(one)).missing === null)).toBeGreaterThan(0.15)
+  expect(share((one) => loadsOf(solve(one)).neck !== null)).toBeGreaterThan(0.1)
   const outcomes = new Set(
     designs.flatMap((one) => check(solve(one)).map(({ rule, grade }) => `${rule} ${grade}`)),
   )
@@ -43,11 +54,34 @@ describe('for every design', { timeout: PATIENCE }, () => {
     let numbers = 0
     forEveryDesign((design) => {
       const layout = solve(design)
-      const { count, unsound } = numbersOf({ layout, parts: partsOf(layout), findings: check(layout) })
+      const { count, unsound } = numbersOf({
+        layout,
+        parts: partsOf(layout),
+        findings: check(layout),
+        loads: loadsOf(layout),
+        intonation: intonationOf(layout),
+        pure: pureTuningOf(layout),
+        rounding: fretRoundingOf(layout),
+      })
       numbers += count
       return unsound
     })
     expect(numbers).toBeGreaterThan(200_000)
+  })
+
+  test('what would do is a size that can be sawn, or nothing', () => {
+    forEveryDesign((design) => {
+      const layout = solve(design)
+      const brace = braceThatSuffices(layout)
+      const sizes = [
+        thinnestStock(layout) ?? 1,
+        (reinforcementNeeded(layout) ?? 0) + 1,
+        brace ? brace.width * brace.height : 1,
+        scaleSuiting(design)?.length ?? 1,
+        ...(chooseGauges(design)?.strings.map((one) => one?.tension ?? 1) ?? []),
+      ]
+      return sizes.filter((size) => !(size > 0 && size < 1e6)).map((size) => `a size of ${size}`)
+    }, 3)
   })
 
   test('what is cut or taken away is closed, simple and counter-clockwise', () => {

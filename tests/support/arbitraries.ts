@@ -10,13 +10,16 @@ import {
   type Design,
   type Field,
   fieldsOf,
+  fieldsOfEntry,
   fieldsOfKind,
   KINDS,
   type KindName,
   kindOf,
+  lidStuffNames,
   RULES,
   ratioOf,
   sections,
+  woodNames,
 } from '../../geometry/index.ts'
 import { designOf } from './designs.ts'
 
@@ -105,6 +108,8 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
     case 'mm':
     case 'degrees':
     case 'share':
+    case 'newtons':
+    case 'hertz':
       return amount(field, mood)
     case 'count':
       return count(field, mood)
@@ -123,10 +128,48 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
       if (field.name === 'place' && mood === 'tame')
         return fc.integer({ min: 60, max: 75 }).map((percent) => ({ share: percent / 100 }))
       return place(field.name === 'across' ? 'across' : 'along', ids, mood)
+    case 'wood':
+      return fc.constantFrom(...woodNames([]), OWN_WOOD.name)
+    case 'lid stuff':
+      return fc.constantFrom(...lidStuffNames([]), OWN_WOOD.name)
+    case 'pitches, a list':
+      return tuning(mood)
+    case 'list of makes':
+      return fc.array(make(mood), { maxLength: 4 })
+    case 'list of strings':
+      return fc.array(
+        double(0.2, 2).map((gauge) => ({ gauge })),
+        { maxLength: 4 },
+      )
     default:
       throw new Error(`no random values for the field "${field.name}", which is of the sort "${field.unit}"`)
   }
 }
+
+/** A wood that no table has, very stiff and very weak; every design has it, for any part may be of it. */
+const OWN_WOOD = { name: 'bog oak', density: 900, stiffness: 400_000, strength: 2 }
+
+/** Pitches for all strings or too few of them; of a wild design any that can be written. */
+function tuning(mood: Mood): Arbitrary<string[]> {
+  const usual = fc.constantFrom('E2', 'G2', 'A2', 'D3', 'G3', 'B3', 'E4')
+  if (mood === 'tame') return fc.array(usual, { minLength: 3, maxLength: 3 })
+  const wild = fc.oneof(
+    fc.integer({ min: 16, max: 5000 }).map((hertz) => `${hertz} Hz`),
+    fc.constantFrom('C0', 'F♯3', 'B♭2 -14 cents', '82,4 hertz', 'C8'),
+  )
+  return fc.oneof(
+    { weight: 3, arbitrary: fc.array(usual, { minLength: 12, maxLength: 12 }) },
+    { weight: 1, arbitrary: fc.array(fc.oneof(usual, wild), { minLength: 12, maxLength: 12 }) },
+    { weight: 1, arbitrary: fc.array(usual, { maxLength: 4 }) },
+  )
+}
+
+const make = (mood: Mood): Arbitrary<object> =>
+  someOf(fieldsOfEntry('stringing.makes').map(tamed), [], mood === 'tame' ? 10 : 50, mood)
+
+/** Masses in grams are amounts like any other. */
+const tamed = (field: Field): Field =>
+  ['g', 'g/m'].includes(field.unit) ? { ...field, unit: 'share', standard: 0.5, min: 0, max: 20 } : field
 
 /** Some of the fields, the rest left to their defaults; dotted names become nested objects. */
 function someOf(
@@ -182,6 +225,7 @@ const isFree = (id: string) =>
     'across',
     'board',
     'box',
+    'brace',
     'hand',
     'neck',
     'nut',
@@ -202,6 +246,7 @@ const design = (mood: Mood): Arbitrary<Design> =>
         hand: fc.constantFrom('right', 'left', 'not stated'),
         things: things(mood),
         overruled,
+        woods: fc.constant([OWN_WOOD]),
       }),
       ...sections().map((section) => {
         const share = section === 'limits' ? 5 : mood === 'tame' ? 20 : 40

@@ -69,7 +69,14 @@ afterEach(() => {
   for (const bench of benches.splice(0)) rmSync(bench.folder, { recursive: true, force: true })
 })
 
-/** A sound design, a risky one (the saddle beside the wall) and one that cannot be built (no hand, no wood). */
+/**
+ * A sound design, a risky one (the saddle beside the wall) and one that cannot be built (too thin a neck). The last has no
+ * tuning, so that its neck is not stopped twice.
+ */
 export const sound = () => startingDesign({ title: 'Tea box', hand: 'right' })
 export const risky = (): Design => ({ ...sound(), saddle: { ...sound().saddle, place: { share: 0.9 } } })
-export const broken = (): Design => ({ ...sound(), neck: { ...sound().neck, thickness: 8 } })
+export const broken = (): Design => ({
+  ...sound(),
+  neck: { ...sound().neck, thickness: 8 },
+  stringing: { ...sound().stringing, tuning: [] },
+})

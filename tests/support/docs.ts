@@ -5,15 +5,19 @@ import {
   ACROSS_LINES,
   ALONG_LINES,
   type Design,
+  ENTRY_LISTS,
   type Field,
   fieldsOf,
+  fieldsOfEntry,
   fieldsOfKind,
   formatLength,
   KINDS,
   LIMITS,
+  PANELS,
   RULES,
   sections,
   VERSION,
+  woodNames,
 } from '../../geometry/index.ts'
 
 export interface Sample {
@@ -48,6 +52,8 @@ function table(headings: readonly string[], rows: readonly (readonly string[])[]
   const line = (cells: readonly string[]) => `| ${cells.map(cell).join(' | ')} |`
   return [line(headings), line(headings.map(() => '---')), ...rows.map(line)].join('\n')
 }
+
+const WOOD_NAMES = woodNames([])
 
 const code = (text: string) => `\`${text}\``
 
@@ -112,6 +118,11 @@ function fieldSection(): string[] {
   return [
     '## Fields',
     ...sections().flatMap(sectionTable),
+    ...ENTRY_LISTS.flatMap((list) => [
+      `An entry of ${code(list)}:`,
+      fieldTable('', fieldsOfEntry(list)),
+    ]),
+    `Woods: ${WOOD_NAMES.map(code).join(', ')}. Sheets, for a lid: ${Object.keys(PANELS).map(code).join(', ')}. Any other is to be stated in ${code('woods')}.`,
     'The frets, `scale.frets`, are one of these:',
     table(
       ['frets', 'what it means'],

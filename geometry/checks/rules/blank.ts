@@ -15,7 +15,12 @@ export const blankLength: Rule = {
       measured,
       limit: wanted,
       grade: gradeLeast(measured, wanted, 0),
-      where: { view: 'plan', from: { x: neck.x0, y: 0 }, to: { x: neck.x1, y: 0 } },
+      // What is left of the blank, or missing from it, at the tail.
+      where: {
+        view: 'plan',
+        from: { x: neck.x1 + Math.min(0, measured), y: 0 },
+        to: { x: neck.x1 + Math.max(0, measured), y: 0 },
+      },
       data: { ...neck.needs, blank: design.neck.length },
     }
   },

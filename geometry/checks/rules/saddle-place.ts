@@ -1,3 +1,4 @@
+import { loadsOf } from '../../loads/loads.ts'
 import { gap, nearest, rectangle } from '../../plane/index.ts'
 import { gradeLeast, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
@@ -113,7 +114,8 @@ export const saddleSetback: Rule = {
   limits: [],
   *measure(layout) {
     const { design, saddle } = layout
-    if (design.saddle.setback > 0) return
+    // With a tuning the setback is reckoned, and held against what is stated, unless a slide makes it needless.
+    if (design.saddle.setback > 0 || loadsOf(layout).saddle.line || !loadsOf(layout).missing) return
     yield {
       about: ['saddle'],
       measured: design.saddle.setback,

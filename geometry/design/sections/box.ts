@@ -1,6 +1,6 @@
 /** The box as measured from outside. */
 import { z } from 'zod'
-import { length, oneOf } from '../fields.ts'
+import { length, oneOf, woodName } from '../fields.ts'
 
 const wall = (label: string) =>
   length(6, 0.2, 40, { label, help: 'Thickness of this wall, measured where the cut will be.' })
@@ -46,6 +46,18 @@ export const box = z
           label: 'Play round the lid',
           help: 'Gap on each side of a lid let in between the walls.',
           when: { fit: ['between the walls'] },
+        }),
+        stuff: woodName(
+          'plywood',
+          {
+            label: 'Lid of',
+            help: 'Plywood, pressed board or a wood: a name of the tables, or of your own woods.',
+          },
+          'lid stuff',
+        ),
+        grain: oneOf(['along', 'across', 'none'], 'along', {
+          label: 'Grain of the lid',
+          help: 'Which way the grain of a solid lid runs, along the strings or across; none for sheet of your own that is alike both ways.',
         }),
       })
       .prefault({}),

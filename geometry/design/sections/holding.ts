@@ -1,6 +1,6 @@
-/** What the strings stand on and are held by: saddle and tailpiece. */
+/** What the strings stand on and are held by: saddle, tailpiece and the brace under the lid. */
 import { z } from 'zod'
-import { count, length, oneOf } from '../fields.ts'
+import { count, length, oneOf, woodName } from '../fields.ts'
 import { along } from '../place.ts'
 
 export const saddle = z
@@ -19,6 +19,10 @@ export const saddle = z
     height: length(12, 1, 80, {
       label: 'Saddle, tall',
       help: 'From the outer face of the lid to the underside of the strings. A little under half an inch is usual.',
+    }),
+    action: length(2.2, 0.3, 20, {
+      label: 'Action wanted',
+      help: 'Strings over the crown of the octave fret, or over a bare board: 1.5 to 2.5 mm with frets, 4 to 8 mm for slide (common practice).',
     }),
     freeBand: length(6, 0, 40, {
       label: 'Free to move',
@@ -52,6 +56,28 @@ export const tailpiece = z
     takes: oneOf(['the string alone', 'the ball end'], 'the string alone', {
       label: 'The holes take',
       help: 'The string alone, with the ball end behind; or the ball end, pushed through from the front.',
+    }),
+  })
+  .prefault({})
+
+export const brace = z
+  .strictObject({
+    height: length(0, 0, 60, {
+      label: 'Brace, tall',
+      help: 'Height of a strip glued under the lid; 0 for none.',
+    }),
+    width: length(8, 1, 100, { label: 'Brace, wide', help: 'Width of the strip where it is glued.' }),
+    runs: oneOf(['across', 'along'], 'across', {
+      label: 'It runs',
+      help: 'Across the strings, or along them, over the whole inside of the box.',
+    }),
+    offset: length(0, -500, 500, {
+      label: 'It lies',
+      help: 'Across: its middle behind the saddle line, before it where negative. Along: from the centreline, treble positive.',
+    }),
+    wood: woodName('spruce, sitka', {
+      label: 'Brace of',
+      help: 'Wood of the strip: a name of the table, or of your own woods.',
     }),
   })
   .prefault({})

@@ -1,6 +1,6 @@
 /** The neck blank, the board on it and the head. */
 import { z } from 'zod'
-import { choice, count, length, oneOf } from '../fields.ts'
+import { choice, count, length, oneOf, woodName } from '../fields.ts'
 
 export const neck = z
   .strictObject({
@@ -60,6 +60,42 @@ export const neck = z
       label: 'Play in the slots',
       help: 'How much wider than the neck the slots in the walls are cut, both sides together.',
     }),
+    wood: woodName('maple, sugar', {
+      label: 'Neck of',
+      help: 'Wood of the blank: a name of the table, or of your own woods.',
+    }),
+    bar: z
+      .strictObject({
+        kind: oneOf(
+          ['none', 'steel bar', 'steel rod', 'aluminium bar', 'carbon bar', 'carbon rod'],
+          'none',
+          {
+            label: 'Bar in the neck',
+            help: 'Let into the top of the neck and glued there, under the board.',
+          },
+        ),
+        width: length(6, 1, 40, {
+          label: 'Bar, wide',
+          help: 'Across the neck; of a rod, its diameter.',
+          when: { kind: ['steel bar', 'steel rod', 'aluminium bar', 'carbon bar', 'carbon rod'] },
+        }),
+        height: length(10, 1, 60, {
+          label: 'Bar, tall',
+          help: 'How deep it goes into the neck.',
+          when: { kind: ['steel bar', 'aluminium bar', 'carbon bar'] },
+        }),
+        from: length(10, 0, 2000, {
+          label: 'Bar from',
+          help: 'From the nut to where the bar begins.',
+          when: { kind: ['steel bar', 'steel rod', 'aluminium bar', 'carbon bar', 'carbon rod'] },
+        }),
+        to: length(450, 1, 2500, {
+          label: 'Bar to',
+          help: 'From the nut to where the bar ends.',
+          when: { kind: ['steel bar', 'steel rod', 'aluminium bar', 'carbon bar', 'carbon rod'] },
+        }),
+      })
+      .prefault({}),
   })
   .prefault({})
 
@@ -88,6 +124,11 @@ export const board = z
       label: 'Board, long',
       help: 'Length of the board from the nut.',
       when: { ends: ['at a length'] },
+    }),
+    wood: woodName('maple, sugar', {
+      label: 'Board of',
+      help: 'Wood of the fretboard: a name of the table, or of your own woods.',
+      when: { fitted: [true] },
     }),
   })
   .prefault({})
@@ -137,6 +178,18 @@ export const headstock = z
     postHole: length(8, 1, 20, {
       label: 'Post hole',
       help: 'Diameter of the hole for the post or its bushing. Measure yours.',
+    }),
+    postHeight: length(4, 0, 30, {
+      label: 'String over the head',
+      help: 'Height over the face of the head at which a string winds on its post.',
+    }),
+    reinforcement: length(0, 0, 40, {
+      label: 'Glued under the head',
+      help: 'Thickness of a piece glued on underneath, where the head begins; 0 for none.',
+    }),
+    reinforcementLength: length(90, 10, 400, {
+      label: 'Glued piece, long',
+      help: 'Its length; its middle lies under the slope behind the nut.',
     }),
   })
   .prefault({})

@@ -77,6 +77,11 @@ export const scale = z
       label: 'Fret slot, deep',
       help: 'Depth of the saw line below the board.',
     }),
+    crown: length(1.1, 0.2, 4, {
+      label: 'Fret crown',
+      help: 'Height of the fret wire over the board.',
+      when: { fretless: [false] },
+    }),
   })
   .prefault({})
 
@@ -117,6 +122,10 @@ export const nut = z
     height: length(2, 0, 20, {
       label: 'Strings over the board at the nut',
       help: 'From the top of the board (or of the bare neck) to the underside of the strings at the nut.',
+    }),
+    setback: length(0, 0, 1, {
+      label: 'Nut set forward',
+      help: 'How far the nut is moved towards the frets, so that the first frets are true too; the frets stay.',
     }),
   })
   .prefault({})

@@ -80,7 +80,11 @@ describe('1: nothing is written before loading has finished', () => {
     store.release()
     await pass(0)
     expect(tab.bench.design.title).toBe('Carried on')
+    expect(tab.now().state).toBe('kept')
     expect(desk.owners.has('old')).toBe(false)
+    tab.edit('Carried on again')
+    await pass(WAIT)
+    expect(titlesIn(store, `${tab.name}-1`)).toEqual(['Carried on', 'Carried on again'])
   })
 })
 
@@ -155,6 +159,25 @@ describe('3: edits made during a write are written after it', () => {
     await pass(WAIT)
     expect(titlesIn(store, `${tab.name}-1`)).toEqual(['first', 'second'])
   })
+})
+
+test('3, at every moment of a write: a change made then is written, flushed or not', async () => {
+  for (let moment = 0; moment < 30; moment++) {
+    const tab = await loadedTab()
+    for (const title of ['a', 'b', 'c', 'd']) {
+      tab.edit(title)
+      const flushed = tab.flush()
+      for (let step = 0; step < moment; step++) await null
+      tab.edit(`${title} and more`)
+      if (moment % 2) void tab.flush()
+      await flushed
+      await pass(WAIT)
+      expect(titlesIn(store, `${tab.name}-1`).at(-1), `${moment} steps later`).toBe(`${title} and more`)
+      expect(tab.now().state).toBe('kept')
+    }
+    desk.close(tab.name)
+    store.generations.clear()
+  }
 })
 
 describe('4: hiding, leaving and closing the page flush', () => {
@@ -296,7 +319,8 @@ describe('9: a full store is said until a save succeeds, and tried again', () =>
     const from = tab.said.length - 1
     tab.edit('still none')
     await pass(RETRY * 3)
-    expect(store.writes().length).toBeGreaterThanOrEqual(tries + 3)
+    // Every two seconds, which does not wear out the disk.
+    expect(store.writes().length).toBe(tries + 3)
     expect(tab.said.slice(from).every((one) => one.state === 'failed')).toBe(true)
     expect(tab.atRisk()).toBe(true)
     store.refusing = null

@@ -109,6 +109,7 @@ describe('another design on the bench', () => {
     await edit(tab, 'first box')
     tab.edit('first box, last touch')
     tab.begin('second box')
+    expect(desk.owners.has(`${tab.name}-1`), 'while a change of the first one waits').toBe(true)
     await pass(WAIT)
     expect(titlesIn(store, `${tab.name}-1`)).toEqual(['first box', 'first box, last touch'])
     expect(titlesIn(store, `${tab.name}-2`)).toEqual(['second box'])

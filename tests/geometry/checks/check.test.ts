@@ -48,8 +48,9 @@ describe('check', () => {
 
   test('finds nothing to stop a design of all defaults but for its hand', () => {
     const graded = (hand: string) => check(solve(designOf({ hand }))).filter((one) => one.grade !== 'clear')
-    expect(graded('right').map((one) => one.key)).toEqual(['saddle-setback saddle'])
-    expect(graded('not stated').map((one) => one.key)).toEqual(['hand-stated hand', 'saddle-setback saddle'])
+    const notes = ['saddle-setback saddle', 'tuning-stated strings']
+    expect(graded('right').map((one) => one.key)).toEqual(notes)
+    expect(graded('not stated').map((one) => one.key)).toEqual(['hand-stated hand', ...notes])
   })
 })
 

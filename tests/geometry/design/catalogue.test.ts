@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest'
 import { ACROSS_LINES, ALONG_LINES } from '../../../geometry/design/place.ts'
 import {
   checkDesign,
+  ENTRY_LISTS,
   type Field,
   fieldsOf,
+  fieldsOfEntry,
   fieldsOfKind,
   KINDS,
   LIMITS,
@@ -23,7 +25,7 @@ describe('the catalogue of fields', () => {
   test('knows every section of a design', () => {
     const design = designOf()
     const held = Object.entries(design).filter(
-      ([name, value]) => typeof value === 'object' && !['things', 'overruled'].includes(name),
+      ([name, value]) => typeof value === 'object' && !['things', 'woods', 'overruled'].includes(name),
     )
     expect(sections()).toEqual(held.map(([name]) => name))
   })
@@ -87,7 +89,14 @@ describe('the catalogue of fields', () => {
   })
 
   test('finds a section within a section, and the top of the file', () => {
-    expect(fieldsOf('box.lid').map((field) => field.name)).toEqual(['thickness', 'kind', 'fit', 'play'])
+    expect(fieldsOf('box.lid').map((field) => field.name)).toEqual([
+      'thickness',
+      'kind',
+      'fit',
+      'play',
+      'stuff',
+      'grain',
+    ])
     expect(fieldsOf('').map((field) => field.name)).toEqual([
       'format',
       'version',
@@ -95,6 +104,7 @@ describe('the catalogue of fields', () => {
       'notes',
       'hand',
       'things',
+      'woods',
       'overruled',
     ])
   })
@@ -103,6 +113,17 @@ describe('the catalogue of fields', () => {
     expect(() => fieldsOf('attic')).toThrow('"attic"')
     expect(() => fieldsOf('box.attic')).toThrow('"box.attic"')
     expect(() => fieldsOfKind('gong')).toThrow('"gong"')
+  })
+
+  test.each(ENTRY_LISTS)('knows the fields of an entry of %s', (list) => {
+    const fields = fieldsOfEntry(list)
+    expect(fields.length).toBeGreaterThan(3)
+    for (const { label, help, unit } of fields) {
+      expect(label).toMatch(/^\p{Lu}[^.]*$/u)
+      expect(help).toMatch(/\.$/)
+      expect(unit).not.toBe('')
+    }
+    expect(() => fieldsOfEntry(`${list}.gone`)).toThrow('gone')
   })
 
   test('gives every kind the same places, and its own fields after them', () => {
@@ -126,7 +147,7 @@ describe('limits', () => {
   test('each says why, and is a sensible number', () => {
     for (const { value, label, why } of Object.values(LIMITS)) {
       expect(value).toBeGreaterThan(0)
-      expect(value).toBeLessThan(100)
+      expect(value).toBeLessThan(200)
       expect(label).toMatch(/^\p{Lu}[^.]*$/u)
       expect(why).toMatch(/\.$/)
     }

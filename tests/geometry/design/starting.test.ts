@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { check, type Field, fieldsOf, type Stated, solve, startingDesign } from '../../../geometry/index.ts'
+import { check, type Field, fieldsOf, loadsOf, type Stated, solve, startingDesign } from '../../../geometry/index.ts'
 
 const BOXES = [
   [203, 152, 51],
@@ -42,6 +42,7 @@ describe('a starting design', () => {
     'for %i strings holds on every usual box, in both units',
     (strings) => {
       let tried = 0
+      let cares = 0
       const found: string[] = []
       for (const [length, width, depth] of BOXES)
         for (const wood of WOODS)
@@ -50,11 +51,16 @@ describe('a starting design', () => {
               for (const lidFit of ['on the walls', 'between the walls'] as const) {
                 const stated = { length, width, depth, ...wood, scale, strings, units, lidFit }
                 tried += 1
-                for (const { grade, key } of troubles(stated))
-                  found.push(`${grade} ${key} ${JSON.stringify(stated)}`)
+                for (const { grade, key } of troubles(stated)) {
+                  // A thick lid on the shallowest box leaves no room for a neck that holds many strings still.
+                  const known = key === 'nut-rise neck' && depth === 38 && wood.lid > 4 && strings > 2
+                  if (known && grade === 'care') cares += 1
+                  else found.push(`${grade} ${key} ${JSON.stringify(stated)}`)
+                }
               }
       expect(tried).toBe(1008)
       expect(found).toEqual([])
+      expect(cares).toBeLessThan(25)
     },
     60_000,
   )
@@ -80,14 +86,45 @@ describe('a starting design', () => {
 
   test('a shallow box raises the neck; one that is too shallow for any says so', () => {
     expect(startingDesign({ depth: 25, lid: 4, base: 4 }).neck.rise).toBeGreaterThan(0)
-    expect(troubles({ depth: 25, lid: 4, base: 4 })).toEqual([])
+    expect(troubles({ depth: 25, lid: 4, base: 4, strings: 1 })).toEqual([])
+    expect(troubles({ depth: 25, lid: 4, base: 4 }).map(({ grade, rule }) => `${grade} ${rule}`)).toEqual([
+      'care nut-rise',
+    ])
     expect(troubles({ depth: 15, lid: 4, base: 4 }).map(({ grade }) => grade)).toContain('stop')
   })
 
-  test('a thick lid makes a thicker neck', () => {
-    expect(startingDesign({ lid: 4 }).neck.thickness).toBe(19)
-    expect(startingDesign({ lid: 12, depth: 60 }).neck.thickness).toBeGreaterThan(25)
+  test('a thick lid makes a thicker neck, and so do more strings', () => {
+    const thickness = (stated: Stated) => startingDesign(stated).neck.thickness
+    expect(thickness({ lid: 4, strings: 1 })).toBeLessThan(26)
+    expect(thickness({ lid: 12, depth: 60 })).toBeGreaterThan(28)
     expect(troubles({ lid: 12, depth: 60 })).toEqual([])
+    expect(thickness({ strings: 1, scale: 580 })).toBeLessThan(thickness({ strings: 3, scale: 580 }))
+  })
+
+  // Common practice, no source: G D G for three, with a fourth string a third over it for four, guitar for six.
+  test.each([
+    [3, 635, 'G2 D3 G3'],
+    [4, 635, 'G2 D3 G3 B3'],
+    [6, 650, 'E2 A2 D3 G3 B3 E4'],
+    [12, 650, ''],
+  ])('%i strings over %i mm are tuned to %s', (strings, scale, tuning) => {
+    expect(startingDesign({ strings, scale }).stringing.tuning.join(' ')).toBe(tuning)
+  })
+
+  test('names woods, gauges that pull alike, an action, and the setback that the strings want', () => {
+    const design = startingDesign({ hand: 'right' })
+    const { strings, spread, saddle } = loadsOf(solve(design))
+    expect([design.neck.wood, design.board.wood]).toEqual(['maple, sugar', 'walnut'])
+    for (const { atPitch } of strings) expect(Math.abs((atPitch?.tension ?? 0) - 70)).toBeLessThan(20)
+    expect(spread?.most ?? 9).toBeLessThan(1.25)
+    expect(Math.abs(design.saddle.setback - (saddle.line?.atCentre ?? 9))).toBeLessThan(0.3)
+    expect(Math.abs(saddle.action - design.saddle.action)).toBeLessThan(0.3)
+  })
+
+  test('without frets it stands high enough for a slide', () => {
+    const { saddle } = loadsOf(solve(startingDesign({ fretless: true })))
+    expect(saddle.action).toBeGreaterThan(4)
+    expect(saddle.line).toBeNull()
   })
 
   test('strings are split between both sides of the head, and each has its own hole', () => {

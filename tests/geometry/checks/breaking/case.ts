@@ -15,6 +15,8 @@ export interface Breaking {
   readonly grade: 'stop' | 'care' | 'note'
   /** What must be measured, in the rule's own unit. */
   readonly measured: number
+  /** Share by which the measure may differ where the pencil leaves out what the engine counts in. */
+  readonly within?: number
 }
 
 export interface Case {
@@ -48,3 +50,43 @@ export const pickup = (fields: Stated = {}) => ({
   ...fields,
 })
 export const things = (...list: Stated[]): Stated => ({ things: list })
+
+/** Fields of some sections over those of others, section by section. */
+export const merged = (...parts: readonly Stated[]): Stated =>
+  parts.reduce((all, part) => {
+    const sections = Object.entries(part).map(([name, fields]) => {
+      const plain = typeof fields === 'object' && fields !== null && !Array.isArray(fields)
+      return [name, plain ? { ...(all[name] as object | undefined), ...fields } : fields]
+    })
+    return { ...all, ...Object.fromEntries(sections) }
+  }, {})
+
+/**
+ * Three steel strings in G D G on a stout neck that the lid lies on: nothing of the loads is wrong. Crowns 5 + 1.1 over
+ * the lid, strings 0.4 over them at the nut and 3.9 at the saddle; line 2.5 behind the bare scale.
+ */
+export const strung = (...more: readonly Stated[]): Stated =>
+  merged(
+    {
+      stringing: { tuning: ['G2', 'D3', 'G3'] },
+      strings: { gauges: [0.9652, 0.6096, 0.4318] },
+      neck: { thickness: 26, relief: 0 },
+      nut: { height: 1.5 },
+      saddle: { height: 10, setback: 2.5 },
+    },
+    ...more,
+  )
+
+/** One string of 0.254 mm whose mass is stated in grams per metre, at a pitch in hertz, over 635 mm. */
+export const weighed = (hertz: number, unitMass: number, ...more: readonly Stated[]): Stated =>
+  merged(
+    {
+      stringing: { tuning: [`${hertz} Hz`], makes: [{ construction: 'stated', unitMass }] },
+      strings: { count: 1, gauges: [0.254] },
+    },
+    ...more,
+  )
+
+/** Its pull in newtons: `T = mu (2 L f)^2`, M. Mersenne, "Harmonicorum Libri" (1636). */
+export const pullOf = (hertz: number, unitMass: number): number =>
+  (unitMass / 1000) * (2 * 0.635 * hertz) ** 2
