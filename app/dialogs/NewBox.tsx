@@ -10,6 +10,7 @@ import {
   type Hand,
   type Path,
   solve,
+  startingDesign,
   valueAt,
 } from '../../geometry/index.ts'
 import { forgetViews } from '../canvas/lookings.ts'
@@ -57,6 +58,8 @@ const field = (section: string, name: string): Field => {
 export function NewBox({ onClose }: { readonly onClose: () => void }) {
   const [draft, setDraft] = useState<Draft>(standardDesign)
   const [lit, setLit] = useState<string | null>(null)
+  /** What was said of the neck blank, which a starting design would choose by itself. */
+  const [said, setSaid] = useState<readonly Path[]>([])
   const [asked, setAsked] = useState(false)
   const [typed, setTyped] = useState<Draft | null>(null)
   const layout = useMemo(() => solve(typed ?? draft), [typed, draft])
@@ -67,7 +70,11 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
   const set = (...fields: (readonly [Path, unknown])[]): Answer => {
     const reading = tried(...fields)
     if (!reading.ok) return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This will not do.' }
-    setDraft(spread(reading.design, draft))
+    setDraft(reading.design)
+    const blank = fields
+      .map(([path]) => path)
+      .filter(([section]) => section === 'neck' || section === 'headstock')
+    if (blank.length > 0) setSaid([...said, ...blank])
     setTyped(null)
     return { ok: true }
   }
@@ -78,7 +85,7 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
   const begin = () => {
     setAsked(true)
     if (draft.hand === 'not stated') return
-    startFresh(draft)
+    startFresh(begun(draft, said))
     forgetViews()
     goTo('lay-out')
     onClose()
@@ -206,27 +213,29 @@ function Row({ sketch, onFocus, children }: { sketch: string; onFocus?: () => vo
   )
 }
 
-/** Wood left at the edge of the neck beside the outer strings of a first drawing; mm. Common practice. */
-const BESIDE_STRINGS = 5
-/** Between the strings of a first drawing, where the neck is wide enough; mm. Common practice. */
-const APART = { nut: 10, saddle: 11 }
-
-/** What goes with another number of strings or width of neck, so that a first drawing makes sense: spans, holes, tuners. */
-function spread(draft: Draft, before: Draft): Draft {
-  const { count } = draft.strings
-  if (count === before.strings.count && draft.neck.width === before.neck.width) return draft
-  const room = (width: number) => Math.max(0, width - 2 * BESIDE_STRINGS)
-  const span = (apart: number, width: number) => Math.min(apart * (count - 1), room(width))
-  const atNut = span(APART.nut, draft.neck.widthAtNut)
-  const atSaddle = span(APART.saddle, draft.neck.width)
-  const fields: (readonly [Path, unknown])[] = [
-    [['strings', 'spanAtNut'], atNut],
-    [['strings', 'spanAtSaddle'], atSaddle],
-    [['tailpiece', 'holes'], count],
-    [['tailpiece', 'span'], atSaddle],
-    [['headstock', 'bassTuners'], Math.ceil(count / 2)],
-    [['headstock', 'trebleTuners'], Math.floor(count / 2)],
-  ]
-  const reading = checkDesign(apply(draft, change(draft, ...fields)))
-  return reading.ok ? reading.design : draft
+/**
+ * The whole instrument from what was typed: everything not asked for here comes as the engine starts a design, and
+ * what was said of the neck blank stands as it was said.
+ */
+function begun(draft: Draft, said: readonly Path[]): Draft {
+  const { box, strings, scale, title, hand, units } = draft
+  const start = startingDesign({
+    title,
+    hand,
+    units,
+    length: box.length,
+    width: box.width,
+    depth: box.depth,
+    wall: box.walls.neckEnd,
+    lid: box.lid.thickness,
+    lidFit: box.lid.fit,
+    base: box.base.thickness,
+    strings: strings.count,
+    scale: scale.length,
+  })
+  const kept: Path[] = [['box', 'cornerRadius'], ...said]
+  const reading = checkDesign(
+    apply(start, change(start, ...kept.map((path) => [path, valueAt(draft, path)] as const))),
+  )
+  return reading.ok ? reading.design : start
 }

@@ -13,9 +13,12 @@ export function tightestAbout(findings: readonly Finding[], id: string): Finding
     : (first ?? null)
 }
 
-/** A measure that could be tighter or looser; a count that is right has no margin. */
-const isMargin = ({ margin, limit, grade, unit }: Finding): boolean =>
-  margin !== null && limit !== null && grade !== 'note' && !(unit === 'count' && grade === 'clear')
+/** A measure that could be tighter or looser; a count that is right has no margin, nor has what lies flush. */
+const isMargin = ({ margin, limit, measured, grade, unit }: Finding): boolean =>
+  margin !== null &&
+  limit !== null &&
+  grade !== 'note' &&
+  !(grade === 'clear' && (unit === 'count' || (limit === 0 && measured === 0)))
 
 /** Findings about it that ask for something, those overruled left out. */
 export const wrongAbout = (findings: readonly Finding[], id: string): readonly Finding[] =>

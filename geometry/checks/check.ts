@@ -25,10 +25,12 @@ export function check(layout: Layout): readonly Finding[] {
   return findings
 }
 
+type Writable<T> = { -readonly [key in keyof T]: T[key] }
+
 function findingOf(rule: Rule, one: Measurement, layout: Layout): Finding {
   const key = `${rule.name} ${one.about.join(' ')}`
   const overruled = layout.design.overruled[key]
-  return {
+  const finding: Writable<Finding> = {
     rule: rule.name,
     key,
     about: one.about,
@@ -38,9 +40,10 @@ function findingOf(rule: Rule, one: Measurement, layout: Layout): Finding {
     margin: marginOf(rule, one.measured, one.limit),
     unit: rule.unit,
     where: one.where,
-    ...(one.data === undefined ? {} : { data: one.data }),
-    ...(overruled === undefined ? {} : { overruled }),
   }
+  if (one.data !== undefined) finding.data = one.data
+  if (overruled !== undefined) finding.overruled = overruled
+  return finding
 }
 
 function marginOf(rule: Rule, measured: number | null, limit: number | null): number | null {

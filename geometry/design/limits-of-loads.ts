@@ -2,7 +2,7 @@
  * Limits for what pulls, bends and sags. All are starting values of common practice without a published source.
  * They are held against estimates: see the rooms `strings`, `neck` and `lid` for what each leaves out.
  */
-import type { Limit } from './limits.ts'
+import type { Limit } from './limit.ts'
 
 const limit = (unit: Limit['unit'], value: number, label: string, why: string): Limit => ({
   value,

@@ -3,14 +3,10 @@
  *
  * All figures are starting values of common practice without a published source, unless `why` says otherwise.
  */
+import type { Limit } from './limit.ts'
 import { LOAD_LIMITS } from './limits-of-loads.ts'
 
-export interface Limit {
-  readonly value: number
-  readonly unit: 'mm' | 'degrees' | 'share' | 'newtons'
-  readonly label: string
-  readonly why: string
-}
+export type { Limit }
 
 const mm = (value: number, label: string, why: string): Limit => ({ value, unit: 'mm', label, why })
 

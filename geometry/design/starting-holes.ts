@@ -47,6 +47,7 @@ export function startingHoles(box: Design['box'], neckWidth: number, saddleAlong
     {
       kind: 'sound-hole',
       id: 'hole-treble',
+      name: 'Treble hole',
       face: 'lid',
       along: { midway: ['neck-end wall', 'saddle'] },
       across: { midway: ['neck treble side', byEdge >= SMALLEST ? 'treble edge' : 'treble wall'] },
@@ -55,6 +56,7 @@ export function startingHoles(box: Design['box'], neckWidth: number, saddleAlong
     {
       kind: 'sound-hole',
       id: 'hole-bass',
+      name: 'Bass hole',
       face: 'lid',
       along: { mirror: 'hole-treble' },
       across: { mirror: 'hole-treble' },

@@ -12,7 +12,7 @@ import {
   usualStock,
 } from '../strings/gauges.ts'
 import { gaugesFor } from '../strings/spacing.ts'
-import { makeFor, pitchesOf, strung, usualMake } from './strung.ts'
+import { pitchesOf, strungFor, usualMake } from './strung.ts'
 
 export interface ChosenGauge {
   /** As the trade writes it: `.017`, `.026w`. */
@@ -94,7 +94,7 @@ export function scaleSuiting(design: Design): FittingScale | null {
   if (!pitches) return null
   const gauges = gaugesFor(design.strings.gauges, design.strings.count)
   const set = gauges.map((gauge, index) => ({
-    body: strung(makeFor(design.stringing, index, gauge), gauge).body,
+    body: strungFor(design.stringing, index, gauge).body,
     pitch: pitches[index]?.hertz ?? 0,
   }))
   const whole = set.flatMap(({ body, pitch }) => (body && pitch > 0 ? [{ body, pitch }] : []))

@@ -48,44 +48,70 @@ export function piecesOf(layout: Layout): NeckPiece[] {
   const slope = slopeOf(layout)
   const glued = gluedUnder(layout)
   const xs = [neck.x0, neck.x1]
-  const add = (x: number) => {
-    if (x > neck.x0 && x < neck.x1) xs.push(x)
-  }
-  for (const { x0 } of neck.stretches) add(x0)
-  for (const { x } of neck.halfWidths) add(x)
-  if (board) for (const x of [board.x0, board.x1]) add(x)
-  if (glued) for (const x of [glued.x0, glued.x1]) add(x)
-  if (design.neck.bar.kind !== 'none') for (const x of [design.neck.bar.from, design.neck.bar.to]) add(x)
-  xs.sort((a, b) => a - b)
+  for (const { x0 } of neck.stretches) xs.push(x0)
+  for (const { x } of neck.halfWidths) xs.push(x)
+  if (board) xs.push(board.x0, board.x1)
+  if (glued) xs.push(glued.x0, glued.x1)
+  if (design.neck.bar.kind !== 'none') xs.push(design.neck.bar.from, design.neck.bar.to)
+  xs.sort(byPlace)
   const pieces: NeckPiece[] = []
   let from = neck.x0
   for (const to of xs) {
-    if (to - from <= HAIR) continue
+    if (to - from <= HAIR || to > neck.x1) continue
     const middle = (from + to) / 2
     const stretch = stretchAt(layout, middle)
     const floor = stretch?.top ?? neck.top
-    const topAt = (x: number) =>
-      stretch?.of === 'slope' && slope.x1 > slope.x0
-        ? floor + ((neck.top - floor) * (x - slope.x0)) / (slope.x1 - slope.x0)
-        : floor
-    const on = board && board.x0 <= middle && middle <= board.x1 && floor >= board.bottom - HAIR ? board : null
-    const under = glued && glued.x0 <= middle && middle <= glued.x1 ? glued.thickness : 0
-    const partsAt = (x: number): Part[] => {
-      const width = 2 * halfWidthAt(neck, x)
-      const top = Math.min(Math.max(topAt(x), neck.bottom), neck.top)
-      return [
-        plank(width, neck.bottom, top, wood),
-        ...(on ? [plank(width, on.bottom, on.top, boardWood)] : []),
-        ...barIn(design, neck, floor, middle, width, wood),
-        ...(under > 0 ? [plank(width, neck.bottom - under, neck.bottom, wood)] : []),
-      ]
+    const slopes = stretch?.of === 'slope' && slope.x1 > slope.x0
+    const rise = slopes ? (neck.top - floor) / (slope.x1 - slope.x0) : 0
+    const cut: Cut = {
+      floor,
+      board: board && board.x0 <= middle && middle <= board.x1 && floor >= board.bottom - HAIR ? board : null,
+      under: glued && glued.x0 <= middle && middle <= glued.x1 ? glued.thickness : 0,
+      middle,
     }
-    const start = partsAt(from)
-    const end = partsAt(to)
-    pieces.push(pieceOf(from, to, start, end.length === start.length ? end : start))
+    const [start, end] = [2 * halfWidthAt(neck, from), 2 * halfWidthAt(neck, to)]
+    const [startTop, endTop] = [floor + rise * (from - slope.x0), floor + rise * (to - slope.x0)]
+    const parts = partsAt(layout, cut, start, startTop, wood, boardWood)
+    pieces.push(
+      // A piece that is alike all along is known by one section.
+      start === end && startTop === endTop
+        ? pieceOf(from, to, parts)
+        : pieceOf(from, to, parts, partsAt(layout, cut, end, endTop, wood, boardWood)),
+    )
     from = to
   }
   return pieces
+}
+
+const byPlace = (a: number, b: number) => a - b
+
+/** What is alike in a piece from one end to the other. */
+interface Cut {
+  /** Top of the neck where no slope changes it. */
+  readonly floor: number
+  readonly board: Layout['board']
+  /** Glued on underneath. */
+  readonly under: number
+  readonly middle: number
+}
+
+/** The parts of one end: as many and in the same order at the other, since none begins or ends within a piece. */
+function partsAt(
+  { neck, design }: Layout,
+  { floor, board, under, middle }: Cut,
+  width: number,
+  top: number,
+  wood: Stuff,
+  boardWood: Stuff,
+): Part[] {
+  const parts = [plank(width, neck.bottom, Math.min(Math.max(top, neck.bottom), neck.top), wood)]
+  if (board) parts.push(plank(width, board.bottom, board.top, boardWood))
+  if (design.neck.bar.kind !== 'none') {
+    const letIn = barIn(design, neck, floor, middle, wood)
+    if (letIn) parts.push(letIn)
+  }
+  if (under > 0) parts.push(plank(width, neck.bottom - under, neck.bottom, wood))
+  return parts
 }
 
 /** The piece glued under the head, from x to x; its middle lies under the middle of the slope. */
@@ -103,21 +129,21 @@ function gluedUnder(layout: Layout): { x0: number; x1: number; thickness: number
 
 /** What of the bar is left in a stretch whose top lies at `floor`. A rod that is cut into counts for nothing. */
 function barIn(
-  design: Design,
+  { neck: { bar: stated } }: Design,
   neck: Layout['neck'],
   floor: number,
   x: number,
-  neckWidth: number,
   wood: Stuff,
-): Part[] {
-  const { kind, width, height, from, to } = design.neck.bar
-  if (kind === 'none' || x < from || x > to) return []
+): Part | null {
+  const { kind, width, height, from, to } = stated
+  if (kind === 'none' || x < from || x > to) return null
   const stuff = METALS[kind]
+  const room = Math.min(width, 2 * halfWidthAt(neck, x))
   if (kind.endsWith('rod')) {
-    const whole = floor >= neck.top - HAIR && width <= neck.top - neck.bottom && width <= neckWidth
-    return whole ? [rod(width, neck.top - width / 2, stuff, wood)] : []
+    const whole = floor >= neck.top - HAIR && width <= neck.top - neck.bottom && room === width
+    return whole ? rod(width, neck.top - width / 2, stuff, wood) : null
   }
   const bottom = Math.max(neck.top - height, neck.bottom)
   const top = Math.min(floor, neck.top)
-  return top > bottom ? [bar(Math.min(width, neckWidth), bottom, top, stuff, wood)] : []
+  return top > bottom ? bar(room, bottom, top, stuff, wood) : null
 }

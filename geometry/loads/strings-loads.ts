@@ -7,7 +7,7 @@ import { type FeelLimits, feelOf } from '../strings/feel.ts'
 import { shareOfBreaking } from '../strings/strength.ts'
 import { tensionOf } from '../strings/tension.ts'
 import { headTopOf } from './neck-loads.ts'
-import { makeFor, pitchesOf, type StatedPitch, strung } from './strung.ts'
+import { pitchesOf, type StatedPitch, strungFor } from './strung.ts'
 import type { StringAtPitch, StringLoad } from './types.ts'
 
 /** Share of the least pull at which soft strings still sound. Common practice, from memory. */
@@ -31,7 +31,7 @@ export const crownOf = ({ scale }: Layout['design']): number => (scale.fretless 
 export function stringLoadsOf(layout: Layout, limits: FeelLimits): StringLoad[] {
   const pitches = pitchesOf(layout.design)
   return layout.strings.map((line): StringLoad => {
-    const made = strung(makeFor(layout.design.stringing, line.index, line.gauge), line.gauge)
+    const made = strungFor(layout.design.stringing, line.index, line.gauge)
     const atSaddle = overSaddle(layout, line)
     const pitch = pitches?.[line.index]
     return {

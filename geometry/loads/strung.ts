@@ -40,10 +40,22 @@ export const usualMake = (gauge: number): Make => ({
   ...USUAL,
 })
 
-/** The make in force for a string, bass string 0: its own, the last one stated, or the usual one for its gauge. */
-export function makeFor({ makes }: Design['stringing'], index: number, gauge: number): Make {
-  return makes[index] ?? makes.at(-1) ?? usualMake(gauge)
+/** The string in force, bass string 0: of its own make, the last one stated, or the usual one for its gauge. */
+export function strungFor({ makes }: Design['stringing'], index: number, gauge: number): Strung {
+  const make = makes[index] ?? makes.at(-1)
+  if (make) return strung(make, gauge)
+  let usual = usuallyStrung.get(gauge)
+  if (!usual) {
+    usual = strung(usualMake(gauge), gauge)
+    if (usuallyStrung.size >= MOST_REMEMBERED) usuallyStrung.clear()
+    usuallyStrung.set(gauge, usual)
+  }
+  return usual
 }
+
+const usuallyStrung = new Map<number, Strung>()
+/** More gauges or pitches than this are not remembered: a file may hold any. */
+const MOST_REMEMBERED = 500
 
 /** A make of this gauge as a string to reckon with, or why there is none. Gauge in mm. */
 export function strung(make: Make, gauge: number): Strung {
@@ -72,8 +84,6 @@ export function pitchesOf({ stringing, strings }: Design): readonly StatedPitch[
 }
 
 const read = new Map<string, StatedPitch | null>()
-/** More texts than this are not remembered: a file may hold any. */
-const MOST_REMEMBERED = 500
 
 function pitchOf(text: string, a4: number): StatedPitch | null {
   const key = `${a4} ${text}`

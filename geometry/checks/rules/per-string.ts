@@ -36,24 +36,25 @@ export function alongString({ index }: Pick<StringLoad, 'index'>, layout: Layout
 export const perString = ({ measure, where, worstOnly = false, ...rule }: PerString): Rule => ({
   ...rule,
   *measure(layout, limit) {
-    const spare = ({ measured, limit: held }: OfString) =>
-      rule.wants === 'least' ? measured - held : held - measured
-    let tightest: { load: StringLoad; of: OfString } | null = null
+    let tightest: StringLoad | null = null
+    let its: OfString | null = null
+    let least = Number.POSITIVE_INFINITY
     for (const load of loadsOf(layout).strings) {
       const of = measure(load, limit, layout)
       if (!of) continue
-      if (of.grade !== 'clear' && !worstOnly) yield measurement(load, of)
-      else if (!tightest || spare(of) < spare(tightest.of)) tightest = { load, of }
+      const spare = rule.wants === 'least' ? of.measured - of.limit : of.limit - of.measured
+      if (of.grade !== 'clear' && !worstOnly) yield measurementOf(load, of, where(load, layout))
+      else if (spare < least) [tightest, its, least] = [load, of, spare]
     }
-    if (tightest) yield measurement(tightest.load, tightest.of)
-
-    function measurement(load: StringLoad, { data, ...of }: OfString): Measurement {
-      return {
-        about: [`string ${load.number}`],
-        ...of,
-        where: where(load, layout),
-        data: { string: load.number, ...data },
-      }
-    }
+    if (tightest && its) yield measurementOf(tightest, its, where(tightest, layout))
   },
+})
+
+const measurementOf = (load: StringLoad, of: OfString, where: Where): Measurement => ({
+  about: [`string ${load.number}`],
+  measured: of.measured,
+  limit: of.limit,
+  grade: of.grade,
+  where,
+  data: { string: load.number, ...of.data },
 })
