@@ -20,9 +20,9 @@ export function check(layout: Layout): readonly Finding[] {
   const findings: Finding[] = []
   for (const rule of RULES)
     for (const one of rule.measure(layout, limit)) findings.push(findingOf(rule, one, layout))
-  findings.sort(byGravity)
-  known.set(layout, findings)
-  return findings
+  const sorted = GRADES.flatMap((grade) => findings.filter((one) => one.grade === grade).sort(byMargin))
+  known.set(layout, sorted)
+  return sorted
 }
 
 type Writable<T> = { -readonly [key in keyof T]: T[key] }
@@ -51,11 +51,12 @@ function marginOf(rule: Rule, measured: number | null, limit: number | null): nu
   return rule.wants === 'least' ? measured - limit : limit - measured
 }
 
-const GRAVITY: Record<Grade, number> = { stop: 0, care: 1, note: 2, clear: 3 }
+/** Gravest first. */
+const GRADES: readonly Grade[] = ['stop', 'care', 'note', 'clear']
 
-function byGravity(a: Finding, b: Finding): number {
+/** Tightest first; what has no margin last. */
+function byMargin(a: Finding, b: Finding): number {
   return (
-    GRAVITY[a.grade] - GRAVITY[b.grade] ||
     (a.margin ?? Number.POSITIVE_INFINITY) - (b.margin ?? Number.POSITIVE_INFINITY) ||
     (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
   )

@@ -1,5 +1,6 @@
 /** All loads of a layout, reckoned when first asked for and remembered with it. */
 import { limitOf } from '../checks/finding.ts'
+import type { Design } from '../design/schema.ts'
 import type { Layout } from '../solve/layout.ts'
 import { neckCure, saddleHeight } from '../strings/heights.ts'
 import { freeBand, saddleLine } from '../strings/saddle-line.ts'
@@ -18,9 +19,31 @@ const known = new WeakMap<Layout, Loads>()
 export function loadsOf(layout: Layout): Loads {
   const before = known.get(layout)
   if (before) return before
-  const loads = reckon(layout)
+  const { stringing } = layout.design
+  const last = lately.get(stringing)
+  const loads = last && alike(last, layout) ? (known.get(last) ?? reckon(layout)) : reckon(layout)
   known.set(layout, loads)
+  lately.set(stringing, layout)
   return loads
+}
+
+/** The layout last reckoned with a stringing: while a hole is dragged about, no load changes. */
+const lately = new WeakMap<Design['stringing'], Layout>()
+
+/** What loads hang on; things do so only by what a pickup takes from the neck and where the saddle follows one. */
+const SECTIONS = [
+  ...['box', 'scale', 'strings', 'neck', 'board', 'headstock', 'nut', 'saddle', 'tailpiece', 'brace'],
+  ...['woods', 'limits'],
+] as (keyof Design)[]
+
+function alike(one: Layout, other: Layout): boolean {
+  for (const section of SECTIONS) if (one.design[section] !== other.design[section]) return false
+  const [cuts, others] = [one.neck.cuts, other.neck.cuts]
+  if (one.saddle.along !== other.saddle.along || cuts.length !== others.length) return false
+  return cuts.every((cut, index) => {
+    const its = others[index]
+    return its !== undefined && cut.x0 === its.x0 && cut.x1 === its.x1 && cut.top === its.top && cut.of === its.of
+  })
 }
 
 function reckon(layout: Layout): Loads {

@@ -34,8 +34,7 @@ export function stringLoadsOf(layout: Layout, limits: FeelLimits): StringLoad[] 
     const made = strungFor(layout.design.stringing, line.index, line.gauge)
     const atSaddle = overSaddle(layout, line)
     const pitch = pitches?.[line.index]
-    return {
-      ...made,
+    const told = {
       index: line.index,
       number: line.number,
       gauge: line.gauge,
@@ -43,6 +42,9 @@ export function stringLoadsOf(layout: Layout, limits: FeelLimits): StringLoad[] 
       breakAtNut: line.post && line.post.x < 0 ? behindNut(layout, line, line.post.x) : null,
       atPitch: made.body && pitch ? atPitchOf(layout, made.body, pitch, atSaddle, limits) : null,
     }
+    return made.body
+      ? { make: made.make, body: made.body, trouble: null, ...told }
+      : { make: made.make, body: null, trouble: made.trouble, ...told }
   })
 }
 

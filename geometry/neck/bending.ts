@@ -13,7 +13,7 @@
 import { positive } from '../quantity/demand.ts'
 import { bendFromRoot } from './deflection.ts'
 import { mostStrained, type Strain } from './sections.ts'
-import { type Gap, type NeckPiece, riseAt, type Span, sectionAt, spanOf } from './span.ts'
+import { type Gap, type NeckPiece, pieceAt, riseAt, type Span, sectionAt, spanOf } from './span.ts'
 
 interface Place {
   readonly x: number
@@ -215,10 +215,16 @@ function weakestOf(
     if (strain.share > worst.share) worst = { x, ...strain }
   }
   for (const { span, moment } of spans) {
+    let piece: NeckPiece | undefined
     for (let index = 0; index < span.lengths.length; index++) {
-      const middle = span.x[3 * index + 1]!
-      const piece = pieces.find((one) => one.x0 <= middle && middle <= one.x1)!
-      for (const place of [0, 2]) look(piece, span.x[3 * index + place]!, () => moment[3 * index + place]!)
+      piece = pieceAt(pieces, span.x[3 * index + 1]!, piece)
+      for (let place = 0; place < 3; place += 2) {
+        const x = span.x[3 * index + place]!
+        const section = sectionAt(piece, x)
+        if (!section) continue
+        const strain = mostStrained(section, pull, moment[3 * index + place]!)
+        if (strain.share > worst.share) worst = { x, ...strain }
+      }
     }
   }
   const alongLine = (from: Place, to: Place) => {

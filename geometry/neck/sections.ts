@@ -117,27 +117,22 @@ export interface Strain {
  * Example: maple 40 × 20 mm under 200 N and 2400 N·mm is pressed with 1.15 N/mm² at its top.
  */
 export function mostStrained(section: Section, push: number, moment: number): Strain {
-  let worst: Strain = { stress: 0, share: 0, height: section.axis }
+  const along = push / section.stretch
+  const curve = moment / section.bend
+  let stress = 0
+  let share = 0
+  let height = section.axis
   for (const part of section.parts) {
     if (part.area === 0) continue
-    worst = worse(worst, section, part, part.bottom, push, moment)
-    worst = worse(worst, section, part, part.top, push, moment)
+    // A loose part is not pressed along and bends about its own middle.
+    const pressed = part.loose ? 0 : along
+    const axis = part.loose ? part.centre : section.axis
+    for (let edge = 0; edge < 2; edge++) {
+      const at = edge === 0 ? part.bottom : part.top
+      const found = part.own * (pressed + curve * (at - axis))
+      const ofIts = Math.abs(found) / part.strength
+      if (ofIts > share) [stress, share, height] = [found, ofIts, at]
+    }
   }
-  return worst
-}
-
-function worse(
-  worst: Strain,
-  section: Section,
-  part: Part,
-  height: number,
-  push: number,
-  moment: number,
-): Strain {
-  // A loose part is not pressed along and bends about its own middle.
-  const across = part.loose ? height - part.centre : height - section.axis
-  const along = part.loose ? 0 : push / section.stretch
-  const stress = part.own * (along + (moment * across) / section.bend)
-  const share = Math.abs(stress) / part.strength
-  return share > worst.share ? { stress, share, height } : worst
+  return { stress, share, height }
 }

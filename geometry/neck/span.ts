@@ -89,20 +89,22 @@ export function spanOf(
   }
   for (const stop of stops) if (stop > low && stop < high) xs.push(stop)
   for (let index = 1; index < INTERVALS; index++) xs.push(low + index * step)
-  xs.sort((a, b) => (root < far ? a - b : b - a))
+  xs.sort(root < far ? rising : falling)
   const kept = xs.filter((x, index) => index === 0 || Math.abs(x - xs[index - 1]!) > HAIR)
   const intervals = kept.length - 1
   const lengths = new Float64Array(intervals)
   const x = new Float64Array(3 * intervals)
   const bend = new Float64Array(3 * intervals)
   const axis = new Float64Array(3 * intervals)
+  let piece = pieceAt(pieces, (kept[0]! + kept[1]!) / 2)
   for (let index = 0; index < intervals; index++) {
-    const [from, to] = [kept[index]!, kept[index + 1]!]
+    const from = kept[index]!
+    const to = kept[index + 1]!
     const middle = (from + to) / 2
-    const piece = pieces.find((one) => one.x0 <= middle && middle <= one.x1)
-    if (!piece) throw new RangeError(`the neck has no piece at ${middle}`)
+    piece = pieceAt(pieces, middle, piece)
     lengths[index] = Math.abs(to - from)
-    for (const [place, at] of [from, middle, to].entries()) {
+    for (let place = 0; place < 3; place++) {
+      const at = place === 0 ? from : place === 1 ? middle : to
       const section = sectionAt(piece, at)
       if (!section) return { x0: piece.x0, x1: piece.x1 }
       x[3 * index + place] = at
@@ -112,6 +114,16 @@ export function spanOf(
   }
   return { lengths, x, bend, axis }
 }
+
+/** The piece that holds x; `likely` is looked at first. Throws where none does. */
+export function pieceAt(pieces: readonly NeckPiece[], x: number, likely?: NeckPiece): NeckPiece {
+  if (likely && likely.x0 <= x && x <= likely.x1) return likely
+  for (const piece of pieces) if (piece.x0 <= x && x <= piece.x1) return piece
+  throw new RangeError(`the neck has no piece at ${x}`)
+}
+
+const rising = (a: number, b: number) => a - b
+const falling = (a: number, b: number) => b - a
 
 /** Millimetres: nearer together two cuts are one. */
 const HAIR = 1e-6
