@@ -180,7 +180,8 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   ...mm('neck.', {
     bow: 'Half way between nut and box, hollow positive; an estimate, or null until a tuning is stated.',
     nutRise: 'How far the pull lifts the nut: an upper bound, or null.',
-    actionChange: 'How much higher the strings stand over the octave under their pull: an upper bound, or null.',
+    actionChange:
+      'How much higher the strings stand over the octave under their pull: an upper bound, or null.',
     'weakest.fromNut': 'Where the neck is most strained. `weakest` is null until a tuning is stated.',
   }),
   ...words('neck.', { 'weakest.of': 'The stretch it lies in.' }),

@@ -1,5 +1,5 @@
 /** Every sample box is walked: it reads, it can be built, its exports are the expected ones and say what the engine says. */
-import { readFileSync, readdirSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { blocks, check, KINDS, partsOf, RULES, sentenceOf, solve } from '../geometry/index.ts'
 import { expectedFolder, expectedOf, exportsOf, samples } from './support/samples.ts'
@@ -46,13 +46,15 @@ describe.each(all.map((sample) => ({ title: sample.name, sample })))('$title', (
     const expected = expectedOf(sample)
     const kept = readdirSync(expectedFolder(title))
     expect(kept.sort()).toEqual([...expected.keys()].sort())
-    for (const [name, text] of expected) expect(readFileSync(new URL(name, expectedFolder(title)), 'utf8')).toBe(text)
+    for (const [name, text] of expected)
+      expect(readFileSync(new URL(name, expectedFolder(title)), 'utf8')).toBe(text)
   })
 
   it('exports every part in both formats and both sheets', () => {
     const names = exportsOf(sample).map((file) => file.name)
     for (const part of partsOf(layout))
-      for (const format of ['svg', 'dxf']) expect(names.some((name) => name.endsWith(`-${part.id}.${format}`))).toBe(true)
+      for (const format of ['svg', 'dxf'])
+        expect(names.some((name) => name.endsWith(`-${part.id}.${format}`))).toBe(true)
     expect(names.filter((name) => name.includes('-all-parts.')).length).toBe(2)
   })
 })

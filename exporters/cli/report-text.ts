@@ -26,10 +26,7 @@ export function reportText(design: Design): string {
   const sections: readonly (readonly [string, readonly string[]])[] = [
     ['Box and scale', boxAndScale(report, say)],
     ['Frets, from the nut', frets(report, say)],
-    [
-      'Strings, from the bass',
-      strings(report, say, sayFine(design)),
-    ],
+    ['Strings, from the bass', strings(report, say, sayFine(design))],
     ['Pull, by estimate', pull(report, sayFine(design))],
     ['Neck, from the nut', neck(report, say)],
     ['Saddle and string holes', saddleAndHoles(report, say)],
@@ -114,7 +111,10 @@ const WHY_MISSING: Readonly<Record<string, string>> = {
 }
 
 /** Pitch, pull and what follows from it, string by string; then neck and lid. */
-function pull({ strings: list, pull: all, neck: it, lid, saddle, frets: places }: Report, fine: Say): string[] {
+function pull(
+  { strings: list, pull: all, neck: it, lid, saddle, frets: places }: Report,
+  fine: Say,
+): string[] {
   if (all.missing !== null || all.total === null) return [`  ${WHY_MISSING[all.missing ?? ''] ?? ''}`]
   const known = (value: number | null, show: (value: number) => string) =>
     value === null ? 'none' : show(value)

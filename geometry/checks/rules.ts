@@ -16,7 +16,13 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
-import { actionAsWanted, saddleFreeBand, saddleLineOff, saddleLow, saddleTall } from './rules/saddle-height.ts'
+import {
+  actionAsWanted,
+  saddleFreeBand,
+  saddleLineOff,
+  saddleLow,
+  saddleTall,
+} from './rules/saddle-height.ts'
 import { saddleOnLid, saddleSetback, saddleToOpening, saddleToTailWall } from './rules/saddle-place.ts'
 import { sideAngleAtNut, sideAngleAtSaddle } from './rules/side-angles.ts'
 import { boxHasInside, handStated, neckBeforeBox, placeFollowed } from './rules/stated.ts'

@@ -21,7 +21,10 @@ const SHARE = 0.65
 /** Plain up to here where a file does not say, as `loads/strung.ts` has it. */
 const THICKEST_PLAIN = 0.56
 /** Semitones by which a tuning is moved where none of its usual keys suits the scale: nearest first, lower first. */
-const SHIFTS = Array.from({ length: 48 }, (_, index) => (index % 2 === 0 ? -1 : 1) * Math.ceil((index + 1) / 2))
+const SHIFTS = Array.from(
+  { length: 48 },
+  (_, index) => (index % 2 === 0 ? -1 : 1) * Math.ceil((index + 1) / 2),
+)
 
 const stock = usualStock().filter(({ make }) => make.diameter <= THICKEST)
 

@@ -82,7 +82,8 @@ export function startingDesign(stated: Stated = {}): Design {
   const draft = (stick: Stick, setback: number) => drafted(base, strung, spans, stick, setback, rounded)
   const thin = thinnestStick(box, rounded)
   const { line } = loadsOf(solve(draft(thin, 0))).saddle
-  const setback = line && !scale.fretless ? Math.min(20, Math.max(-10, rounded.near(2 * line.atCentre) / 2)) : 0
+  const setback =
+    line && !scale.fretless ? Math.min(20, Math.max(-10, rounded.near(2 * line.atCentre) / 2)) : 0
   const stick = stickThatHolds(box, thin, rounded, (tried) => holds(solve(draft(tried, setback))))
   const design = draft(stick, setback)
   const { place } = design.saddle
@@ -141,7 +142,9 @@ function drafted(
       length: rounded.up(blank),
       tail,
       wood,
-      bar: bar ? { ...base.neck.bar, ...bar, to: Math.max(base.neck.bar.from + 1, rounded.down(boxX0)) } : base.neck.bar,
+      bar: bar
+        ? { ...base.neck.bar, ...bar, to: Math.max(base.neck.bar.from + 1, rounded.down(boxX0)) }
+        : base.neck.bar,
     },
     board: {
       ...base.board,

@@ -4,10 +4,10 @@ import { type Make, makeOf, type Stocked } from '../design/sections/stringing.ts
 import {
   type FittingScale,
   nearestString,
-  scaleFor,
   type Spread,
-  spreadOf,
   type StockString,
+  scaleFor,
+  spreadOf,
   stockString,
   usualStock,
 } from '../strings/gauges.ts'

@@ -40,8 +40,7 @@ export function neckHolds(layout: Layout): boolean {
 export const thinnestStock = remembered((layout): number | null => {
   const { design } = layout
   if (loadsOf(layout).totalPull === null || layout.box.x0 <= 0) return null
-  const passes = (thickness: number) =>
-    neckHolds(solve({ ...design, neck: { ...design.neck, thickness } }))
+  const passes = (thickness: number) => neckHolds(solve({ ...design, neck: { ...design.neck, thickness } }))
   return thinnest(passes, design.headstock.thickness, THICKEST, roundingStep(design.units))
 })
 
@@ -75,9 +74,7 @@ export function braceToNeck(layout: Layout, { height, width, runs, offset }: Sta
     const beside = Math.abs(offset) - width / 2 - design.neck.width / 2
     if (beside >= 0) return beside
     const top = Math.max(
-      ...neck.stretches
-        .filter((one) => one.x1 > box.insideX0 && one.x0 < box.insideX1)
-        .map((one) => one.top),
+      ...neck.stretches.filter((one) => one.x1 > box.insideX0 && one.x0 < box.insideX1).map((one) => one.top),
       Number.MIN_SAFE_INTEGER,
     )
     return box.lidBottom - height - top
@@ -102,7 +99,9 @@ export const braceThatSuffices = remembered((layout): StatedBrace | null => {
   const candidates = USUAL_STRIPS.flatMap(([width, height]): StatedBrace[] => {
     const across: StatedBrace = { width, height, runs: 'across', offset: 0 }
     if (braceToNeck(layout, across) >= CLEAR_OF_NECK) return [across]
-    return [{ width, height, runs: 'along', offset: layout.design.neck.width / 2 + width / 2 + CLEAR_OF_NECK }]
+    return [
+      { width, height, runs: 'along', offset: layout.design.neck.width / 2 + width / 2 + CLEAR_OF_NECK },
+    ]
   })
   return firstThatPasses(candidates, (candidate) => {
     const brace = braceOn(layout, lid, candidate)

@@ -47,8 +47,7 @@ export interface StatedBrace {
 export function braceOn(layout: Layout, lid: Lid, brace: StatedBrace): LidBrace | null {
   const { design, saddle, box } = layout
   if (brace.height <= 0) return null
-  const at =
-    brace.runs === 'across' ? saddle.x + brace.offset - box.insideX0 : brace.offset - box.insideBass
+  const at = brace.runs === 'across' ? saddle.x + brace.offset - box.insideX0 : brace.offset - box.insideBass
   if (at <= 0 || at >= (brace.runs === 'across' ? lid.length : lid.width)) return null
   const stiffness = brace.runs === 'across' ? lid.stuff.stiffnessAcross : lid.stuff.stiffnessAlong
   const stuff = woodOf(design.brace.wood, design)

@@ -42,7 +42,9 @@ function alike(one: Layout, other: Layout): boolean {
   if (one.saddle.along !== other.saddle.along || cuts.length !== others.length) return false
   return cuts.every((cut, index) => {
     const its = others[index]
-    return its !== undefined && cut.x0 === its.x0 && cut.x1 === its.x1 && cut.top === its.top && cut.of === its.of
+    return (
+      its !== undefined && cut.x0 === its.x0 && cut.x1 === its.x1 && cut.top === its.top && cut.of === its.of
+    )
   })
 }
 

@@ -1,7 +1,8 @@
 /** From what the file says of the strings to bodies and pitches, string by string, bass first. */
+
+import type { Design } from '../design/schema.ts'
 import type { Make } from '../design/sections/stringing.ts'
 import { makeOf } from '../design/sections/stringing.ts'
-import type { Design } from '../design/schema.ts'
 import { bodyOf, type StringBody } from '../strings/body.ts'
 import { nameOf, nearestKey, readPitch } from '../strings/pitch.ts'
 

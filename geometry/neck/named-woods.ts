@@ -24,7 +24,13 @@ function ownNamed(name: string, own: readonly OwnWood[]): Wood | null {
   const row = own.find((one) => one.name === name)
   if (!row) return null
   const { density, stiffness, strength } = row
-  return { title: name, density: density * PER_CUBIC_METRE, stiffness, strength, source: 'Stated by the builder' }
+  return {
+    title: name,
+    density: density * PER_CUBIC_METRE,
+    stiffness,
+    strength,
+    source: 'Stated by the builder',
+  }
 }
 
 /** A wood for neck, board or brace; `null` for a name that stands nowhere. Example: `woodNamed('cherry', [])`. */

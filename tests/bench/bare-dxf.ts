@@ -20,7 +20,13 @@ type BareEntity = { readonly layer: string } & (
   | { readonly type: 'CIRCLE'; readonly at: Point; readonly radius: number }
   | { readonly type: 'LINE'; readonly from: Point; readonly to: Point }
   | { readonly type: 'LWPOLYLINE'; readonly points: readonly Point[]; readonly closed: boolean }
-  | { readonly type: 'TEXT'; readonly at: Point; readonly height: number; readonly degrees: number; readonly text: string }
+  | {
+      readonly type: 'TEXT'
+      readonly at: Point
+      readonly height: number
+      readonly degrees: number
+      readonly text: string
+    }
 )
 
 interface BareLineType {
@@ -50,7 +56,14 @@ function entityOf(record: RawRecord): BareEntity {
     case 'LINE':
       return { type: record.type, layer, from: at, to: [number(11), number(21)] }
     case 'TEXT':
-      return { type: record.type, layer, at, height: number(40), degrees: number(50), text: valueOf(record, 1) }
+      return {
+        type: record.type,
+        layer,
+        at,
+        height: number(40),
+        degrees: number(50),
+        text: valueOf(record, 1),
+      }
     case 'LWPOLYLINE':
       return { type: record.type, layer, points: pointsOf(record), closed: number(70) === 1 }
     default:

@@ -40,10 +40,16 @@ function manyHoles(holes: number): Design {
 
 let step = 0
 const percent = (value: number) => value.toFixed(2)
-const line = (what: string, got: { median: number; low: number; high: number }, wanted: string, more: string) =>
+const line = (
+  what: string,
+  got: { median: number; low: number; high: number },
+  wanted: string,
+  more: string,
+) =>
   console.log(
-    `${what.padEnd(58)} ${percent(got.median).padStart(6)}   ${percent(got.low)}–${percent(got.high)}`.padEnd(84) +
-      `${wanted.padEnd(10)} ${more}`,
+    `${what.padEnd(58)} ${percent(got.median).padStart(6)}   ${percent(got.low)}–${percent(got.high)}`.padEnd(
+      84,
+    ) + `${wanted.padEnd(10)} ${more}`,
   )
 
 const design = sample()
@@ -84,7 +90,12 @@ const dxf = ratio(
   () => writeDxfSheet(parts, { title: design.title }),
   () => bareDxf(bare),
 )
-line('DXF of all parts / bare dxf-writer, same entities', dxf, 'at most 1.5', `${dxf.ours.toFixed(3)} ms / ${dxf.theirs.toFixed(3)} ms`)
+line(
+  'DXF of all parts / bare dxf-writer, same entities',
+  dxf,
+  'at most 1.5',
+  `${dxf.ours.toFixed(3)} ms / ${dxf.theirs.toFixed(3)} ms`,
+)
 const grown = growth(
   (holes) => {
     const lidOfHoles = manyHoles(holes)
@@ -93,5 +104,10 @@ const grown = growth(
   50,
   5000,
 )
-line('exponent of growth, solve + check, 50 to 5,000 round holes', grown, 'at most 1.15', `${grown.short.toFixed(2)} ms → ${grown.long.toFixed(1)} ms`)
+line(
+  'exponent of growth, solve + check, 50 to 5,000 round holes',
+  grown,
+  'at most 1.15',
+  `${grown.short.toFixed(2)} ms → ${grown.long.toFixed(1)} ms`,
+)
 console.log(`checksum ${checksum()}`)

@@ -6,7 +6,9 @@ const degrees = (radians: number) => (radians * 180) / Math.PI
 
 function modelOf(contour: Contour): makerjs.IModel {
   if (contour.shape === 'circle')
-    return { paths: { circle: new makerjs.paths.Circle([contour.centre.x, contour.centre.y], contour.radius) } }
+    return {
+      paths: { circle: new makerjs.paths.Circle([contour.centre.x, contour.centre.y], contour.radius) },
+    }
   const { vertices, closed } = contour
   const paths: Record<string, makerjs.IPath> = {}
   vertices.forEach((from, index) => {
@@ -17,8 +19,16 @@ function modelOf(contour: Contour): makerjs.IModel {
       return
     }
     const arc = arcBetween(from, to)
-    const [start, end] = [arc.startAngle, arc.startAngle + arc.sweep].sort((a, b) => a - b) as [number, number]
-    paths[`arc${index}`] = new makerjs.paths.Arc([arc.centre.x, arc.centre.y], arc.radius, degrees(start), degrees(end))
+    const [start, end] = [arc.startAngle, arc.startAngle + arc.sweep].sort((a, b) => a - b) as [
+      number,
+      number,
+    ]
+    paths[`arc${index}`] = new makerjs.paths.Arc(
+      [arc.centre.x, arc.centre.y],
+      arc.radius,
+      degrees(start),
+      degrees(end),
+    )
   })
   return { paths }
 }

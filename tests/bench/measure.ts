@@ -25,13 +25,17 @@ function once(work: () => unknown, times: number): number {
   return (performance.now() - start) / times
 }
 
-const middle = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0
+const middle = (values: readonly number[]) =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0
 
 /** Ratio of one work to another: warm-up, then `rounds` rounds by turns; median and the middle half. */
 export function ratio(ours: () => unknown, theirs: () => unknown, rounds = 31, times = 60): Ratio {
   once(ours, times * 10)
   once(theirs, times * 10)
-  const pairs = Array.from({ length: rounds }, () => ({ ours: once(ours, times), theirs: once(theirs, times) }))
+  const pairs = Array.from({ length: rounds }, () => ({
+    ours: once(ours, times),
+    theirs: once(theirs, times),
+  }))
   const ratios = pairs.map((pair) => pair.ours / pair.theirs).sort((a, b) => a - b)
   return {
     median: middle(ratios),

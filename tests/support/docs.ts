@@ -118,10 +118,7 @@ function fieldSection(): string[] {
   return [
     '## Fields',
     ...sections().flatMap(sectionTable),
-    ...ENTRY_LISTS.flatMap((list) => [
-      `An entry of ${code(list)}:`,
-      fieldTable('', fieldsOfEntry(list)),
-    ]),
+    ...ENTRY_LISTS.flatMap((list) => [`An entry of ${code(list)}:`, fieldTable('', fieldsOfEntry(list))]),
     `Woods: ${WOOD_NAMES.map(code).join(', ')}. Sheets, for a lid: ${Object.keys(PANELS).map(code).join(', ')}. Any other is to be stated in ${code('woods')}.`,
     'The frets, `scale.frets`, are one of these:',
     table(

@@ -21,7 +21,8 @@ export function samples(): Sample[] {
     .sort()
     .map((file) => {
       const read = readDesign(readFileSync(new URL(file, folder), 'utf8'))
-      if (!read.ok) throw new Error(`${file}: ${read.faults.map((one) => `${one.path} ${one.sentence}`).join('; ')}`)
+      if (!read.ok)
+        throw new Error(`${file}: ${read.faults.map((one) => `${one.path} ${one.sentence}`).join('; ')}`)
       return { name: file.replace('.lidwright.json', ''), design: read.design }
     })
 }
@@ -38,5 +39,8 @@ export function expectedOf(sample: Sample): Map<string, string> {
   const files = exportsOf(sample)
   const sheets = files.filter((file) => file.name.includes('-all-parts.'))
   const digests = files.map((file) => `${createHash('sha256').update(file.text).digest('hex')}  ${file.name}`)
-  return new Map([...sheets.map((file): [string, string] => [file.name, file.text]), ['digests.txt', `${digests.join('\n')}\n`]])
+  return new Map([
+    ...sheets.map((file): [string, string] => [file.name, file.text]),
+    ['digests.txt', `${digests.join('\n')}\n`],
+  ])
 }

@@ -63,7 +63,9 @@ const bends = ({ name, title, limit: limitName, measure, words, usual }: Bend): 
   },
   words({ measured, limit, grade, data }, say, layout) {
     const said = words(say.fine(measured ?? 0), say.pull(Number(data?.pull)))
-    return grade === 'clear' ? `${said}.` : `${said}; ${say.fine(limit ?? 0)} is ${usual}. ${cureOf(layout, say)}`
+    return grade === 'clear'
+      ? `${said}.`
+      : `${said}; ${say.fine(limit ?? 0)} is ${usual}. ${cureOf(layout, say)}`
   },
 })
 
@@ -182,7 +184,9 @@ export const headRoot: Rule = {
     const left = `The head is ${say.length(measured ?? 0)} thick at its root`
     if (grade === 'clear') return `${left}.`
     const glue = reinforcementNeeded(layout)
-    const cure = glue ? `Glue ${say.length(glue)} on underneath, or leave the head thicker.` : 'Leave the head thicker.'
+    const cure = glue
+      ? `Glue ${say.length(glue)} on underneath, or leave the head thicker.`
+      : 'Leave the head thicker.'
     return `${left}; under ${say.length(limit ?? 0)} it breaks along the grain when the instrument falls. ${cure}`
   },
 }

@@ -123,7 +123,8 @@ export const lidSag: Rule = {
   },
   words({ measured, limit, grade, data }, say, layout) {
     const force = say.pull(Number(data?.force))
-    if (data?.onNeck) return `The saddle presses with ${force} and the lid lies on the neck there: it sags ${say.fine(0)}.`
+    if (data?.onNeck)
+      return `The saddle presses with ${force} and the lid lies on the neck there: it sags ${say.fine(0)}.`
     const sags = `The saddle presses with ${force} and by estimate the lid sags ${say.fine(measured ?? 0)}`
     if (grade === 'clear') return `${sags}.`
     const brace = braceWords(layout, say)

@@ -47,8 +47,7 @@ const built = (side: 'low' | 'tall', limitName: LimitName): Rule => ({
     const action = say.length(layout.design.saddle.action)
     const wants = `For an action of ${action} at the octave the saddle must be ${say.length(measured ?? 0)} tall`
     if (grade === 'clear') return `${wants}.`
-    if (grade === 'stop')
-      return `${wants}: the strings would run into the lid. ${cureOf(layout, say)}`
+    if (grade === 'stop') return `${wants}: the strings would run into the lid. ${cureOf(layout, say)}`
     return `${wants}; ${say.length(limit ?? 0)} is the usual ${side === 'low' ? 'least' : 'most'}. ${cureOf(layout, say)}`
   },
 })
@@ -117,7 +116,9 @@ export const saddleLineOff: Rule = {
     const slant = Number(data?.slant)
     const side = slant > 0 ? 'treble' : 'bass'
     const turned =
-      Math.abs(slant) < 0.05 ? 'square across' : `slanted ${say.angle(Math.abs(slant))}, the ${side} side farther back`
+      Math.abs(slant) < 0.05
+        ? 'square across'
+        : `slanted ${say.angle(Math.abs(slant))}, the ${side} side farther back`
     const wants = `By estimate, pressing and stiffness want the saddle line ${say.length(Number(data?.wanted))} behind the bare scale, ${turned}`
     const { setback, freeBand } = layout.design.saddle
     if (grade === 'clear') return `${wants}; ${say.length(setback)} are stated.`

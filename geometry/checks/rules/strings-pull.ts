@@ -1,7 +1,7 @@
-import { isSoft, SOFT_SHARE } from '../../loads/strings-loads.ts'
-import { seat } from '../../strings/mass.ts'
 import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
+import { isSoft, SOFT_SHARE } from '../../loads/strings-loads.ts'
+import { seat } from '../../strings/mass.ts'
 import { type Grade, gradeLeast, ROUNDING, type Rule } from '../finding.ts'
 import { alongString, perString } from './per-string.ts'
 

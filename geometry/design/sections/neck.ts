@@ -66,14 +66,10 @@ export const neck = z
     }),
     bar: z
       .strictObject({
-        kind: oneOf(
-          ['none', 'steel bar', 'steel rod', 'aluminium bar', 'carbon bar', 'carbon rod'],
-          'none',
-          {
-            label: 'Bar in the neck',
-            help: 'Let into the top of the neck and glued there, under the board.',
-          },
-        ),
+        kind: oneOf(['none', 'steel bar', 'steel rod', 'aluminium bar', 'carbon bar', 'carbon rod'], 'none', {
+          label: 'Bar in the neck',
+          help: 'Let into the top of the neck and glued there, under the board.',
+        }),
         width: length(6, 1, 40, {
           label: 'Bar, wide',
           help: 'Across the neck; of a rod, its diameter.',

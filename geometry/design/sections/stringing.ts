@@ -84,7 +84,8 @@ const stocked = z
     const say = (path: string, input: unknown, message: string): void => {
       context.issues.push({ code: 'custom', path: [path], input, message })
     }
-    if (!made) say('unitMass', row.unitMass, 'is no mass; state that of a metre, or a length weighed and its mass')
+    if (!made)
+      say('unitMass', row.unitMass, 'is no mass; state that of a metre, or a length weighed and its mass')
     else if (!bodyOf(made).ok)
       say('core', row.core, 'is as thick as the string; a thinner core or a thicker gauge is wanted')
   })

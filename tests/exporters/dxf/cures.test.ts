@@ -217,9 +217,7 @@ describe('flaw: numbers as the language prints them', () => {
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY, 1e21]) {
       expect(() => curedText(drawn(value), facts)).toThrow(`Group 10 of a CIRCLE is ${value}`)
     }
-    expect(() => curedText(drawn('' as unknown as number), facts)).toThrow(
-      'Group 10 of a CIRCLE is NaN',
-    )
+    expect(() => curedText(drawn('' as unknown as number), facts)).toThrow('Group 10 of a CIRCLE is NaN')
   })
 
   test('real numbers are plain, have a point, and no minus without a value behind it', () => {

@@ -4,7 +4,15 @@
  */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { check, type Field, fieldsOf, loadsOf, type Stated, solve, startingDesign } from '../../../geometry/index.ts'
+import {
+  check,
+  type Field,
+  fieldsOf,
+  loadsOf,
+  type Stated,
+  solve,
+  startingDesign,
+} from '../../../geometry/index.ts'
 
 const BOXES = [
   [203, 152, 51],

@@ -118,9 +118,7 @@ export const LOADS: Cases = {
   },
   'string-high': {
     holds: strung(),
-    breaks: [
-      { what: 'a hard string', design: weighed(300, 0.8), grade: 'care', measured: pullOf(300, 0.8) },
-    ],
+    breaks: [{ what: 'a hard string', design: weighed(300, 0.8), grade: 'care', measured: pullOf(300, 0.8) }],
   },
   'pull-slackest': {
     holds: strung(),

@@ -84,7 +84,12 @@ export const SADDLE: Cases = {
   'saddle-tall': {
     holds: strung(),
     breaks: [
-      { what: 'a neck that stands high', design: strung({ neck: { rise: 12 } }), grade: 'care', measured: 22.1 },
+      {
+        what: 'a neck that stands high',
+        design: strung({ neck: { rise: 12 } }),
+        grade: 'care',
+        measured: 22.1,
+      },
     ],
   },
   'action-as-wanted': {
