@@ -180,12 +180,10 @@ function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
 
 /** Unions are places, or lists of a few numbers; a hint from the branch that came nearest says most. */
 function placeSentence(issue: z.core.$ZodIssueInvalidUnion, read: string): string {
-  const literals = issue.errors.flatMap((branch) => branch).filter((one) => one.code === 'invalid_value')
+  const literals = issue.errors.flat().filter((one) => one.code === 'invalid_value')
   if (literals.length > 0 && literals.length === issue.errors.length)
     return `Read ${read}; wanted is one of ${literals.flatMap((one) => one.values).join(', ')}.`
-  const custom = issue.errors
-    .flatMap((branch) => branch)
-    .find((one) => one.code === 'custom' || one.code === 'invalid_format')
+  const custom = issue.errors.flat().find((one) => one.code === 'custom' || one.code === 'invalid_format')
   if (custom) return `Read ${read}; ${show(custom.input)} ${custom.message}.`
   return `Read ${read}; a place is a number of millimetres, or one of {"share": 0.5}, {"midway": ["…", "…"]}, {"ofScale": 0.25} along the face, {"mirror": "id"}.`
 }

@@ -40,15 +40,15 @@ export interface BareFile {
   readonly entities: readonly BareEntity[]
 }
 
-function valueOf({ type, pairs }: RawRecord, code: number): string {
+function groupOf({ type, pairs }: RawRecord, code: number): string {
   const value = pairs.find(([each]) => each === code)?.[1]
   if (value === undefined) throw new Error(`A ${type} in the DXF has no group ${code}.`)
   return value
 }
 
 function entityOf(record: RawRecord): BareEntity {
-  const number = (code: number) => Number(valueOf(record, code))
-  const layer = valueOf(record, 8)
+  const number = (code: number) => Number(groupOf(record, code))
+  const layer = groupOf(record, 8)
   const at: Point = [number(10), number(20)]
   switch (record.type) {
     case 'CIRCLE':
@@ -62,7 +62,7 @@ function entityOf(record: RawRecord): BareEntity {
         at,
         height: number(40),
         degrees: number(50),
-        text: valueOf(record, 1),
+        text: groupOf(record, 1),
       }
     case 'LWPOLYLINE':
       return { type: record.type, layer, points: pointsOf(record), closed: number(70) === 1 }
@@ -91,15 +91,15 @@ export function bareFile(text: string): BareFile {
     lineTypes: records
       .filter(({ type }) => type === 'LTYPE')
       .map((record) => ({
-        name: valueOf(record, 2),
+        name: groupOf(record, 2),
         elements: record.pairs.filter(([code]) => code === 49).map(([, value]) => Number(value)),
       })),
     layers: records
       .filter(({ type }) => type === 'LAYER')
       .map((record) => ({
-        name: valueOf(record, 2),
-        colour: Number(valueOf(record, 62)),
-        lineType: valueOf(record, 6),
+        name: groupOf(record, 2),
+        colour: Number(groupOf(record, 62)),
+        lineType: groupOf(record, 6),
       })),
     entities: records.filter((record) => within(record, 'ENTITIES')).map(entityOf),
   }

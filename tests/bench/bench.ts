@@ -47,9 +47,9 @@ const line = (
   more: string,
 ) =>
   console.log(
-    `${what.padEnd(58)} ${percent(got.median).padStart(6)}   ${percent(got.low)}–${percent(got.high)}`.padEnd(
+    `${`${what.padEnd(58)} ${percent(got.median).padStart(6)}   ${percent(got.low)}–${percent(got.high)}`.padEnd(
       84,
-    ) + `${wanted.padEnd(10)} ${more}`,
+    )}${wanted.padEnd(10)} ${more}`,
   )
 
 const design = sample()

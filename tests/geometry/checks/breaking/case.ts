@@ -52,14 +52,14 @@ export const pickup = (fields: Stated = {}) => ({
 export const things = (...list: Stated[]): Stated => ({ things: list })
 
 /** Fields of some sections over those of others, section by section. */
-export const merged = (...parts: readonly Stated[]): Stated =>
-  parts.reduce((all, part) => {
-    const sections = Object.entries(part).map(([name, fields]) => {
-      const plain = typeof fields === 'object' && fields !== null && !Array.isArray(fields)
-      return [name, plain ? { ...(all[name] as object | undefined), ...fields } : fields]
-    })
-    return { ...all, ...Object.fromEntries(sections) }
-  }, {})
+export function merged(...parts: readonly Stated[]): Stated {
+  const all: Record<string, unknown> = {}
+  for (const [name, fields] of parts.flatMap((part) => Object.entries(part))) {
+    const plain = typeof fields === 'object' && fields !== null && !Array.isArray(fields)
+    all[name] = plain ? { ...(all[name] as object | undefined), ...fields } : fields
+  }
+  return all as Stated
+}
 
 /**
  * Three steel strings in G D G on a stout neck that the lid lies on: nothing of the loads is wrong. Crowns 5 + 1.1 over
