@@ -6,7 +6,7 @@ import { limitOf } from '../checks/finding.ts'
 import { roundingStep } from '../design/rounding.ts'
 import type { Design } from '../design/schema.ts'
 import { USUAL_STRIPS } from '../lid/brace.ts'
-import { sagOf } from '../lid/plate.ts'
+import { SAG_TERMS, sagOf } from '../lid/plate.ts'
 import { firstThatPasses, thinnest } from '../neck/cure.ts'
 import type { Layout } from '../solve/layout.ts'
 import { solve } from '../solve/solve.ts'
@@ -105,6 +105,6 @@ export const braceThatSuffices = remembered((layout): StatedBrace | null => {
   })
   return firstThatPasses(candidates, (candidate) => {
     const brace = braceOn(layout, lid, candidate)
-    return brace !== null && sagOf(lid, foot, brace).sag <= most
+    return brace !== null && sagOf(lid, foot, brace, SAG_TERMS).sag <= most
   })
 })

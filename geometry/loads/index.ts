@@ -9,7 +9,7 @@ export {
   pureTuningOf,
   type StringIntonation,
 } from './intonation.ts'
-export type { StatedBrace } from './lid-loads.ts'
+export { lidStressOf, type StatedBrace } from './lid-loads.ts'
 export { loadsOf } from './loads.ts'
 export { type StatedPitch, type StringTrouble, usualMake } from './strung.ts'
 export type * from './types.ts'

@@ -1,6 +1,6 @@
 /** The lid of a layout under the saddle, and the brace glued to it. */
 import { addedBend } from '../lid/brace.ts'
-import { type Foot, type Lid, type LidBrace, sagOf } from '../lid/plate.ts'
+import { type Foot, type Lid, type LidBrace, SAG_TERMS, sagOf } from '../lid/plate.ts'
 import { evenSheet, solidWood } from '../lid/sheet.ts'
 import { type LidStuff, lidStuffNamed } from '../neck/named-woods.ts'
 import { PANELS } from '../neck/woods.ts'
@@ -69,23 +69,30 @@ export function liesOnNeck(layout: Layout): boolean {
   return top !== undefined && top >= box.lidBottom - TOUCHES
 }
 
-/** Sag and stress of the lid under a force; `null` without a lid to speak of. No force makes no sag. */
+/** Sag of the lid under a force; `null` without a lid to speak of. No force makes no sag. */
 export function lidLoadsOf(layout: Layout, downForce: number): LidLoads | null {
   const lid = plateOf(layout)
   if (!lid) return null
   const onNeck = liesOnNeck(layout)
-  if (!(downForce > 0)) return { downForce, sag: 0, bareSag: 0, stressAlong: 0, stressAcross: 0, onNeck }
+  if (!(downForce > 0)) return { downForce, sag: 0, bareSag: 0, onNeck }
   const foot = footOf(layout, downForce)
-  const brace = braceOn(layout, lid, layout.design.brace)
-  const bare = sagOf(lid, foot)
-  const held = brace ? sagOf(lid, foot, brace) : bare
-  if (onNeck) return { downForce, sag: 0, bareSag: bare.sag, stressAlong: 0, stressAcross: 0, onNeck }
-  return {
-    downForce,
-    sag: held.sag,
-    bareSag: bare.sag,
-    stressAlong: held.stressAlong,
-    stressAcross: held.stressAcross,
-    onNeck,
-  }
+  const bareSag = sagOf(lid, foot, undefined, SAG_TERMS).sag
+  const brace = onNeck ? null : braceOn(layout, lid, layout.design.brace)
+  const sag = brace ? sagOf(lid, foot, brace, SAG_TERMS).sag : bareSag
+  return { downForce, sag: onNeck ? 0 : sag, bareSag, onNeck }
+}
+
+/**
+ * Bending stress in the lid's faces under the foot, along the strings and across, with the brace stated; `null` where no
+ * force is known or the neck carries it. N/mm², an estimate.
+ */
+export function lidStressOf(
+  layout: Layout,
+  { downForce, onNeck }: LidLoads,
+): { readonly along: number; readonly across: number } | null {
+  const lid = plateOf(layout)
+  if (!lid || onNeck || !(downForce > 0)) return null
+  const brace = braceOn(layout, lid, layout.design.brace) ?? undefined
+  const { stressAlong, stressAcross } = sagOf(lid, footOf(layout, downForce), brace)
+  return { along: stressAlong, across: stressAcross }
 }

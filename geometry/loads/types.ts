@@ -79,8 +79,6 @@ export interface LidLoads {
   readonly sag: number
   /** The same without a brace. */
   readonly bareSag: number
-  readonly stressAlong: number
-  readonly stressAcross: number
   /** Does the lid lie on the neck under the saddle? Then the neck carries it. */
   readonly onNeck: boolean
 }

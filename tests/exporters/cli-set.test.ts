@@ -53,6 +53,12 @@ describe('--set', () => {
       'hard wood',
     ],
     ['things=[]', ['things'], []],
+    ['stringing.tuning=G2 D3 G3', ['stringing', 'tuning'], ['G2', 'D3', 'G3']],
+    ['stringing.tuning=98 Hz; D3', ['stringing', 'tuning'], ['98 Hz', 'D3']],
+    ['stringing.tuning=82.4 hertz', ['stringing', 'tuning'], ['82.4 hertz']],
+    ['stringing.wantedPull=65', ['stringing', 'wantedPull'], 65],
+    ['neck.wood=cherry', ['neck', 'wood'], 'cherry'],
+    ['neck.bar.kind=steel bar', ['neck', 'bar', 'kind'], 'steel bar'],
   ])('%s', (setting, path, value) => {
     expect(valueAt(set(metric, setting), path)).toEqual(value)
   })

@@ -222,8 +222,19 @@ describe('report', () => {
     const { out } = await bench.run('report', bench.put('box.json', design))
     expect(out).toMatch(/^Tea box: right-handed, lengths in inches\n/)
     expect(out).toMatch(/^ +12 +12 1\/2 in +\+0\.00 /m)
-    expect(out).toMatch(/^ +hole-treble +Sound hole, round +lid +\S+ \S+ +\S+ \S+ +\S+ \S+/m)
+    expect(out).toMatch(
+      /^ +(?:Treble hole|hole-treble) +Sound hole, round +lid(?: {2,}(?:\d+ )?\d+(?:\/\d+)?){3}/m,
+    )
     expect(out).toContain('Drilling strip for the strings')
+  })
+
+  test('as text has a table of the strings’ pull, or says why it has none', async () => {
+    const bench = new Bench()
+    const { out } = await bench.run('report', bench.put('box.json', sound()))
+    expect(out).toMatch(/^ +3 +G2 +\d+\.\d N +\d+% +comfortable +\d\.\d\d /m)
+    expect(out).toMatch(/All strings pull +\d+ N/)
+    const without = await bench.run('report', bench.put('other.json', broken()))
+    expect(without.out).toContain('No tuning is stated, so nothing is reckoned.')
   })
 
   test('of a folder is a list', async () => {

@@ -145,6 +145,38 @@ describe('strings and their holes', () => {
   })
 })
 
+describe('loads', () => {
+  const stated = (tuning: string[]) =>
+    reportOf(
+      designOf({
+        strings: { count: 1, gauges: [0.254] },
+        stringing: { tuning, makes: [{ construction: 'stated', unitMass: 0.4 }] },
+      }),
+    )
+
+  test('a string of 0.4 g/m at 300 Hz over 635 mm pulls 58.0644 N', () => {
+    // T = mu (2 L f)^2 = 0.0004 (2 · 0.635 · 300)^2. M. Mersenne, "Harmonicorum Libri" (1636).
+    const { strings, pull, lid } = stated(['300 Hz'])
+    expect(strings[0]).toMatchObject({ tension: 58.0644, unitMass: 0.4, feel: 'comfortable' })
+    expect(strings[0]?.centsAtFret).toHaveLength(18)
+    expect([pull.total, pull.missing]).toEqual([58.0644, null])
+    expect(lid.downForce).toBe(strings[0]?.downForce)
+  })
+
+  test('are null until a tuning is stated', () => {
+    const { strings, pull, lid, neck, chord } = stated([])
+    expect(strings[0]).toMatchObject({ tension: null, shareOfBreaking: null, setback: null, pitch: null })
+    expect([pull.total, pull.missing, lid.sag, neck.bow, neck.weakest, chord]).toEqual([
+      null,
+      'no tuning',
+      null,
+      null,
+      null,
+      null,
+    ])
+  })
+})
+
 describe('places', () => {
   const { things, saddle, box, panels } = reportOf(
     designOf({

@@ -42,7 +42,7 @@ function halved(from: Vertex, to: Point, times: number): Point[] {
   return [...halved({ ...from, bulge }, middle, times - 1), ...halved({ ...middle, bulge }, to, times - 1)]
 }
 
-/** Twice nothing less: the area inside a ring of points, positive where it runs counter-clockwise. */
+/** The area inside a ring of points, mm², positive where it runs counter-clockwise. */
 export function ringArea(points: readonly Point[]): number {
   const first = points[0]
   if (!first) return 0

@@ -35,7 +35,9 @@ export function alongString({ index }: Pick<StringLoad, 'index'>, layout: Layout
 /** A rule of which every string that breaks it is told, and where none does the one that is nearest to it. */
 export const perString = ({ measure, where, worstOnly = false, ...rule }: PerString): Rule => ({
   ...rule,
-  *measure(layout, limit) {
+  // A list and no generator: this runs for every string of every layout, several times over.
+  measure(layout, limit) {
+    const found: Measurement[] = []
     let tightest: StringLoad | null = null
     let its: OfString | null = null
     let least = Number.POSITIVE_INFINITY
@@ -43,10 +45,11 @@ export const perString = ({ measure, where, worstOnly = false, ...rule }: PerStr
       const of = measure(load, limit, layout)
       if (!of) continue
       const spare = rule.wants === 'least' ? of.measured - of.limit : of.limit - of.measured
-      if (of.grade !== 'clear' && !worstOnly) yield measurementOf(load, of, where(load, layout))
+      if (of.grade !== 'clear' && !worstOnly) found.push(measurementOf(load, of, where(load, layout)))
       else if (spare < least) [tightest, its, least] = [load, of, spare]
     }
-    if (tightest && its) yield measurementOf(tightest, its, where(tightest, layout))
+    if (tightest && its) found.push(measurementOf(tightest, its, where(tightest, layout)))
+    return found
   },
 })
 

@@ -7,7 +7,7 @@ export const ownWood = z.strictObject({
     .string()
     .min(1)
     .max(60)
-    .regex(/^\P{C}+$/u, { error: 'holds a control character; plain text is wanted' })
+    .regex(/^\P{C}*$/u, { error: 'holds a control character; plain text is wanted' })
     .meta(meta('text', { label: 'Name', help: 'What you call it; no name of the tables.' })),
   density: measure('kg/m³', 600, 50, 25_000, { label: 'Density', help: 'At the moisture it is used at.' }),
   stiffness: measure('N/mm²', 10_000, 100, 500_000, {
