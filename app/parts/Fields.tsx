@@ -1,5 +1,5 @@
 /** A form made from what the design's schema says of its fields: labels, help, limits and when they matter. */
-import { type Field, type Path, valueAt } from '../../geometry/index.ts'
+import { type Field, lidStuffNames, type Path, valueAt, woodNames } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField, YesField } from './ChoiceField.tsx'
 import { useDesign } from './calm.ts'
@@ -43,7 +43,8 @@ export function OneField({
   readonly path: Path
   readonly explain?: boolean
 }) {
-  const value = valueAt(useDesign(), path)
+  const design = useDesign()
+  const value = valueAt(design, path)
   const { label, help, unit, min, max, options } = field
   const take = (next: unknown) => setField(path, next, label)
   const shared = { label, help }
@@ -52,6 +53,28 @@ export function OneField({
       return <LengthField {...shared} explain={explain} value={Number(value)} onCommit={take} />
     case 'count':
       return <NumberField {...shared} whole min={min} max={max} value={Number(value)} onCommit={take} />
+    case 'wood':
+    case 'lid stuff':
+      return (
+        <ChoiceField
+          {...shared}
+          value={String(value)}
+          options={unit === 'wood' ? woodNames(design.woods) : lidStuffNames(design.woods)}
+          onCommit={take}
+        />
+      )
+    case 'hertz':
+    case 'newtons':
+      return (
+        <NumberField
+          {...shared}
+          min={min}
+          max={max}
+          value={Number(value)}
+          onCommit={take}
+          beside={unit === 'hertz' ? 'Hz' : 'N'}
+        />
+      )
     case 'degrees':
       return (
         <NumberField {...shared} min={min} max={max} value={Number(value)} onCommit={take} beside="degrees" />

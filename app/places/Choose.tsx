@@ -7,12 +7,15 @@ import { FretList } from '../parts/FretList.tsx'
 import { FretTable } from '../parts/FretTable.tsx'
 import { Gauges } from '../parts/Gauges.tsx'
 import { PlaceField } from '../parts/PlaceField.tsx'
+import { PullTable } from '../parts/PullTable.tsx'
 import { SheetPanel } from '../parts/SheetPanel.tsx'
+import { Tuning } from '../parts/Tuning.tsx'
 import { useBench } from '../state/index.ts'
 import { Follows } from './Follows.tsx'
 
 const GROUPS: readonly (readonly [section: string, title: string])[] = [
   ['strings', 'Strings'],
+  ['stringing', 'Tuning'],
   ['scale', 'Scale and frets'],
   ['neck', 'Neck'],
   ['board', 'Fretboard'],
@@ -20,13 +23,21 @@ const GROUPS: readonly (readonly [section: string, title: string])[] = [
   ['nut', 'Nut'],
   ['saddle', 'Saddle'],
   ['tailpiece', 'Tailpiece'],
+  ['brace', 'Brace under the lid'],
 ]
+
+/** Brings a group into view by scrolling the form alone; the page around it stays where it is. */
+function showGroup(section: string): void {
+  const group = document.getElementById(`group-${section}`)
+  const form = group?.closest<HTMLElement>('.form-scroll')
+  if (group && form) form.scrollTop += group.getBoundingClientRect().top - form.getBoundingClientRect().top
+}
 
 /** What is selected on the drawing has its fields brought into view. */
 function useFollowing(): void {
   const selection = useBench((bench) => bench.selection)
   useEffect(() => {
-    if (selection) document.getElementById(`group-${selection}`)?.scrollIntoView({ block: 'start' })
+    if (selection) showGroup(selection)
   }, [selection])
 }
 
@@ -37,12 +48,7 @@ export function Choose() {
       <div className="column form-column">
         <nav className="jump" aria-label="Groups of choices">
           {GROUPS.map(([section, title]) => (
-            <button
-              key={section}
-              type="button"
-              className="link"
-              onClick={() => document.getElementById(`group-${section}`)?.scrollIntoView({ block: 'start' })}
-            >
+            <button key={section} type="button" className="link" onClick={() => showGroup(section)}>
               {title}
             </button>
           ))}
@@ -57,7 +63,10 @@ export function Choose() {
         <SheetPanel place="choose" opens="all" />
         <div className="follows-row">
           <Follows />
-          <FretTable />
+          <div className="tables">
+            <PullTable />
+            <FretTable />
+          </div>
         </div>
       </div>
     </>
@@ -94,6 +103,8 @@ function Group({ section, title }: { section: string; title: string }) {
 function InOrder({ fields, section }: { fields: readonly Field[]; section: string }) {
   return fields.map((field) => {
     if (field.unit === 'fret list') return <FretList key={field.name} label={field.label} help={field.help} />
+    if (section === 'stringing' && field.name === 'tuning')
+      return <Tuning key={field.name} label={field.label} help={field.help} />
     if (field.name === 'gauges') return <Gauges key={field.name} label={field.label} help={field.help} />
     return <Fields key={field.name} fields={[field]} base={[section]} />
   })

@@ -1,6 +1,7 @@
 /** What follows from the choices: the numbers a builder would otherwise work out on paper. */
-import type { Layout } from '../../geometry/index.ts'
+import { formatLength, type Layout, loadsOf } from '../../geometry/index.ts'
 import { useLayout } from '../parts/calm.ts'
+import { sayPull } from '../parts/PullTable.tsx'
 import { exactly, FACE_TITLES, sayLength } from '../parts/say.ts'
 
 interface Row {
@@ -73,5 +74,45 @@ export function rowsOf(layout: Layout): Row[] {
       value: `${say(neck.thinnest.left)} (${neck.thinnest.of})`,
       title: exactly(neck.thinnest.left),
     },
+    ...loadRows(layout),
   ]
 }
+
+/** What the strings do to neck and lid. Estimates all; the rule behind each says what it leaves out. */
+function loadRows(layout: Layout): Row[] {
+  const { units } = layout.design
+  const { totalPull, neck, saddle, lid } = loadsOf(layout)
+  const fine = (label: string, mm: number, title: string): Row => ({
+    label,
+    value: formatLength(mm, MM, { unit: true, decimals: 2 }),
+    title,
+  })
+  return [
+    ...(totalPull === null ? [] : [{ label: 'Pull of all strings', value: sayPull(totalPull, units) }]),
+    {
+      label: 'Saddle wanted for the action',
+      value: sayLength(saddle.heightWanted, units),
+      title: `${exactly(saddle.heightWanted)} from the lid to the underside of the strings`,
+    },
+    ...(neck
+      ? [
+          fine('Neck bows at mid-neck, about', neck.bow, 'An estimate: walls rigid, creep left out'),
+          fine(
+            'Nut rises, at most',
+            neck.nutRise,
+            'An upper bound: glue and clamping at the walls are left out',
+          ),
+        ]
+      : []),
+    ...(lid
+      ? [
+          { label: 'Press on the lid', value: sayPull(lid.downForce, units) },
+          lid.onNeck
+            ? { label: 'Lid under the saddle', value: 'lies on the neck' }
+            : fine('Lid sags, about', lid.sag, 'An estimate: a plate held at its edges, openings left out'),
+        ]
+      : []),
+  ]
+}
+
+const MM = { display: 'mm', fraction: 0 } as const
