@@ -34,7 +34,8 @@ export function paintFindings(
   // The lit one first: it gets its words where it wants them.
   const shown = findings.filter(
     (one) =>
-      one.key === lit || ((one.grade === 'stop' || one.grade === 'care') && one.overruled === undefined),
+      one.key === lit ||
+      (!isCount(one) && (one.grade === 'stop' || one.grade === 'care') && one.overruled === undefined),
   )
   shown.sort((a, b) => Number(b.key === lit) - Number(a.key === lit))
   for (const finding of shown) {
@@ -44,6 +45,10 @@ export function paintFindings(
     paintOne(pen, looks, layout, finding, finding.key === lit, frame, silent ? null : taken)
   }
 }
+
+/** Too few of something is no stretch of wood: it is hatched only when it is asked for. */
+const isCount = ({ unit, where: { from, to } }: Finding) =>
+  unit === 'count' && (from.x !== to.x || from.y !== to.y)
 
 const colourOf = (looks: Looks, { grade }: Finding) =>
   grade === 'stop' ? looks.stop : grade === 'care' ? looks.care : looks.accent

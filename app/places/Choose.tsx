@@ -5,6 +5,7 @@ import { useLayout } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { FretList } from '../parts/FretList.tsx'
 import { FretTable } from '../parts/FretTable.tsx'
+import { GaugeChooser } from '../parts/GaugeChooser.tsx'
 import { Gauges } from '../parts/Gauges.tsx'
 import { PlaceField } from '../parts/PlaceField.tsx'
 import { PullTable } from '../parts/PullTable.tsx'
@@ -94,6 +95,7 @@ function Group({ section, title }: { section: string; title: string }) {
       )}
       <div className="field-grid">
         <InOrder fields={fields} section={section} />
+        {section === 'stringing' && <GaugeChooser />}
       </div>
     </section>
   )

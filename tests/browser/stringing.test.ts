@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
-import { type Design, loadsOf, readDesign, solve } from '../../geometry/index.ts'
+import { chooseGauges, type Design, loadsOf, readDesign, solve } from '../../geometry/index.ts'
 import { launch } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
@@ -56,6 +56,17 @@ test('a usual tuning is chosen, and each pull on the screen is the engine’s', 
     expect(rows[index]).toContain(`${atPitch?.tension.toFixed(0)} N`)
 })
 
+test('the nearest gauges of the stock are taken by one press and given back by one', async () => {
+  const before = await savedDesign()
+  const proposed = chooseGauges(before)?.strings.map((one) => one?.gauge)
+  await page.getByRole('button', { name: 'Take these gauges' }).click()
+  const taken = await savedDesign()
+  expect(taken.strings.gauges).toEqual(proposed)
+  expect(taken.stringing.makes.length).toBe(6)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  expect(await savedDesign()).toEqual(before)
+})
+
 test('nonsense for a pitch keeps the last good tuning and says what would do', async () => {
   const before = await savedDesign()
   await tuning().fill('E2 X9')
@@ -70,14 +81,14 @@ test('pitches typed in hertz are taken, and one step back brings the old ones', 
   const before = await savedDesign()
   await tuning().fill('82.41 Hz, 110 Hz, 146.83 Hz, 196 Hz, 246.94 Hz, 329.63 Hz')
   await tuning().press('Enter')
-  const stated = (await savedDesign()).stringing.tuning
-  expect(stated.length).toBe(6)
-  const pitches = loadsOf(solve(await savedDesign())).strings.map((one) => one.atPitch?.pitch.hertz)
+  const typed = await savedDesign()
+  expect(typed.stringing.tuning.length).toBe(6)
+  const pitches = loadsOf(solve(typed)).strings.map((one) => one.atPitch?.pitch.hertz)
   // Open strings of a guitar as printed: University Physics, Volume 1, sec. 16.3, "The Wave Speed of a Guitar String".
   expect(pitches).toEqual([82.41, 110, 146.83, 196, 246.94, 329.63])
   await tuning().press('Tab')
   await page.getByRole('button', { name: 'Undo' }).click()
-  expect((await savedDesign()).stringing).toEqual(before.stringing)
+  expect(await tuning().inputValue()).toBe(before.stringing.tuning.join(' '))
 })
 
 test('nothing complained, nothing failed, nothing was asked of another host', () => {
