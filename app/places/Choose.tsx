@@ -1,6 +1,7 @@
 /** Choose: strings, scale, neck and what goes with them, with what follows from each choice beside it. */
 import { useEffect } from 'react'
 import { type Field, fieldsOf } from '../../geometry/index.ts'
+import { CentsPlot } from '../parts/CentsPlot.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { FretList } from '../parts/FretList.tsx'
@@ -66,6 +67,7 @@ export function Choose() {
           <Follows />
           <div className="tables">
             <PullTable />
+            <CentsPlot />
             <FretTable />
           </div>
         </div>
