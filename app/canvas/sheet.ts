@@ -8,7 +8,7 @@ import { type Looks, THIN, TIE } from './looks.ts'
 import { type Pen, path, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
 import { paintRule } from './rule.ts'
-import { paintHeights, paintSection } from './section.ts'
+import { paintBow, paintHeights, paintSection } from './section.ts'
 import type { Subject } from './subject.ts'
 import { dragBox } from './tools/drag-box.ts'
 import { dragTailpiece } from './tools/drag-tailpiece.ts'
@@ -86,6 +86,7 @@ export function sheetSubject(
       pen.clip()
       paintSection(pen, looks, v, layout)
       paintHeights(pen, looks, v, layout, (mm) => formatLength(mm, layout.design.units, { unit: true }))
+      paintBow(pen, looks, v, layout)
       pen.restore()
     },
     hit(layout, at, near) {
