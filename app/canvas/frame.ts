@@ -1,5 +1,5 @@
 /** From a flat frame in millimetres (x right, y up) to pixels of a drawing, and back. */
-import type { Bounds, Face, Layout, Point } from '../../geometry/index.ts'
+import { type Bounds, type Face, flipOf, type Layout, type Point } from '../../geometry/index.ts'
 
 export interface Frame {
   /** Pixels at which the frame's origin lies. */
@@ -42,23 +42,8 @@ export function screenBounds(frame: Frame, { minX, maxX, minY, maxY }: Bounds): 
   }
 }
 
-/**
- * How a panel's own frame lies on the screen when its face is seen from outside, walls with their lid side up.
- * Right on the screen is the direction of sight crossed with up; a left-handed build is the mirror image.
- * The sheets that are cut turn the same way, which a test holds together.
- */
+/** How a panel's own frame lies on the screen when its face is seen from outside: as on the sheet that is cut. */
 export function facing(face: Face, up: Layout['up']): Pick<Frame, 'right' | 'up'> {
-  const mirrored: 1 | -1 = up === 1 ? -1 : 1
-  switch (face) {
-    case 'lid':
-      return { right: 1, up }
-    case 'base':
-      return { right: 1, up: mirrored }
-    case 'neck-end-wall':
-    case 'treble-wall':
-      return { right: mirrored, up: 1 }
-    case 'tail-end-wall':
-    case 'bass-wall':
-      return { right: up, up: 1 }
-  }
+  const flip = flipOf(face, up)
+  return { right: flip === 'x' ? -1 : 1, up: flip === 'y' ? -1 : 1 }
 }

@@ -1,3 +1,3 @@
 export type * from './part.ts'
 export { partsOf } from './parts.ts'
-export { mirrorPart } from './sheet-frame.ts'
+export { type Flip, flipOf, mirrorPart } from './sheet-frame.ts'
