@@ -53,7 +53,12 @@ export function chooseFile(): void {
   const input = document.createElement('input')
   input.type = 'file'
   input.accept = '.json,application/json'
+  input.hidden = true
+  // In the page while the choice is open: an input that hangs nowhere may be swept away before it answers.
+  document.body.append(input)
+  input.addEventListener('cancel', () => input.remove())
   input.addEventListener('change', async () => {
+    input.remove()
     const file = input.files?.[0]
     if (file) openDesignText(await file.text(), file.name)
   })

@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeEach, expect, inject, test } from 'vitest'
 import { type Design, type Layout, readDesign, solve } from '../../geometry/index.ts'
 import { launch } from '../support/browser.ts'
+import { openFile } from '../support/open-file.ts'
 
 const address = inject('address')
 const SAMPLE = new URL('../../sample-boxes/tea-box-three-strings.lidwright.json', import.meta.url)
@@ -21,9 +22,8 @@ beforeEach(async () => {
   await page.goto(address)
   await page.getByRole('button', { name: 'Look around first' }).click()
   await page.waitForLoadState('networkidle')
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')])
   const file = { name: 'box.lidwright.json', mimeType: 'application/json', buffer: readFileSync(SAMPLE) }
-  await chooser.setFiles(file)
+  await openFile(page, file)
   await page.waitForFunction(() =>
     [...document.querySelectorAll('input')].some((one) => one.value.startsWith('Tea box')),
   )
@@ -158,8 +158,7 @@ test('a broken file and one of a newer version are refused in a sentence, and th
     ['{"format":"lidwright","version":1,', 'not JSON'],
     ['{"format":"lidwright","version":99}', 'newer'],
   ] as const) {
-    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')])
-    await chooser.setFiles({
+    await openFile(page, {
       name: 'x.lidwright.json',
       mimeType: 'application/json',
       buffer: Buffer.from(text),

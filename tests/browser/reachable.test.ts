@@ -5,6 +5,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
 import { readDesign } from '../../geometry/index.ts'
 import { launch } from '../support/browser.ts'
+import { openFile } from '../support/open-file.ts'
 
 const address = inject('address')
 const SAMPLE = new URL('../../sample-boxes/watch-box-tight.lidwright.json', import.meta.url)
@@ -25,9 +26,8 @@ async function violations(page: Page): Promise<string[]> {
 async function withSample(page: Page) {
   await page.getByRole('button', { name: 'Look around first' }).click()
   await page.waitForLoadState('networkidle')
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')])
   const file = { name: 'box.lidwright.json', mimeType: 'application/json', buffer: readFileSync(SAMPLE) }
-  await chooser.setFiles(file)
+  await openFile(page, file)
   await page.waitForFunction(() =>
     [...document.querySelectorAll('input')].some((one) => one.value.startsWith('Watch box')),
   )

@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { chooseGauges, type Design, loadsOf, readDesign, solve } from '../../geometry/index.ts'
 import { launch } from '../support/browser.ts'
+import { openFile } from '../support/open-file.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
@@ -20,8 +21,7 @@ beforeAll(async () => {
   await page.goto(address)
   await page.getByRole('button', { name: 'Look around first' }).click()
   await page.waitForLoadState('networkidle')
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')])
-  await chooser.setFiles({
+  await openFile(page, {
     name: 'case.lidwright.json',
     mimeType: 'application/json',
     buffer: readFileSync(SAMPLE),

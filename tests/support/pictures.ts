@@ -7,6 +7,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Browser, Page } from 'playwright-core'
 import { launch } from './browser.ts'
+import { openFile } from './open-file.ts'
 import { serveBuild } from './serve-build.ts'
 
 const SAMPLE = new URL('../../sample-boxes/cutlery-box-four-strings.lidwright.json', import.meta.url)
@@ -31,9 +32,7 @@ async function opened(
   await page.getByRole('button', { name: 'Look around first' }).click()
   await page.getByRole('dialog').waitFor({ state: 'hidden' })
   await page.getByRole('navigation', { name: /Places/ }).waitFor()
-  await page.waitForLoadState('networkidle')
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')])
-  await chooser.setFiles({
+  await openFile(page, {
     name: 'sample.lidwright.json',
     mimeType: 'application/json',
     buffer: readFileSync(SAMPLE),
