@@ -11,7 +11,14 @@ import { lookingOf } from './lookings.ts'
 import type { Scene } from './scene.ts'
 import { sheetSubject } from './sheet.ts'
 
-export function Drawing({ place, opens }: { readonly place: string; readonly opens: Fitting }) {
+export interface DrawingProps {
+  readonly place: string
+  readonly opens: Fitting
+  /** Shows what the strings do. */
+  readonly pull?: boolean
+}
+
+export function Drawing({ place, opens, pull = false }: DrawingProps) {
   const scene = useRef<Scene>(null)
   const subject = useMemo(() => {
     return sheetSubject(lookingOf(place, opens), dragging.isOn, (view) => {
@@ -42,6 +49,13 @@ export function Drawing({ place, opens }: { readonly place: string; readonly ope
       unlit()
     }
   }, [subject])
+
+  useEffect(() => {
+    const looking = lookingOf(place, opens)
+    if (looking.pull === pull) return
+    looking.pull = pull
+    scene.current?.viewMoved()
+  }, [place, opens, pull])
 
   return (
     <Layers

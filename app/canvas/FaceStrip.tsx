@@ -1,11 +1,19 @@
 /** The walls and the base under the sheet, small or large. */
-import { useMemo, useState } from 'react'
+import { useMemo, useRef, useState } from 'react'
 import { facesSubject } from './faces-subject.ts'
 import { Layers } from './Layers.tsx'
+import type { Scene } from './scene.ts'
 
 export function FaceStrip() {
   const [large, setLarge] = useState(false)
-  const subject = useMemo(facesSubject, [])
+  const scene = useRef<Scene>(null)
+  const subject = useMemo(
+    () =>
+      facesSubject((frames) => {
+        if (scene.current) scene.current.element.dataset.faces = JSON.stringify(Object.fromEntries(frames))
+      }),
+    [],
+  )
   return (
     <section className={large ? 'strip strip-large' : 'strip'} aria-label="Walls and base, from outside">
       <header className="strip-head">
@@ -15,7 +23,11 @@ export function FaceStrip() {
         </button>
       </header>
       <div className="strip-body">
-        <Layers subject={subject} label="Drawing: the four walls and the base, each seen from outside" />
+        <Layers
+          ref={scene}
+          subject={subject}
+          label="Drawing: the four walls and the base, each seen from outside"
+        />
       </div>
     </section>
   )

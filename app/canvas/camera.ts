@@ -6,6 +6,7 @@
  * from outside: `data-scale`, `data-origin-x`, `data-origin-y` (a place x, y in the instrument's plan is on the
  * screen at `originX + x * scale`, `originY - up * y * scale`, with `data-up` 1 or -1) and `data-section-y`
  * (height z in the section is at `sectionY - z * scale`); pixels count from the element's top left corner.
+ * The drawing of the walls and the base carries `data-faces`: by face the `Frame` (see frame.ts) it is drawn in, as JSON.
  */
 import type { Layout } from '../../geometry/index.ts'
 import type { Frame } from './frame.ts'

@@ -8,7 +8,7 @@ import {
   type Placed,
   type Point,
 } from '../../geometry/index.ts'
-import { type Frame, toScreen } from './frame.ts'
+import { type Frame, screenBounds, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
 import { type Pen, wide, write } from './paint.ts'
 import { dimension } from './section.ts'
@@ -70,13 +70,16 @@ const boxGap = (a: Placed, b: Placed) =>
     Math.max(0, a.bounds.minY - b.bounds.maxY, b.bounds.minY - a.bounds.maxY),
   )
 
+/** Lines and figures; the figures keep off one another and, where there is room, off what they measure. */
 export function paintDistances(
   pen: Pen,
   looks: Looks,
   frame: Frame,
   layout: Layout,
   distances: readonly Distance[],
+  measured?: Bounds,
 ): void {
+  const thing = measured && screenBounds(frame, measured)
   const taken: Bounds[] = []
   // Short ways first: they have the least choice of where their figure goes.
   const inOrder = [...distances].sort((a, b) => a.mm - b.mm)
@@ -86,7 +89,10 @@ export function paintDistances(
     dimension(pen, a, b, looks.ink)
     const text = formatLength(mm, layout.design.units)
     const half = { x: wide(pen, looks, text, SIZE, true) / 2 + 4, y: SIZE * looks.words * 0.5 + 3 }
-    const spot = spotsFor(a, b, half).find((one) => !taken.some((other) => overlap(other, around(one, half))))
+    const spots = spotsFor(a, b, half).filter(
+      (one) => !taken.some((other) => overlap(other, around(one, half))),
+    )
+    const spot = spots.find((one) => !thing || !overlap(thing, around(one, half))) ?? spots[0]
     if (!spot) continue
     taken.push(around(spot, half))
     write(pen, looks, text, spot, {

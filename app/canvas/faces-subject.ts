@@ -66,7 +66,8 @@ function inRows(layout: Layout, size: Size, rows: readonly (readonly Face[])[]):
   return frames
 }
 
-export function facesSubject(): Subject {
+/** `arrangedAs` is told whenever the faces have come to lie elsewhere. */
+export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => void): Subject {
   let frames = new Map<Face, Frame>()
   const at = (layout: Layout, place: Point, near: number) => {
     for (const face of STRIP_FACES) {
@@ -81,7 +82,10 @@ export function facesSubject(): Subject {
   return {
     faces: STRIP_FACES,
     arrange(layout, size) {
-      frames = arranged(layout, size)
+      const next = arranged(layout, size)
+      const changed = STRIP_FACES.some((face) => !sameFrame(frames.get(face), next.get(face)))
+      frames = next
+      if (changed) arrangedAs(frames)
     },
     frameOf: (view) => (view === 'plan' || view === 'section' ? null : (frames.get(view) ?? null)),
     groundOf: ({ design, box, neck }) => [
@@ -120,6 +124,9 @@ export function facesSubject(): Subject {
     },
   }
 }
+
+const sameFrame = (a: Frame | undefined, b: Frame | undefined): boolean =>
+  a?.ox === b?.ox && a?.oy === b?.oy && a?.scale === b?.scale && a?.right === b?.right && a?.up === b?.up
 
 function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Frame): void {
   const panel = layout.panels[face]

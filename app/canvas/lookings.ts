@@ -7,15 +7,17 @@ export interface Looking {
   auto: Fitting | null
   /** What the place shows at first, and again when another instrument comes on the bench. */
   readonly opens: Fitting
+  /** Shows what the strings do: the bow of the neck, the slant of the saddle and the room it needs. */
+  pull: boolean
 }
 
 const lookings = new Map<string, Looking>()
 
-/** How a place looks at its sheet; `opens` is what it shows at first. */
+/** How a place looks at its sheet; `opens` is what it shows at first. Only where strings are chosen their pull shows. */
 export function lookingOf(place: string, opens: Fitting): Looking {
   const known = lookings.get(place)
   if (known) return known
-  const made: Looking = { camera: null, auto: opens, opens }
+  const made: Looking = { camera: null, auto: opens, opens, pull: place === 'choose' }
   lookings.set(place, made)
   return made
 }

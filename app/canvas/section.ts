@@ -1,5 +1,5 @@
 /** The section along the centreline, under the plan on the same axis: x along, height up. */
-import { formatLength, type Layout, loadsOf, type Placed, type Point, partsOf } from '../../geometry/index.ts'
+import { type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
 import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
@@ -128,34 +128,6 @@ export function paintHeights(
     looks,
     `${say(left)} left`,
     { x: at.x, y: at.y + 14 },
-    { colour: looks.soft, size: 11, align: 'center' },
-  )
-}
-
-/** How many times its size the bent neck is drawn: a tenth of a millimetre is no line's width. */
-const BOW_DRAWN = 20
-/** Clear of the drawn neck, pixels. */
-const BELOW_NECK = 6
-
-/** The neck as the strings bend it, under its straight bottom, much exaggerated and saying so. */
-export function paintBow(pen: Pen, looks: Looks, view: View, layout: Layout): void {
-  const { neck } = loadsOf(layout)
-  if (!neck) return
-  const highest = Math.max(0, ...neck.curve.map(({ rise }) => rise))
-  const bottom = layout.neck.bottom - BELOW_NECK / view.section.scale - highest * BOW_DRAWN
-  const points = neck.curve
-    .filter(({ x }) => x <= layout.box.x0)
-    .map(({ x, rise }) => ({ x, y: bottom + rise * BOW_DRAWN }))
-  // Without the nut in the window there is no bow to see, only a line.
-  if (points.length < 2 || toScreen(view.section, { x: 0, y: 0 }).x < 0) return
-  path(pen, view.section, points, { stroke: looks.accent, width: 1, dash: HIDDEN })
-  const middle = toScreen(view.section, { x: layout.box.x0 / 2, y: bottom })
-  const bow = formatLength(neck.bow, { display: 'mm', fraction: 0 }, { unit: true, decimals: 2 })
-  write(
-    pen,
-    looks,
-    `bow about ${bow} under pull, drawn × ${BOW_DRAWN}`,
-    { x: middle.x, y: middle.y + 8 },
     { colour: looks.soft, size: 11, align: 'center' },
   )
 }

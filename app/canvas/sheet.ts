@@ -7,8 +7,9 @@ import type { Looking } from './lookings.ts'
 import { type Looks, THIN, TIE } from './looks.ts'
 import { type Pen, path, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
+import { paintBow, paintSaddleRoom } from './pull.ts'
 import { paintRule } from './rule.ts'
-import { paintBow, paintHeights, paintSection } from './section.ts'
+import { paintHeights, paintSection } from './section.ts'
 import type { Subject } from './subject.ts'
 import { dragBox } from './tools/drag-box.ts'
 import { dragTailpiece } from './tools/drag-tailpiece.ts'
@@ -79,6 +80,7 @@ export function sheetSubject(
     paintOver(pen, looks, layout) {
       const v = now()
       paintStrings(pen, looks, v, layout)
+      if (looking.pull) paintSaddleRoom(pen, looks, v, layout)
       // The section hangs under the rule and must not climb over it when the plan fills the window.
       pen.save()
       pen.beginPath()
@@ -86,7 +88,7 @@ export function sheetSubject(
       pen.clip()
       paintSection(pen, looks, v, layout)
       paintHeights(pen, looks, v, layout, (mm) => formatLength(mm, layout.design.units, { unit: true }))
-      paintBow(pen, looks, v, layout)
+      if (looking.pull) paintBow(pen, looks, v, layout)
       pen.restore()
     },
     hit(layout, at, near) {

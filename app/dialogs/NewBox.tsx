@@ -1,5 +1,5 @@
 /** A first screen: what was measured on the found box, and the box drawn from it while it is typed. */
-import { type ReactNode, useMemo, useState } from 'react'
+import { type ReactNode, useMemo, useRef, useState } from 'react'
 import {
   apply,
   change,
@@ -61,6 +61,7 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
   /** What was said of the neck blank, which a starting design would choose by itself. */
   const [said, setSaid] = useState<readonly Path[]>([])
   const [asked, setAsked] = useState(false)
+  const hand = useRef<HTMLDivElement>(null)
   const [typed, setTyped] = useState<Draft | null>(null)
   const layout = useMemo(() => solve(typed ?? draft), [typed, draft])
   const first = useBench((bench) => bench.fresh)
@@ -84,7 +85,11 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
   }
   const begin = () => {
     setAsked(true)
-    if (draft.hand === 'not stated') return
+    if (draft.hand === 'not stated') {
+      // The question stands at the top of a form that may be scrolled far down: it comes to where the builder looks.
+      hand.current?.querySelector('input')?.focus()
+      return
+    }
     startFresh(begun(draft, said))
     forgetViews()
     goTo('lay-out')
@@ -137,13 +142,15 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
               options={['mm', 'inches']}
               onCommit={(display) => set([['units', 'display'], display])}
             />
-            <ChoiceField
-              label="Hand that plucks"
-              help={field('', 'hand').help}
-              value={draft.hand}
-              options={['right', 'left']}
-              onCommit={(hand) => set([['hand'], hand as Hand])}
-            />
+            <div ref={hand}>
+              <ChoiceField
+                label="Hand that plucks"
+                help={field('', 'hand').help}
+                value={draft.hand}
+                options={['right', 'left']}
+                onCommit={(chosen) => set([['hand'], chosen as Hand])}
+              />
+            </div>
           </div>
           {asked && draft.hand === 'not stated' && (
             <p className="field-fault" role="alert">

@@ -1,9 +1,9 @@
 /** Contours as the path text of an SVG, arcs as arcs. Millimetres stay millimetres; y points down. */
-import type { Contour } from '../../geometry/index.ts'
+import { arcBetween, type Contour, isStraight } from '../../geometry/index.ts'
 
 const n = (value: number) => String(Math.round(value * 1e4) / 1e4 + 0)
 
-/** Radius by bulge and chord; see the definition of a bulge where contours are defined. */
+/** @example pathOf(circle({ x: 0, y: 0 }, 5)) // 'M-5 0A5 5 0 0 1 5 0A5 5 0 0 1 -5 0Z' */
 export function pathOf(contour: Contour): string {
   if (contour.shape === 'circle') {
     const { centre, radius } = contour
@@ -22,11 +22,10 @@ export function pathOf(contour: Contour): string {
     const to = vertices[(index + 1) % vertices.length]
     if (!from || !to) continue
     const end = `${n(to.x)} ${n(-to.y)}`
-    if (Math.abs(from.bulge) < 1e-8) text += `L${end}`
+    if (isStraight(from.bulge)) text += `L${end}`
     else {
-      const chord = Math.hypot(to.x - from.x, to.y - from.y)
-      const radius = n((chord * (1 + from.bulge * from.bulge)) / (4 * Math.abs(from.bulge)))
-      text += `A${radius} ${radius} 0 ${Math.abs(from.bulge) > 1 ? 1 : 0} ${from.bulge > 0 ? 0 : 1} ${end}`
+      const { radius, sweep } = arcBetween(from, to)
+      text += `A${n(radius)} ${n(radius)} 0 ${Math.abs(sweep) > Math.PI ? 1 : 0} ${sweep > 0 ? 0 : 1} ${end}`
     }
   }
   return closed ? `${text}Z` : text

@@ -1,11 +1,15 @@
 /** How far each fretted note is off, string by string: with the saddle as stated, and as it would be at the bare scale. */
 import { intonationOf, loadsOf } from '../../geometry/index.ts'
 import { useLayout } from './calm.ts'
+import { sayCents } from './say-loads.ts'
 
 const WIDTH = 560
 const HEIGHT = 150
 const LEFT = 34
 const BELOW = 20
+/** Room for the names of the strings behind their lines, and the least between two of them. */
+const BESIDE = 66
+const APART = 12
 /** Cents either way that the plot shows at least: what most ears let pass. */
 const LEAST = 5
 
@@ -21,7 +25,7 @@ export function CentsPlot() {
   const known = values.filter((value) => value !== null)
   const high = Math.ceil(Math.max(LEAST, ...known) / 5) * 5
   const low = Math.floor(Math.min(-LEAST, ...known) / 5) * 5
-  const x = (index: number) => LEFT + ((index + 0.5) * (WIDTH - LEFT)) / numbers.length
+  const x = (index: number) => LEFT + ((index + 0.5) * (WIDTH - LEFT - BESIDE)) / numbers.length
   const y = (cents: number) => ((high - cents) * (HEIGHT - BELOW)) / (high - low)
   const path = (cents: Cents) =>
     cents
@@ -36,7 +40,10 @@ export function CentsPlot() {
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label="The figures are in the table below">
         {[high, 0, low].map((cents) => (
           <g key={cents}>
-            <path className={cents === 0 ? 'cents-zero' : 'cents-line'} d={`M${LEFT} ${y(cents)}H${WIDTH}`} />
+            <path
+              className={cents === 0 ? 'cents-zero' : 'cents-line'}
+              d={`M${LEFT} ${y(cents)}H${WIDTH - BESIDE}`}
+            />
             <text x={LEFT - 5} y={Math.min(Math.max(y(cents) + 4, 10), HEIGHT - BELOW)} textAnchor="end">
               {cents > 0 ? `+${cents}` : cents < 0 ? `−${-cents}` : '0'}
             </text>
@@ -52,6 +59,19 @@ export function CentsPlot() {
             />
           </g>
         ))}
+        {namePlaces(strings.map((one) => lastOf(one?.asStated ?? [], x, y))).map((place, index) =>
+          place ? (
+            <g key={index}>
+              <path
+                className="cents-lead"
+                d={`M${place.x + 3} ${place.y}L${WIDTH - BESIDE + 6} ${place.at}`}
+              />
+              <text x={WIDTH - BESIDE + 9} y={place.at + 4}>
+                {name(index)}
+              </text>
+            </g>
+          ) : null,
+        )}
         {numbers.map((number, index) =>
           number === 1 || number % 3 === 0 ? (
             <text key={number} x={x(index)} y={HEIGHT - 5} textAnchor="middle">
@@ -61,8 +81,8 @@ export function CentsPlot() {
         )}
       </svg>
       <p className="soft small">
-        Drawn out: saddle as stated; the bass string is the thickest line. Broken: saddle at the bare scale.
-        An estimate for a finger that presses straight down.
+        Full lines: saddle and nut as stated; the bass string is the thickest. Broken lines: saddle at the
+        bare scale. An estimate, for a finger that presses straight down.
       </p>
       <details className="fret-table">
         <summary className="small">As a table</summary>
@@ -93,8 +113,27 @@ export function CentsPlot() {
   )
 }
 
-function sayCents(cents: number | null): string {
-  if (cents === null) return '–'
-  const text = Math.abs(cents).toFixed(1)
-  return text === '0.0' ? '0.0' : `${cents > 0 ? '+' : '−'}${text}`
+interface End {
+  readonly x: number
+  readonly y: number
+}
+
+/** Where a line ends on the plot; `null` for one that was not drawn. */
+function lastOf(cents: Cents, x: (index: number) => number, y: (cents: number) => number): End | null {
+  const index = cents.reduce<number>((last, one, at) => (one === null ? last : at), -1)
+  const value = cents[index]
+  return value == null ? null : { x: x(index), y: y(value) }
+}
+
+/** Each name as near to the end of its line as the others let it: `at` is its height. */
+function namePlaces(ends: readonly (End | null)[]): ((End & { readonly at: number }) | null)[] {
+  const order = [...ends.entries()].filter(([, end]) => end !== null).sort(([, a], [, b]) => a!.y - b!.y)
+  const heights = new Map<number, number>()
+  let last = Number.NEGATIVE_INFINITY
+  for (const [index, end] of order) {
+    last = Math.max(end!.y, last + APART)
+    heights.set(index, last)
+  }
+  const over = Math.max(0, last - (HEIGHT - BELOW))
+  return ends.map((end, index) => end && { ...end, at: (heights.get(index) ?? end.y) - over })
 }

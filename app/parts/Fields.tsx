@@ -1,11 +1,13 @@
 /** A form made from what the design's schema says of its fields: labels, help, limits and when they matter. */
-import { type Field, lidStuffNames, type Path, valueAt, woodNames } from '../../geometry/index.ts'
+import { type Field, type Path, valueAt } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField, YesField } from './ChoiceField.tsx'
 import { useDesign } from './calm.ts'
+import type { Answer } from './field.ts'
 import { LengthField } from './LengthField.tsx'
 import { NumberField } from './NumberField.tsx'
 import { TextField } from './TextField.tsx'
+import { WoodField } from './WoodField.tsx'
 
 export interface FieldsProps {
   readonly fields: readonly Field[]
@@ -26,11 +28,15 @@ export function Fields({ fields, base, without = [], explain = false }: FieldsPr
 }
 
 /** Does the field matter, as its neighbours stand? */
-function isWanted(design: unknown, base: Path, { name, when }: Field): boolean {
-  if (!when) return true
-  const beside = [...base, ...name.split('.').slice(0, -1)]
+function isWanted(design: unknown, base: Path, field: Field): boolean {
+  if (!field.when) return true
+  return isWantedBeside(valueAt(design, [...base, ...field.name.split('.').slice(0, -1)]), field)
+}
+
+/** The same for a field whose neighbours are the values of this object. */
+export function isWantedBeside(neighbours: unknown, { when = {} }: Field): boolean {
   return Object.entries(when).every(([key, values]) =>
-    values.includes(valueAt(design, [...beside, key]) as string | boolean),
+    values.includes(valueAt(neighbours, [key]) as string | boolean),
   )
 }
 
@@ -44,9 +50,29 @@ export function OneField({
   readonly explain?: boolean
 }) {
   const design = useDesign()
-  const value = valueAt(design, path)
+  return (
+    <FieldInput
+      field={field}
+      value={valueAt(design, path)}
+      take={(next) => setField(path, next, field.label)}
+      explain={explain}
+    />
+  )
+}
+
+/** The widget for a field's unit, for a value that may stand anywhere. */
+export function FieldInput({
+  field,
+  value,
+  take,
+  explain = false,
+}: {
+  readonly field: Field
+  readonly value: unknown
+  readonly take: (next: unknown) => Answer
+  readonly explain?: boolean
+}) {
   const { label, help, unit, min, max, options } = field
-  const take = (next: unknown) => setField(path, next, label)
   const shared = { label, help }
   switch (unit) {
     case 'mm':
@@ -55,16 +81,14 @@ export function OneField({
       return <NumberField {...shared} whole min={min} max={max} value={Number(value)} onCommit={take} />
     case 'wood':
     case 'lid stuff':
-      return (
-        <ChoiceField
-          {...shared}
-          value={String(value)}
-          options={unit === 'wood' ? woodNames(design.woods) : lidStuffNames(design.woods)}
-          onCommit={take}
-        />
-      )
+      return <WoodField {...shared} of={unit} value={String(value)} onCommit={take} />
     case 'hertz':
     case 'newtons':
+    case 'degrees':
+    case 'g/m':
+    case 'g':
+    case 'kg/m³':
+    case 'N/mm²':
       return (
         <NumberField
           {...shared}
@@ -72,12 +96,8 @@ export function OneField({
           max={max}
           value={Number(value)}
           onCommit={take}
-          beside={unit === 'hertz' ? 'Hz' : 'N'}
+          beside={SIGNS[unit] ?? unit}
         />
-      )
-    case 'degrees':
-      return (
-        <NumberField {...shared} min={min} max={max} value={Number(value)} onCommit={take} beside="degrees" />
       )
     case 'yes or no':
       return <YesField {...shared} value={value === true} onCommit={take} />
@@ -96,3 +116,6 @@ export function OneField({
       return null
   }
 }
+
+/** Units that the screen writes shorter than the schema names them. */
+const SIGNS: Readonly<Record<string, string>> = { hertz: 'Hz', newtons: 'N' }

@@ -4,7 +4,7 @@ import { change, type Finding, type Layout, ruleOf, sentenceOf } from '../../geo
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
 import { Sign } from './Sign.tsx'
 import { FACE_TITLES, nameOf, sayMargin, sayMeasure } from './say.ts'
-import { selectable } from './structure.ts'
+import { pieceOf, selectable } from './structure.ts'
 
 export interface FindingItemProps {
   readonly finding: Finding
@@ -79,6 +79,10 @@ function whereWords({ where }: Finding): string {
 /** Going there, and living with it. */
 function Decide({ finding, layout }: { finding: Finding; layout: Layout }) {
   const target = selectable(finding.about, layout)
+  // What cannot be dragged is mended where its fields stand.
+  const piece = pieceOf(target)
+  const [place, title] =
+    piece && !piece.hint ? (['choose', 'Choose'] as const) : (['lay-out', 'Lay out'] as const)
   return (
     <div className="finding-decide">
       {target && (
@@ -87,10 +91,10 @@ function Decide({ finding, layout }: { finding: Finding; layout: Layout }) {
           className="link"
           onClick={() => {
             select(target)
-            goTo('lay-out')
+            goTo(place)
           }}
         >
-          Mend it in Lay out
+          Mend it in {title}
         </button>
       )}
       {(finding.grade === 'stop' || finding.grade === 'care') && <Overrule finding={finding} />}

@@ -1,6 +1,8 @@
 /**
  * The one field for lengths. Any unit may be typed at any time; the last good value stays in force while what is
  * typed cannot be read. Escape brings it back, Enter or leaving the field takes it over, arrow keys step by the rule.
+ * A field shows a length no finer than the rule does. Leaving it with the same figures in it keeps the finer length
+ * that stands behind them; Enter says that the figures are meant as they are.
  */
 import { type KeyboardEvent, useEffect, useId, useState } from 'react'
 import { formatLength, type Layout, readLength, roundedLength, stepOf } from '../../geometry/index.ts'
@@ -62,8 +64,8 @@ export function LengthField({
       setText(formatLength(mm, units))
     } else setFault(answer.sentence)
   }
-  const commit = () => {
-    if (!typing || text === shown) {
+  const commit = (asShown: 'is meant' | 'is no change') => {
+    if (!typing || (text === shown && asShown === 'is no change')) {
       setTyping(false)
       setFault(null)
       setText(shown)
@@ -82,7 +84,7 @@ export function LengthField({
     take(next * size)
   }
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter') commit()
+    if (event.key === 'Enter') commit('is meant')
     else if (event.key === 'Escape') {
       if (typing || fault) event.stopPropagation()
       setTyping(false)
@@ -113,7 +115,7 @@ export function LengthField({
             const reading = readLength(event.target.value, units.display)
             if (reading.ok) onType?.(reading.mm)
           }}
-          onBlur={commit}
+          onBlur={() => commit('is no change')}
           onKeyDown={onKeyDown}
         />
         <span className="field-beside">{beside ?? besideOf(value, units)}</span>

@@ -1,62 +1,83 @@
-/** What each string does at pitch: its pull, how near that is to breaking, and the setback it asks for. */
+/** What each string does at pitch: its pull, how near that is to breaking, and how it feels. */
 import {
-  formatLength,
+  formatShare,
   type Layout,
-  limitOf,
+  type Loads,
   loadsOf,
   type StatedPitch,
   type StringLoad,
 } from '../../geometry/index.ts'
 import { useLayout } from './calm.ts'
 import { sayGauge } from './Gauges.tsx'
-
-const POUNDS_FORCE = 4.4482216152605
-
-/** A pull in newtons, and in pounds where the rule is in inches (1 lbf = 4.4482216152605 N, NIST SP 811). */
-export const sayPull = (newtons: number, { display }: Layout['design']['units']): string =>
-  display === 'mm'
-    ? `${newtons.toFixed(0)} N`
-    : `${newtons.toFixed(0)} N, ${(newtons / POUNDS_FORCE).toFixed(1)} lb`
+import { ShareBar } from './ShareBar.tsx'
+import { madeOf } from './StringRows.tsx'
+import { sayPull } from './say-loads.ts'
 
 export function PullTable() {
   const layout = useLayout()
   const loads = loadsOf(layout)
-  if (loads.missing)
-    return (
-      <p className="soft small pull-table">
-        No pull is reckoned until a tuning names a pitch for each string. Choose one under Tuning.
-      </p>
-    )
+  const { totalPull, spread } = loads
+  const { units } = layout.design
   return (
     <section className="pull-table fret-table" aria-label="Strings at pitch">
-      <table>
-        <caption className="unseen">Strings at pitch, treble string first</caption>
-        <thead>
-          <tr>
-            <th scope="col">String</th>
-            <th scope="col">pitch</th>
-            <th scope="col">gauge</th>
-            <th scope="col">pull</th>
-            <th scope="col" title="Share of the load at which it breaks">
-              of breaking
-            </th>
-            <th
-              scope="col"
-              title="How far behind the bare scale the saddle makes its octave true; an estimate"
-            >
-              setback
-            </th>
-            <th scope="col">feels</th>
-          </tr>
-        </thead>
-        <tbody>
-          {[...loads.strings].reverse().map((string) => (
-            <Row key={string.index} string={string} layout={layout} />
-          ))}
-        </tbody>
-      </table>
+      {loads.missing && <p className="soft small">{sayMissing(loads.missing, layout)}</p>}
+      {totalPull !== null && (
+        <table>
+          <caption className="unseen">Strings at pitch, treble string first</caption>
+          <thead>
+            <tr>
+              <th scope="col">String</th>
+              <th scope="col">pitch</th>
+              <th scope="col">gauge</th>
+              <th scope="col">pull</th>
+              <th scope="col" className="left" title="The pull as a share of the load at which it breaks">
+                of its breaking load
+              </th>
+              <th scope="col" className="left">
+                feels
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {[...loads.strings].reverse().map((string) => (
+              <Row key={string.index} string={string} layout={layout} />
+            ))}
+          </tbody>
+          {spread && loads.strings.length > 1 && (
+            <tfoot>
+              <tr>
+                <th scope="row">All</th>
+                <td colSpan={2} />
+                <td>{sayPull(totalPull, units)}</td>
+                <td colSpan={2} className="left soft">
+                  {`mean ${sayPull(spread.mean, units)}; the slackest ${formatShare(spread.least)}, the tightest ${formatShare(spread.most)} of it`}
+                </td>
+              </tr>
+            </tfoot>
+          )}
+        </table>
+      )}
+      {totalPull !== null && (
+        <p className="soft small">
+          An estimate from scale, pitch and what a metre weighs. The two ticks are where care and where stop
+          begin. <b>Protect your eyes when you bring a string to pitch for the first time.</b>
+        </p>
+      )}
     </section>
   )
+}
+
+/** Why the pull is not known, and what would do. */
+export function sayMissing(missing: NonNullable<Loads['missing']>, { design }: Layout): string {
+  const strings = design.strings.count
+  switch (missing.why) {
+    case 'no tuning':
+      return 'No pull is reckoned until a tuning names a pitch for each string. Choose one under Stringing.'
+    case 'tuning too short':
+      return `The tuning names ${missing.stated} of ${strings} pitches. Name the rest under Stringing, and the pull is reckoned.`
+    case 'a string cannot be made':
+      return 'A string cannot be made as stated: its core leaves no room, or its mass is missing. See Stringing, and Prove.'
+  }
 }
 
 /** `G2`, and how far off its key a pitch lies where that can be heard. */
@@ -65,48 +86,22 @@ const sayPitch = ({ name, cents }: StatedPitch): string =>
 
 function Row({ string, layout }: { readonly string: StringLoad; readonly layout: Layout }) {
   const { units } = layout.design
-  const { atPitch } = string
+  const { atPitch, make } = string
   if (!atPitch) return null
   return (
     <tr>
       <th scope="row">{string.number}</th>
-      <td>{sayPitch(atPitch.pitch)}</td>
-      <td>{sayGauge(string.gauge, units)}</td>
-      <td>{sayPull(atPitch.tension, units)}</td>
-      <td>
-        <Share share={atPitch.shareOfBreaking} layout={layout} />
+      <td title={`${atPitch.pitch.hertz.toFixed(2)} Hz`}>{sayPitch(atPitch.pitch)}</td>
+      <td title={madeOf(make)}>
+        {sayGauge(string.gauge, units)} {make.construction === 'stated' ? '' : make.construction}
       </td>
-      <td>
-        {atPitch.setback === null
-          ? 'none will do'
-          : formatLength(atPitch.setback, { display: 'mm', fraction: 0 }, { unit: true })}
+      <td title={sayPull(atPitch.tension, { display: 'inches', fraction: 0 })}>
+        {sayPull(atPitch.tension, units)}
       </td>
-      <td>{atPitch.feel}</td>
+      <td className="left">
+        <ShareBar share={atPitch.shareOfBreaking} design={layout.design} />
+      </td>
+      <td className="left">{atPitch.feel}</td>
     </tr>
-  )
-}
-
-const WIDTH = 64
-
-/** The pull against the breaking load, with the places where care and stop begin. Figures say it; the bar shows it. */
-function Share({ share, layout }: { readonly share: number; readonly layout: Layout }) {
-  const limit = limitOf(layout.design)
-  const [care, stop] = [limit('stringStrained'), limit('stringBreaking')]
-  const at = (part: number) => Math.min(Math.max(part, 0), 1) * WIDTH
-  return (
-    <span className="share">
-      <svg width={WIDTH} height="12" viewBox={`0 0 ${WIDTH} 12`} aria-hidden>
-        <rect className="share-whole" x="0" y="3" width={WIDTH} height="6" />
-        <rect
-          className={share > care ? 'share-much' : 'share-part'}
-          x="0"
-          y="3"
-          width={at(share)}
-          height="6"
-        />
-        <path className="share-mark" d={`M${at(care)} 0V12M${at(stop)} 0V12`} />
-      </svg>
-      {(share * 100).toFixed(0)} %
-    </span>
   )
 }

@@ -1,14 +1,28 @@
 /** The sheet with its small head: what is seen, and the views one always wants back. */
+import { useState } from 'react'
 import { act } from '../actions/actions.ts'
 import type { Fitting } from '../canvas/camera.ts'
 import { Drawing } from '../canvas/Drawing.tsx'
+import { lookingOf } from '../canvas/lookings.ts'
 
 export function SheetPanel({ place, opens }: { readonly place: string; readonly opens: Fitting }) {
+  const [pull, setPull] = useState(() => lookingOf(place, opens).pull)
   return (
     <section className="sheet sheet-panel" aria-label="Plan, rule and section">
       <header className="sheet-head">
         <h2>Plan, from the front; the section on the centreline under it</h2>
         <fieldset className="view-buttons" aria-label="View">
+          {place === 'choose' && (
+            <button
+              type="button"
+              className="quiet"
+              aria-pressed={pull}
+              title="Draws the bow of the neck, the slant of the saddle and the room it needs"
+              onClick={() => setPull(!pull)}
+            >
+              Show the pull
+            </button>
+          )}
           <button type="button" className="quiet" title="Show the box (B)" onClick={() => act('fit-box')}>
             Box
           </button>
@@ -41,7 +55,7 @@ export function SheetPanel({ place, opens }: { readonly place: string; readonly 
         </fieldset>
       </header>
       <div className="sheet-body">
-        <Drawing place={place} opens={opens} />
+        <Drawing place={place} opens={opens} pull={pull} />
       </div>
     </section>
   )

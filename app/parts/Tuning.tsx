@@ -10,6 +10,9 @@ const PATH = ['stringing', 'tuning']
 const OTHER = 'another'
 const NONE = 'not stated'
 
+/** A comma between figures is a decimal one, as in 82,4 Hz. */
+const PARTING = /;|,(?!\d)/
+
 interface Offer {
   readonly name: string
   readonly pitches: readonly string[]
@@ -28,7 +31,8 @@ function offersFor(strings: number): Offer[] {
 export function Tuning({ label, help }: { readonly label: string; readonly help: string }) {
   const { strings, stringing } = useDesign()
   const offers = offersFor(strings.count)
-  const stated = stringing.tuning.join(' ')
+  const between = stringing.tuning.some((one) => /\s/.test(one)) ? ', ' : ' '
+  const stated = stringing.tuning.join(between)
   const usual = offers.find((one) => one.pitches.join(' ') === stated)
   const chosen = stated === '' ? NONE : (usual?.name ?? OTHER)
   const choose = (name: string): Answer => {
@@ -40,7 +44,7 @@ export function Tuning({ label, help }: { readonly label: string; readonly help:
     setField(
       PATH,
       text
-        .split(/[,;]\s*|\s+(?!hz)/i)
+        .split(PARTING.test(text) ? PARTING : /\s+(?!hz)/i)
         .map((one) => one.trim())
         .filter(Boolean),
       label,

@@ -6,7 +6,7 @@ const CAUTIONS: readonly string[] = [
   'Saw, router and drill: clamp the work, keep hands behind the edge, take off gloves and loose sleeves.',
   'Wear a dust mask: oak, cedar and tropical woods harm the lungs, and an old finish may hold lead, which is not to be sanded dry.',
   'Never laser vinyl, PVC or a plastic you do not know: they give off chlorine.',
-  'A string under tension can break: protect your eyes when you string up.',
+  'A string under tension can break: protect your eyes when you bring one to pitch, above all the first time.',
 ]
 
 export function Cautions() {

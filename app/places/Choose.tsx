@@ -1,23 +1,25 @@
 /** Choose: strings, scale, neck and what goes with them, with what follows from each choice beside it. */
-import { useEffect } from 'react'
+import { Fragment, useEffect } from 'react'
 import { type Field, fieldsOf } from '../../geometry/index.ts'
-import { CentsPlot } from '../parts/CentsPlot.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { FretList } from '../parts/FretList.tsx'
-import { FretTable } from '../parts/FretTable.tsx'
 import { GaugeChooser } from '../parts/GaugeChooser.tsx'
 import { Gauges } from '../parts/Gauges.tsx'
+import { useNarrow } from '../parts/narrow.ts'
+import { OwnWoods } from '../parts/OwnWoods.tsx'
 import { PlaceField } from '../parts/PlaceField.tsx'
-import { PullTable } from '../parts/PullTable.tsx'
 import { SheetPanel } from '../parts/SheetPanel.tsx'
+import { Stock } from '../parts/Stock.tsx'
+import { StringRows } from '../parts/StringRows.tsx'
 import { Tuning } from '../parts/Tuning.tsx'
 import { useBench } from '../state/index.ts'
 import { Follows } from './Follows.tsx'
+import { LoadTabs, type Side } from './LoadTabs.tsx'
 
 const GROUPS: readonly (readonly [section: string, title: string])[] = [
   ['strings', 'Strings'],
-  ['stringing', 'Tuning'],
+  ['stringing', 'Stringing'],
   ['scale', 'Scale and frets'],
   ['neck', 'Neck'],
   ['board', 'Fretboard'],
@@ -27,6 +29,9 @@ const GROUPS: readonly (readonly [section: string, title: string])[] = [
   ['tailpiece', 'Tailpiece'],
   ['brace', 'Brace under the lid'],
 ]
+
+/** Not a section of fields but a list; it stands at the end of the form. */
+const OWN_WOODS = 'woods'
 
 /** Brings a group into view by scrolling the form alone; the page around it stays where it is. */
 function showGroup(section: string): void {
@@ -43,13 +48,17 @@ function useFollowing(): void {
   }, [selection])
 }
 
+/** On a narrow page what follows has no column of its own. */
+const FOLLOWS_TOO: readonly Side[] = [['What follows', Follows]]
+
 export function Choose() {
   useFollowing()
+  const narrow = useNarrow()
   return (
     <>
       <div className="column form-column">
         <nav className="jump" aria-label="Groups of choices">
-          {GROUPS.map(([section, title]) => (
+          {[...GROUPS, [OWN_WOODS, 'Own woods'] as const].map(([section, title]) => (
             <button key={section} type="button" className="link" onClick={() => showGroup(section)}>
               {title}
             </button>
@@ -59,24 +68,25 @@ export function Choose() {
           {GROUPS.map(([section, title]) => (
             <Group key={section} section={section} title={title} />
           ))}
+          <section className="form-group" id={`group-${OWN_WOODS}`} aria-label="Own woods">
+            <h2>Own woods</h2>
+            <OwnWoods />
+          </section>
         </form>
       </div>
       <div className="middle">
         <SheetPanel place="choose" opens="all" />
         <div className="follows-row">
-          <Follows />
-          <div className="tables">
-            <PullTable />
-            <CentsPlot />
-            <FretTable />
-          </div>
+          {!narrow && <Follows />}
+          <LoadTabs first={narrow ? FOLLOWS_TOO : []} />
         </div>
       </div>
     </>
   )
 }
 
-function Group({ section, title }: { section: string; title: string }) {
+/** One section of the design as a form. */
+export function Group({ section, title }: { section: string; title: string }) {
   const layout = useLayout()
   const fields = fieldsOf(section)
   const place = fields.find((one) => one.unit === 'place')
@@ -108,7 +118,14 @@ function InOrder({ fields, section }: { fields: readonly Field[]; section: strin
   return fields.map((field) => {
     if (field.unit === 'fret list') return <FretList key={field.name} label={field.label} help={field.help} />
     if (section === 'stringing' && field.name === 'tuning')
-      return <Tuning key={field.name} label={field.label} help={field.help} />
+      return (
+        <Fragment key={field.name}>
+          <Tuning label={field.label} help={field.help} />
+          <StringRows />
+        </Fragment>
+      )
+    if (section === 'stringing' && field.name === 'stock')
+      return <Stock key={field.name} label={field.label} help={field.help} />
     if (field.name === 'gauges') return <Gauges key={field.name} label={field.label} help={field.help} />
     return <Fields key={field.name} fields={[field]} base={[section]} />
   })

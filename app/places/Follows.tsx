@@ -1,8 +1,8 @@
 /** What follows from the choices: the numbers a builder would otherwise work out on paper. */
 import { formatLength, type Layout, loadsOf } from '../../geometry/index.ts'
 import { useLayout } from '../parts/calm.ts'
-import { sayPull } from '../parts/PullTable.tsx'
 import { exactly, FACE_TITLES, sayLength } from '../parts/say.ts'
+import { sayPull } from '../parts/say-loads.ts'
 
 interface Row {
   readonly label: string

@@ -1,14 +1,13 @@
 /** Everybody can reach everything: no violation that axe knows in any place, in both schemes; the keyboard alone does it. */
-import { readFileSync } from 'node:fs'
 import AxeBuilder from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
+import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
-import { readDesign } from '../../geometry/index.ts'
+import { solve } from '../../geometry/index.ts'
+import { goTo, openSample, savedDesign } from '../support/bench-page.ts'
 import { launch } from '../support/browser.ts'
-import { openFile } from '../support/open-file.ts'
+import { nothingWrong, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
-const SAMPLE = new URL('../../sample-boxes/watch-box-tight.lidwright.json', import.meta.url)
 const PLACES = ['Survey', 'Choose', 'Lay out', 'Prove', 'Transfer']
 
 let browser: Browser
@@ -23,66 +22,91 @@ async function violations(page: Page): Promise<string[]> {
   return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
 }
 
-async function withSample(page: Page) {
-  await page.getByRole('button', { name: 'Look around first' }).click()
-  await page.waitForLoadState('networkidle')
-  const file = { name: 'box.lidwright.json', mimeType: 'application/json', buffer: readFileSync(SAMPLE) }
-  await openFile(page, file)
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll('input')].some((one) => one.value.startsWith('Watch box')),
-  )
-}
-
-const place = (page: Page, name: string) =>
-  page
-    .getByRole('navigation', { name: /Places/ })
-    .getByRole('button', { name: new RegExp(`^${name}`) })
-    .click()
-
 describe.each(['light', 'dark'] as const)('in the %s scheme', (colorScheme) => {
-  test('axe finds nothing in the first form and in any place', async () => {
+  test('axe finds nothing in the first form, in any place and in any dialog', async () => {
     const context = await browser.newContext({ colorScheme, viewport: { width: 1280, height: 900 } })
     const page = await context.newPage()
     await page.goto(address)
     await page.getByRole('dialog').waitFor()
     expect(await violations(page)).toEqual([])
-    await withSample(page)
+    await page.keyboard.press('Escape')
+    await openSample(page, 'watch-box-tight')
     for (const name of PLACES) {
-      await place(page, name)
+      await goTo(page, name)
       await page.waitForLoadState('networkidle')
       expect(await violations(page), name).toEqual([])
+    }
+    await goTo(page, 'Lay out')
+    await page
+      .getByRole('button', { name: /Treble hole/ })
+      .first()
+      .click()
+    expect(await violations(page), 'a hole is selected').toEqual([])
+    for (const entry of [/sample/, /kept/, /actions/i]) {
+      await page.getByRole('button', { name: 'File', exact: true }).click()
+      if (entry.source === 'sample') expect(await violations(page), 'the menu').toEqual([])
+      await page.getByRole('menuitem', { name: entry }).click()
+      await page.getByRole('dialog').waitFor()
+      expect(await violations(page), entry.source).toEqual([])
+      await page.keyboard.press('Escape')
     }
     await context.close()
   })
 })
 
-test('the keyboard alone: to a hole in the list, nudged by one step of the rule, undone, saved', async () => {
-  const page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
-  await page.goto(address)
-  await withSample(page)
-  const saved = async () => {
-    const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')])
-    const read = readDesign(readFileSync(await download.path(), 'utf8'))
-    if (!read.ok) throw new Error(read.faults[0]?.sentence)
-    const hole = read.design.things.find((thing) => thing.id === 'hole-treble')
-    return hole?.along
-  }
-  await page.keyboard.press('3')
-  const hole = page.getByRole('button', { name: /Treble hole/ }).first()
-  await hole.waitFor()
-  let steps = 0
-  while (!(await hole.evaluate((one) => one === document.activeElement))) {
-    if (++steps > 80) throw new Error('eighty times Tab does not lead to the treble hole')
+/** Presses Tab until something has the focus, as often as a patient person would. */
+async function tabTo(page: Page, wanted: Locator) {
+  await wanted.waitFor()
+  for (let steps = 0; steps < 90; steps++) {
+    if (await wanted.evaluate((one) => one === document.activeElement)) return
     await page.keyboard.press('Tab')
   }
+  throw new Error(`ninety times Tab does not lead to ${wanted}`)
+}
+
+test('the keyboard alone: a box, a hole in the list, nudged, proved, undone, and its template saved', async () => {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
+  const watched = watchPage(page, address)
+  await page.goto(address)
+  const form = page.getByRole('dialog')
+  await tabTo(page, form.getByRole('textbox', { name: 'Length', exact: true }))
+  await page.keyboard.type('254')
+  const done = form.getByRole('button', { name: 'Put it on the bench' })
+  await tabTo(page, done)
   await page.keyboard.press('Enter')
-  expect(await saved()).toBe(38)
-  await page.keyboard.press('ArrowRight')
-  expect(await saved()).toBe(39)
-  await page.keyboard.press('Shift+ArrowLeft')
-  expect(await saved()).toBe(29)
-  await page.keyboard.press('Control+z')
-  await page.keyboard.press('Control+z')
-  expect(await saved()).toBe(38)
+  // Without a hand nothing is begun: the question comes into view and has the keyboard.
+  await form.getByRole('alert').filter({ hasText: 'which hand' }).waitFor()
+  const right = form.getByRole('radio', { name: 'right' })
+  expect(await right.evaluate((one) => one === document.activeElement)).toBe(true)
+  await page.keyboard.press('Space')
+  await tabTo(page, done)
+  await page.keyboard.press('Enter')
+  await page.getByRole('region', { name: 'Plan, rule and section' }).waitFor()
+  const across = async () =>
+    solve(await savedDesign(page)).placed.find(({ thing }) => thing.id === 'hole-treble')?.at.y ?? Number.NaN
+  const begun = await savedDesign(page)
+  expect(begun.box.length).toBe(254)
+
+  await page.keyboard.press('3')
+  await tabTo(page, page.getByRole('button', { name: /Treble hole/ }).first())
+  await page.keyboard.press('Enter')
+  const before = await across()
+  await page.keyboard.press('ArrowUp')
+  expect(await across()).toBeCloseTo(before + 1, 6)
+  for (let times = 0; times < 4; times++) await page.keyboard.press('Shift+ArrowUp')
+  expect(await across()).toBeCloseTo(before + 41, 6)
+
+  await page.keyboard.press('4')
+  await tabTo(page, page.getByRole('button', { name: /To the edge of the face.*Treble hole/ }).first())
+  await page.keyboard.press('Enter')
+  await page.getByRole('button', { name: 'Mend it in Lay out' }).waitFor()
+  for (let times = 0; times < 5; times++) await page.keyboard.press('Control+z')
+  expect(await savedDesign(page)).toEqual(begun)
+
+  await page.keyboard.press('5')
+  await tabTo(page, page.getByRole('button', { name: 'Save only “Lid”' }))
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')])
+  expect(download.suggestedFilename()).toMatch(/-lid\.svg$/)
+  expect(watched).toEqual(nothingWrong)
   await page.close()
 })

@@ -2,26 +2,28 @@
  * The whole job as a builder does it, with the real mouse and keyboard: a box measured in fractions of an inch,
  * four strings, a hole dragged until Prove objects, undone, and templates whose numbers are those on the screen.
  */
-import { readFileSync } from 'node:fs'
 import { JSDOM } from 'jsdom'
 import type { Browser, Download, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { templates } from '../../exporters/index.ts'
 import {
-  bounds,
   check,
   type Design,
   formatLength,
   type Layout,
+  type Part,
   type Placed,
+  type Point,
   partsOf,
-  readDesign,
+  ruleOf,
   sentenceOf,
   solve,
 } from '../../geometry/index.ts'
+import { drag, goTo, onPlan, savedDesign, textOf } from '../support/bench-page.ts'
 import { launch } from '../support/browser.ts'
-import { readWithDxf } from '../support/readDxf.ts'
+import { readWithDxf, readWithDxfParser } from '../support/readDxf.ts'
 import { offPaper, readSvg, shapesIn } from '../support/readSvg.ts'
-import { type DrawnCircle, isCircle } from '../support/segments.ts'
+import { type Drawn, type DrawnCircle, drawnOf, isCircle, worstError } from '../support/segments.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
@@ -31,6 +33,8 @@ const INCH = 25.4
 let browser: Browser
 let page: Page
 let watched: Watched
+/** The design as the form made it. */
+let start: Design
 
 beforeAll(async () => {
   globalThis.DOMParser = new JSDOM().window.DOMParser
@@ -41,66 +45,17 @@ beforeAll(async () => {
 })
 afterAll(() => browser?.close())
 
-const place = (name: string) =>
-  page
-    .getByRole('navigation', { name: /Places/ })
-    .getByRole('button', { name: new RegExp(`^${name}`) })
-    .click()
-
-async function textOf(download: Download): Promise<string> {
-  const path = await download.path()
-  return readFileSync(path, 'utf8')
-}
-
-/** The design as the page would save it now. */
-async function savedDesign(): Promise<Design> {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')])
-  const read = readDesign(await textOf(download))
-  if (!read.ok) throw new Error(`the page saved a design that cannot be read: ${read.faults[0]?.sentence}`)
-  return read.design
-}
-
 function hole(layout: Layout): Placed {
   const found = layout.placed.find((one) => one.thing.id === 'hole-treble')
   if (!found) throw new Error('there is no treble hole')
   return found
 }
 
-/** Where a place on the lid is on the screen, by the numbers the drawing carries (see app/canvas/camera.ts). */
-async function onScreen(layout: Layout, at: { x: number; y: number }) {
-  const drawing = page.locator('[data-origin-x]').first()
-  const box = await drawing.boundingBox()
-  if (!box) throw new Error('the drawing is not on the screen')
-  const camera = await drawing.evaluate((element) => ({ ...(element as HTMLElement).dataset }))
-  const [scale, originX, originY, up] = ['scale', 'originX', 'originY', 'up'].map((name) =>
-    Number(camera[name]),
-  )
-  if (!scale || originX === undefined || originY === undefined || !up)
-    throw new Error('the drawing has no camera')
-  return {
-    x: box.x + originX + (at.x + layout.panels.lid.originX) * scale,
-    y: box.y + originY - up * at.y * scale,
-    scale,
-    up,
-  }
-}
-
 /** Drags the treble hole straight towards the treble edge, holding the key that lets no line take hold. */
 async function dragOutwards(layout: Layout, millimetres: number) {
-  const from = await onScreen(layout, hole(layout).at)
-  await page.mouse.move(from.x, from.y)
-  await page.mouse.down()
-  await page.keyboard.down('Alt')
-  for (let step = 1; step <= 12; step++)
-    await page.mouse.move(from.x, from.y - (from.up * from.scale * millimetres * step) / 12)
-  await page.mouse.up()
-  await page.keyboard.up('Alt')
-}
-
-/** Diameter of a round sound hole. */
-function diameterOf({ thing }: Placed): number {
-  if (thing.kind !== 'sound-hole' || !('diameter' in thing)) throw new Error(`${thing.id} is no round hole`)
-  return Number(thing.diameter)
+  const { at } = hole(layout)
+  const from = await onPlan(page, { x: at.x + layout.panels.lid.originX, y: at.y })
+  await drag(page, from, { x: 0, y: -from.up * from.scale * millimetres })
 }
 
 const edgeFinding = (layout: Layout) => {
@@ -108,8 +63,6 @@ const edgeFinding = (layout: Layout) => {
   if (!found) throw new Error('the distance to the edge is not measured')
   return found
 }
-
-let start: Design
 
 test('a new box is typed in fractions of an inch, with four strings', async () => {
   const form = page.getByRole('dialog')
@@ -127,19 +80,23 @@ test('a new box is typed in fractions of an inch, with four strings', async () =
   }
   for (const [label, text] of Object.entries(measures)) {
     const field = form.getByLabel(label, { exact: true }).first()
-    await field.fill(text)
-    await field.press('Tab')
+    await field.click()
+    await page.keyboard.press('Control+a')
+    await page.keyboard.type(text)
+    await page.keyboard.press('Tab')
   }
   await form.getByRole('button', { name: 'Put it on the bench' }).click()
   await page.getByRole('region', { name: 'Plan, rule and section' }).waitFor()
-  start = await savedDesign()
+  start = await savedDesign(page)
   expect(start.box.length).toBeCloseTo(10.5 * INCH, 9)
   expect(start.box.width).toBeCloseTo(8 * INCH, 9)
   expect(start.box.depth).toBeCloseTo(2.25 * INCH, 9)
-  expect(start.box.walls.treble).toBeCloseTo(0.375 * INCH, 9)
+  for (const wall of Object.values(start.box.walls)) expect(wall).toBeCloseTo(0.375 * INCH, 9)
+  expect(start.box.lid.thickness).toBeCloseTo((3 / 16) * INCH, 9)
   expect(start.box.base.thickness).toBe(4.7625)
   expect(start.strings.count).toBe(4)
   expect(start.scale.length).toBeCloseTo(24 * INCH, 9)
+  expect(start.hand).toBe('right')
   expect(start.units.display).toBe('inches')
   expect(check(solve(start)).filter((one) => one.grade === 'stop')).toEqual([])
 })
@@ -147,101 +104,157 @@ test('a new box is typed in fractions of an inch, with four strings', async () =
 test('a hole dragged towards the edge is objected to, first with care, then with a stop', async () => {
   const before = solve(start)
   await dragOutwards(before, (edgeFinding(before).measured ?? 0) - 0.2 * INCH)
-  const near = solve(await savedDesign())
+  const near = solve(await savedDesign(page))
   const care = edgeFinding(near)
   expect(care.grade).toBe('care')
-  expect(hole(near).at.x).toBeCloseTo(hole(before).at.x, 0)
+  expect(hole(near).at.x).toBeCloseTo(hole(before).at.x, 6)
+  await expectInProve(near)
 
-  await place('Prove')
-  await page.getByText(sentenceOf(care, near)).first().waitFor()
-  await place('Lay out')
-
+  await goTo(page, 'Lay out')
   await dragOutwards(near, (care.measured ?? 0) + 0.25 * INCH)
-  const over = solve(await savedDesign())
+  const over = solve(await savedDesign(page))
   const stop = edgeFinding(over)
   expect(stop.grade).toBe('stop')
-  await place('Prove')
-  await page.getByText(sentenceOf(stop, over)).first().waitFor()
-  expect(
-    await page
-      .getByRole('button', { name: /^Prove/ })
-      .first()
-      .textContent(),
-  ).toMatch(/\d/)
+  await expectInProve(over)
+  const stops = check(over).filter((one) => one.grade === 'stop').length
+  await page.getByRole('button', { name: `Prove ${stops} stop`, exact: false }).waitFor()
 })
+
+/** The finding about the treble hole in Prove. */
+const findingOnScreen = () =>
+  page
+    .locator('article.finding')
+    .filter({ hasText: ruleOf('opening-to-edge').title })
+    .filter({ hasText: 'Treble hole' })
+    .first()
+
+/** What Prove says of the hole is the engine's sentence, with the distance that was measured. */
+async function expectInProve(layout: Layout) {
+  await goTo(page, 'Prove')
+  const finding = findingOnScreen()
+  await finding.getByText(sentenceOf(edgeFinding(layout), layout)).waitFor()
+  expect(await finding.getByText('measured').locator('xpath=following-sibling::dd').textContent()).toBe(
+    formatLength(edgeFinding(layout).measured ?? Number.NaN, layout.design.units),
+  )
+}
 
 test('each drag is undone by one step, to the very design before it', async () => {
-  await place('Lay out')
+  await goTo(page, 'Lay out')
   await page.keyboard.press('Control+z')
-  expect(edgeFinding(solve(await savedDesign())).grade).toBe('care')
+  expect(edgeFinding(solve(await savedDesign(page))).grade).toBe('care')
   await page.keyboard.press('Control+z')
-  expect(await savedDesign()).toEqual(start)
+  expect(await savedDesign(page)).toEqual(start)
 })
 
-test('the screen’s numbers, the engine’s and those in the exported files are the same', async () => {
+/** Presses a button of Transfer and gathers what is handed over, by the ending of the file's name. */
+async function exported(button: string | RegExp, count: number): Promise<Map<string, string>> {
+  const gathered: Download[] = []
+  const gather = (one: Download) => void gathered.push(one)
+  page.on('download', gather)
+  await page.getByRole('button', { name: button }).click()
+  await expect.poll(() => gathered.length, { timeout: 15_000 }).toBe(count)
+  page.off('download', gather)
+  const texts = gathered.map(async (one) => [one.suggestedFilename(), await textOf(one)] as const)
+  return new Map(await Promise.all(texts))
+}
+
+const ending = (files: ReadonlyMap<string, string>, end: string) => {
+  const text = [...files].find(([name]) => name.endsWith(end))?.[1]
+  if (text === undefined) throw new Error(`no file ends in ${end}: ${[...files.keys()].join(', ')}`)
+  return text
+}
+
+const extremes = (drawn: Drawn | undefined) => {
+  if (!drawn || isCircle(drawn)) throw new Error('the lid has no outline of lines')
+  const xs = drawn.map((one) => one.from.x)
+  const ys = drawn.map((one) => one.from.y)
+  return { minX: Math.min(...xs), maxX: Math.max(...xs), minY: Math.min(...ys), maxY: Math.max(...ys) }
+}
+
+/** The lid as each format was read back: outline and openings, in the lid's own sheet. */
+interface ReadLid {
+  readonly outline: readonly Drawn[]
+  readonly inside: readonly Drawn[]
+}
+
+/** The paper's y points down and its corner is the sheet's: brought back by the outline's lower left corner. */
+function lidOfSvg(text: string, corner: Point): ReadLid {
+  const svg = readSvg(text)
+  const { minX, maxY } = extremes(shapesIn(svg, 'lid-CUT-OUTSIDE')[0])
+  const back = (group: string) =>
+    shapesIn(svg, group).map((one) => offPaper(one, { x: minX, y: maxY }, corner))
+  return { outline: back('lid-CUT-OUTSIDE'), inside: back('lid-CUT-INSIDE') }
+}
+
+/** The hole on the treble side: for the right hand, seen from outside with the head to the left, the upper one. */
+function trebleHole(inside: readonly Drawn[]): DrawnCircle {
+  const [first, ...others] = inside.filter(isCircle).sort((a, b) => b.centre.y - a.centre.y)
+  if (!first || others.length === 0) throw new Error('there are no two round holes in the file')
+  return first
+}
+
+let read: ReadLid[] = []
+let lid: Part
+
+test('the templates come through Transfer, and read back they are the engine’s to a micrometre', async () => {
+  const layout = solve(await savedDesign(page))
+  const parts = partsOf(layout)
+  const found = parts.find((part) => part.id === 'lid')
+  if (!found) throw new Error('there is no lid')
+  lid = found
+  await goTo(page, 'Transfer')
+  await page.getByText('both', { exact: true }).click()
+  const files = await exported('Save only “Lid”', 2)
+  const dxf = [readWithDxf, readWithDxfParser].map((reader): ReadLid => {
+    const { contours } = reader(ending(files, '.dxf'))
+    return { outline: contours.get('CUT-OUTSIDE') ?? [], inside: contours.get('CUT-INSIDE') ?? [] }
+  })
+  const { minX, minY } = extremes(drawnOf(lid.outline))
+  read = [...dxf, lidOfSvg(ending(files, '.svg'), { x: minX, y: minY })]
+  const openings = lid.operations.flatMap((one) =>
+    one.kind === 'cut' && one.side === 'inside' ? [drawnOf(one.contour)] : [],
+  )
+  expect(openings.length).toBeGreaterThanOrEqual(2)
+  for (const { outline, inside } of read) {
+    expect(worstError([drawnOf(lid.outline)], outline)).toBeLessThan(MICROMETRE)
+    expect(worstError(openings, inside)).toBeLessThan(MICROMETRE)
+  }
+
+  // Of all parts on one sheet: the very files that the engine writes without a page.
+  const sheets = await exported(`Save ${parts.length} parts`, 2)
+  const written = templates(parts, { title: start.title, formats: ['svg', 'dxf'] })
+  const wanted = written.filter((file) => file.name.includes('-all-parts.'))
+  expect(new Map(wanted.map(({ name, text }) => [name, text]))).toEqual(sheets)
+})
+
+test('what the screen says of the hole is what the files hold', async () => {
+  await goTo(page, 'Lay out')
   await page
     .getByRole('button', { name: /Treble hole/ })
     .first()
     .click()
-  const layout = solve(start)
-  const { at } = hole(layout)
-  const words = (mm: number) => formatLength(mm, start.units)
   const inspector = page.getByRole('complementary', { name: 'What is selected' })
-  const screen = `${await inspector.textContent()} ${(
-    await inspector.locator('input').evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value))
-  ).join(' ')}`
-  const fromNut = at.x + layout.panels.lid.originX
-  for (const shown of [diameterOf(hole(layout)), at.x, fromNut]) expect(screen).toContain(words(shown))
+  await inspector.getByRole('heading', { name: 'Treble hole' }).waitFor()
+  const words = ` ${(await inspector.locator('.comes-to').allTextContents()).join('; ')}`
+  const across = await inspector.getByLabel('Through hole, across', { exact: true }).inputValue()
+  await goTo(page, 'Prove')
+  await findingOnScreen().getByRole('button').first().click()
+  const toEdge = await findingOnScreen()
+    .getByText('measured')
+    .locator('xpath=following-sibling::dd')
+    .textContent()
 
-  await place('Transfer')
-  await page.getByText('both', { exact: true }).click()
-  const gathered: Download[] = []
-  page.on('download', (one) => gathered.push(one))
-  await page.getByRole('button', { name: 'Save only “Lid”' }).click()
-  await expect.poll(() => gathered.length, { timeout: 15_000 }).toBe(2)
-  const texts = new Map(
-    await Promise.all(
-      gathered.map(async (one) => [one.suggestedFilename().split('.').pop(), await textOf(one)] as const),
-    ),
-  )
-  const lid = partsOf(layout).find((part) => part.id === 'lid')
-  if (lid?.outline.shape !== 'chain') throw new Error('the lid is no chain of lines')
-  const { minX, minY } = bounds(lid.outline)
-  const corner = { x: minX, y: minY }
-
-  const dxf = readWithDxf(texts.get('dxf') ?? '')
-  expectHoles((dxf.contours.get('CUT-INSIDE') ?? []).filter(isCircle), layout)
-
-  const svg = readSvg(texts.get('svg') ?? '')
-  const outline = shapesIn(svg, 'lid-CUT-OUTSIDE')[0]
-  if (!outline || isCircle(outline)) throw new Error('the lid has no outline in the SVG')
-  // The paper's y points down: its lower left corner is the outline's largest y.
-  const paper = {
-    x: Math.min(...outline.map((one) => one.from.x)),
-    y: Math.max(...outline.map((one) => one.from.y)),
+  expect(read.length).toBe(3)
+  for (const { outline, inside } of read) {
+    const { centre, radius } = trebleHole(inside)
+    const edge = extremes(outline[0])
+    const say = (mm: number) => formatLength(mm, start.units)
+    expect(across).toBe(say(2 * radius))
+    expect(words).toContain(` ${say(edge.maxX - centre.x)} in from the tail-end edge`)
+    expect(words).toContain(` ${say(edge.maxY - centre.y)} in from the nearer side edge`)
+    expect(toEdge).toBe(say(edge.maxY - centre.y - radius))
   }
-  const circles = shapesIn(svg, 'lid-CUT-INSIDE')
-    .map((one) => offPaper(one, paper, corner))
-    .filter(isCircle)
-  expectHoles(circles, layout)
 })
-
-/** Both holes, to a micrometre, where the engine has them; the right hand sees the lid as it is. */
-function expectHoles(circles: readonly DrawnCircle[], layout: Layout) {
-  expect(layout.up).toBe(1)
-  const wanted = layout.placed.filter((one) => one.thing.kind === 'sound-hole')
-  expect(wanted.length).toBe(2)
-  expect(circles.length).toBe(2)
-  for (const one of wanted) {
-    const { at, thing } = one
-    const radius = diameterOf(one) / 2
-    const found = circles.filter(
-      ({ centre, radius: r }) =>
-        Math.hypot(centre.x - at.x, centre.y - at.y) < MICROMETRE && Math.abs(r - radius) < MICROMETRE,
-    )
-    expect(found.length, `${thing.id} at ${at.x}, ${at.y}`).toBe(1)
-  }
-}
 
 test('nothing complained, nothing failed, nothing was asked of another host', () => {
   expect(watched).toEqual(nothingWrong)

@@ -2,15 +2,15 @@
  * `npm run pictures`: the picture in the README, made by the application itself from a sample. With `-- --all FOLDER`
  * every place in light and dark at three sizes as well, to be looked at.
  */
-import { mkdirSync, readFileSync } from 'node:fs'
+import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Browser, Page } from 'playwright-core'
+import { goTo, openPageWith } from './bench-page.ts'
 import { launch } from './browser.ts'
-import { openFile } from './open-file.ts'
 import { serveBuild } from './serve-build.ts'
 
-const SAMPLE = new URL('../../sample-boxes/cutlery-box-four-strings.lidwright.json', import.meta.url)
+const SAMPLE = 'cutlery-box-four-strings'
 const PICTURE = fileURLToPath(new URL('../../sample-boxes/picture.png', import.meta.url))
 const PLACES = ['Survey', 'Choose', 'Lay out', 'Prove', 'Transfer'] as const
 const SIZES = [
@@ -26,26 +26,17 @@ async function opened(
   width: number,
   height: number,
   scheme: 'light' | 'dark',
-) {
+): Promise<Page> {
   const page = await browser.newPage({ viewport: { width, height }, colorScheme: scheme })
-  await page.goto(address)
-  await page.getByRole('button', { name: 'Look around first' }).click()
-  await page.getByRole('dialog').waitFor({ state: 'hidden' })
-  await page.getByRole('navigation', { name: /Places/ }).waitFor()
-  await openFile(page, {
-    name: 'sample.lidwright.json',
-    mimeType: 'application/json',
-    buffer: readFileSync(SAMPLE),
-  })
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll('input')].some((one) => one.value.startsWith('Cutlery box')),
-  )
+  // The page shows when the design was last kept: at the same time in every picture, so that the same page is the same file.
+  await page.clock.setFixedTime(new Date(2024, 0, 1, 12, 0))
+  await openPageWith(page, address, SAMPLE)
   return page
 }
 
-async function goTo(page: Page, place: (typeof PLACES)[number]) {
-  const places = page.getByRole('navigation', { name: /Places/ })
-  await places.getByRole('button', { name: new RegExp(`^${place}`) }).click()
+/** The place, once everything in it has come to rest. */
+async function atRestIn(page: Page, place: (typeof PLACES)[number]): Promise<void> {
+  await goTo(page, place)
   await page.mouse.move(0, 0)
   await page.waitForLoadState('networkidle')
   await page.waitForTimeout(600)
@@ -56,7 +47,7 @@ const served = await serveBuild()
 const browser = await launch()
 try {
   const page = await opened(browser, served.address, 1600, 1000, 'light')
-  await goTo(page, 'Lay out')
+  await atRestIn(page, 'Lay out')
   await page
     .getByRole('button', { name: /Bar pickup/ })
     .first()
@@ -70,7 +61,7 @@ try {
       for (const scheme of ['light', 'dark'] as const) {
         const each = await opened(browser, served.address, width, height, scheme)
         for (const place of PLACES) {
-          await goTo(each, place)
+          await atRestIn(each, place)
           await each.screenshot({
             path: join(folder, `${place.replace(' ', '-').toLowerCase()}-${width}-${scheme}.png`),
           })

@@ -39,7 +39,7 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
       const now = current.placed.find((one) => one.thing.id === id)
       if (!now) return
       paintHeld(pen, looks, frame, edge, now.at, lines)
-      paintDistances(pen, looks, frame, current, distancesOf(current, now))
+      paintDistances(pen, looks, frame, current, distancesOf(current, now), now.bounds)
     },
   }
 }

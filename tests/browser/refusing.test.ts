@@ -1,0 +1,107 @@
+/** What is typed and what is opened: other units, nonsense, broken files and newer ones; and what is kept of it all. */
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeEach, expect, inject, test } from 'vitest'
+import { type Design, solve } from '../../geometry/index.ts'
+import { drag, goTo, onPlan, openPageWith, savedDesign } from '../support/bench-page.ts'
+import { launch } from '../support/browser.ts'
+import { openFile } from '../support/open-file.ts'
+import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
+
+const address = inject('address')
+
+const opening = launch()
+let page: Page
+let watched: Watched
+let start: Design
+
+afterAll(async () => (await opening).close())
+
+beforeEach(async () => {
+  const browser: Browser = await opening
+  const context = await browser.newContext({ viewport: { width: 1600, height: 1000 } })
+  page = await context.newPage()
+  watched = watchPage(page, address)
+  await openPageWith(page, address, 'tea-box-three-strings')
+  await goTo(page, 'Lay out')
+  start = await savedDesign(page)
+  return () => context.close()
+})
+afterEach(() => expect(watched).toEqual(nothingWrong))
+
+const diameterOf = (design: Design) =>
+  (design.things.find((one) => one.id === 'hole-treble') as { diameter?: number }).diameter
+
+async function holeField() {
+  await page
+    .getByRole('button', { name: /Treble hole/ })
+    .first()
+    .click()
+  return page.getByLabel('Through hole, across', { exact: true }).first()
+}
+
+test('on a design in inches a number may come in any unit', async () => {
+  const field = await holeField()
+  for (const [typed, millimetres] of [
+    ['30 mm', 30],
+    ['1 3/16', 30.1625],
+    ['1-1/8"', 28.575],
+    ['2.5cm', 25],
+    ['1,25', 31.75],
+  ] as const) {
+    await field.click()
+    await page.keyboard.press('Control+a')
+    await page.keyboard.type(typed)
+    await page.keyboard.press('Enter')
+    expect(diameterOf(await savedDesign(page)), typed).toBeCloseTo(millimetres, 9)
+  }
+})
+
+test('nonsense keeps the last good number, says what would do, and Escape brings it back', async () => {
+  const field = await holeField()
+  const good = await field.inputValue()
+  for (const nonsense of ['three parsecs', '1/0', '-4', '900']) {
+    await field.fill(nonsense)
+    await page.keyboard.press('Enter')
+    expect(await field.getAttribute('aria-invalid')).toBe('true')
+    const fault = page.locator(`[id="${await field.getAttribute('aria-describedby')}"]`)
+    // A whole sentence that repeats what was read, so that it can be found and mended.
+    expect(await fault.textContent()).toMatch(/^[A-Z“"0-9−-].{15,}\.$/)
+    expect(await savedDesign(page)).toEqual(start)
+    expect(await field.inputValue()).toBe(nonsense)
+    await field.press('Escape')
+    expect(await field.inputValue()).toBe(good)
+    expect(await fault.count()).toBe(0)
+  }
+})
+
+test('a broken file and one of a newer version are refused in a sentence, and the design stays', async () => {
+  for (const [text, words] of [
+    ['{"format":"lidwright","version":1,', 'not JSON'],
+    ['{"format":"lidwright","version":99}', 'newer'],
+    ['{"format":"lidwright","version":1,"box":{"length":"long"}}', 'box.length'],
+  ] as const) {
+    await openFile(page, {
+      name: 'x.lidwright.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    })
+    await page.getByRole('dialog').getByText(new RegExp(words)).first().waitFor()
+    await page.keyboard.press('Escape')
+    await page.getByRole('dialog').waitFor({ state: 'hidden' })
+    expect(await savedDesign(page)).toEqual(start)
+  }
+})
+
+test('what was edited is there again after the page is loaded anew', async () => {
+  const layout = solve(start)
+  const hole = layout.placed.find((one) => one.thing.id === 'hole-treble')
+  if (!hole) throw new Error('there is no treble hole')
+  const at = await onPlan(page, { x: hole.at.x + layout.panels.lid.originX, y: hole.at.y })
+  await drag(page, at, { x: 9 * at.scale, y: 0 })
+  const edited = await savedDesign(page)
+  expect(edited).not.toEqual(start)
+  await page.waitForTimeout(600)
+  await page.reload()
+  await page.getByRole('navigation', { name: /Places/ }).waitFor()
+  await expect.poll(() => savedDesign(page)).toEqual(edited)
+})
