@@ -17,7 +17,7 @@ import { isWritable, refuse } from '../numbers.ts'
 import { plainLine } from '../words/plain.ts'
 import { CAPITAL_HEIGHT, DESCENT, textWidth } from '../words/width.ts'
 import { LAYER_TABLE, type LayerLabel, type LengthUnit, layerOf } from './layers.ts'
-import { contourKey, contourSum, soundContour } from './soundContour.ts'
+import { contourKey, contourMark, soundContour } from './soundContour.ts'
 
 /** A line of words; `at` is the left end of its baseline, `height` that of its capitals, mm; `turn` radians. */
 export interface Words {
@@ -45,20 +45,25 @@ export interface Drawing {
 /** Capitals lower than this cannot be read on paper, mm. */
 const SMALLEST_CAPITALS = 1.5
 
-/** The box around several boxes. Throws if there are none. */
-export function around(boxes: readonly Bounds[]): Bounds {
-  if (boxes.length === 0) throw new Error('There is nothing to put a box around.')
-  let minX = Number.POSITIVE_INFINITY
-  let minY = Number.POSITIVE_INFINITY
-  let maxX = Number.NEGATIVE_INFINITY
-  let maxY = Number.NEGATIVE_INFINITY
-  for (const box of boxes) {
-    minX = Math.min(minX, box.minX)
-    minY = Math.min(minY, box.minY)
-    maxX = Math.max(maxX, box.maxX)
-    maxY = Math.max(maxY, box.maxY)
+/** A box that grows. */
+export type GrowingBox = { -readonly [side in keyof Bounds]: Bounds[side] }
+
+/** A box of nothing, its sides the wrong way round. */
+export function boxOfNothing(): GrowingBox {
+  return {
+    minX: Number.POSITIVE_INFINITY,
+    minY: Number.POSITIVE_INFINITY,
+    maxX: Number.NEGATIVE_INFINITY,
+    maxY: Number.NEGATIVE_INFINITY,
   }
-  return { minX, minY, maxX, maxY }
+}
+
+/** Makes a box hold another one, shifted by (x, y) mm. */
+export function stretch(box: GrowingBox, other: Bounds, x = 0, y = 0): void {
+  box.minX = Math.min(box.minX, other.minX + x)
+  box.minY = Math.min(box.minY, other.minY + y)
+  box.maxX = Math.max(box.maxX, other.maxX + x)
+  box.maxY = Math.max(box.maxY, other.maxY + y)
 }
 
 /** The box that a line of words may fill, by the upper estimate of its width. */
@@ -106,31 +111,25 @@ function wordsOf(note: Operation & { kind: 'note' }, outline: Bounds): Words | u
   return { at: note.at, height, turn: note.turn, text }
 }
 
-/** The lines of an operation that is not a note, and whether they must close. */
-function contourOf(operation: Exclude<Operation, { kind: 'note' }>): {
-  contour: Contour
-  mustClose: boolean
-} {
+/** The lines of an operation that is not a note. */
+function contourOf(operation: Exclude<Operation, { kind: 'note' }>): Contour {
   switch (operation.kind) {
     case 'cut':
     case 'recess':
-      return { contour: operation.contour, mustClose: true }
-    case 'drill':
-      return {
-        contour: { shape: 'circle', centre: operation.centre, radius: operation.diameter / 2 },
-        mustClose: false,
-      }
-    case 'slot': {
-      const vertices = [
-        { ...operation.from, bulge: 0 },
-        { ...operation.to, bulge: 0 },
-      ]
-      return { contour: { shape: 'chain', closed: false, vertices }, mustClose: false }
-    }
     case 'mark':
-      return { contour: operation.contour, mustClose: false }
+      return operation.contour
+    case 'drill':
+      return { shape: 'circle', centre: operation.centre, radius: operation.diameter / 2 }
+    case 'slot': {
+      const { from, to } = operation
+      const vertices = [
+        { x: from.x, y: from.y, bulge: 0 },
+        { x: to.x, y: to.y, bulge: 0 },
+      ]
+      return { shape: 'chain', closed: false, vertices }
+    }
     case 'datum':
-      return { contour: operation.line, mustClose: false }
+      return operation.line
   }
 }
 
@@ -138,44 +137,65 @@ const KIND_ORDER = new Map(LAYER_TABLE.map((style, index) => [style.kind, index]
 
 /** Compares layers by the order in which wood is worked: words first, outlines last. */
 export function inWorkingOrder(a: LayerLabel, b: LayerLabel): number {
+  if (a.name === b.name) return 0
   const byKind = (KIND_ORDER.get(a.kind) ?? 0) - (KIND_ORDER.get(b.kind) ?? 0)
-  return byKind !== 0 ? byKind : a.name < b.name ? -1 : a.name > b.name ? 1 : 0
+  return byKind !== 0 ? byKind : a.name < b.name ? -1 : 1
 }
 
-/** A layer being filled. */
-interface OpenLayer extends LayerLabel {
-  /** The operation that opened it: the next of its kind and depth needs no look at names. */
-  readonly first: Operation
+/** What decides the layer of an operation: its kind and side, and its measures where it has any. */
+interface Work {
+  readonly work: Operation['kind'] | 'cut inside'
+  readonly depth: number | 'through'
+  readonly width: number
+}
+
+function workOf(operation: Operation): Work {
+  const { kind } = operation
+  const hasDepth = kind === 'drill' || kind === 'recess' || kind === 'slot'
+  return {
+    work: kind === 'cut' && operation.side === 'inside' ? 'cut inside' : kind,
+    depth: hasDepth ? operation.depth : 0,
+    width: kind === 'slot' ? operation.width : 0,
+  }
+}
+
+/** A layer being filled, with the work that opened it. */
+interface OpenLayer extends LayerLabel, Work {
   readonly contours: Contour[]
-  /** Contours by their sums: only those of one sum can lie on one another. */
-  readonly bySum: Map<number, Contour[]>
+  /** The contours by their marks: only those of one mark can lie on one another. */
+  readonly byMark: Map<number, Contour[]>
   readonly words: Words[]
 }
 
-/** Whether two operations are surely on one layer: of one kind, side, depth and width. */
-function isSameWork(a: Operation, b: Operation): boolean {
-  if (a.kind === 'cut' && b.kind === 'cut') return a.side === b.side
-  if (a.kind === 'drill' && b.kind === 'drill') return a.depth === b.depth
-  if (a.kind === 'recess' && b.kind === 'recess') return a.depth === b.depth
-  if (a.kind === 'slot' && b.kind === 'slot') return a.depth === b.depth && a.width === b.width
-  return a.kind === b.kind
-}
-
 function layerFor(operation: Operation, unit: LengthUnit, layers: OpenLayer[]): OpenLayer {
-  for (const layer of layers) if (isSameWork(layer.first, operation)) return layer
-  const label = layerOf(operation, unit)
-  const named = layers.find((layer) => layer.name === label.name)
+  const { work, depth, width } = workOf(operation)
+  // The same work again needs no look at names, which are long in the making.
+  for (const layer of layers) {
+    if (layer.work === work && layer.depth === depth && layer.width === width) return layer
+  }
+  const { name, kind, meaning } = layerOf(operation, unit)
+  const named = layers.find((layer) => layer.name === name)
   if (named !== undefined) return named
-  const opened = { ...label, first: operation, contours: [], bySum: new Map<number, Contour[]>(), words: [] }
+  const opened: OpenLayer = {
+    name,
+    kind,
+    meaning,
+    work,
+    depth,
+    width,
+    contours: [],
+    byMark: new Map(),
+    words: [],
+  }
   layers.push(opened)
   return opened
 }
 
-/** Adds a contour unless it lies on one that is there already. */
-function addOnce({ contours, bySum }: OpenLayer, contour: Contour): void {
-  const sum = contourSum(contour)
-  const alike = bySum.get(sum)
-  if (alike === undefined) bySum.set(sum, [contour])
+/** Adds a contour to a layer unless it lies on one that is there already. */
+function addOnce({ contours, byMark }: OpenLayer, contour: Contour): void {
+  const mark = contourMark(contour)
+  const alike = byMark.get(mark)
+  if (alike === undefined) byMark.set(mark, [contour])
   else {
     const key = contourKey(contour)
     if (alike.some((other) => contourKey(other) === key)) return
@@ -198,7 +218,7 @@ export function drawPart(part: Part, unit: LengthUnit): Drawing {
   const outlineContour = soundContour(part.outline, what, true)
   const outline = bounds(outlineContour)
   const layers: OpenLayer[] = []
-  const boxes: Bounds[] = []
+  const extent = boxOfNothing()
   const all: Operation[] = [
     { kind: 'cut', side: 'outside', contour: outlineContour, of: what },
     ...part.operations,
@@ -208,14 +228,14 @@ export function drawPart(part: Part, unit: LengthUnit): Drawing {
       const words = wordsOf(operation, outline)
       if (words === undefined) continue
       layerFor(operation, unit, layers).words.push(words)
-      boxes.push(wordsBox(words))
+      stretch(extent, wordsBox(words))
       continue
     }
     const layer = layerFor(operation, unit, layers)
-    const { contour, mustClose } = contourOf(operation)
-    const sound = soundContour(contour, `${layer.name} of ${operation.of}`, mustClose)
+    const mustClose = operation.kind === 'cut' || operation.kind === 'recess'
+    const sound = soundContour(contourOf(operation), `${layer.name} of ${operation.of}`, mustClose)
     addOnce(layer, sound)
-    boxes.push(bounds(sound))
+    stretch(extent, bounds(sound))
   }
   const finished: Layer[] = layers.map(({ name, kind, meaning, contours, words }) => ({
     name,
@@ -225,5 +245,5 @@ export function drawPart(part: Part, unit: LengthUnit): Drawing {
     words,
   }))
   finished.sort(inWorkingOrder)
-  return { part, layers: finished, outline, extent: around(boxes) }
+  return { part, layers: finished, outline, extent }
 }

@@ -6,7 +6,7 @@
  * sees few of them, each kind of work also has a line type of ISO 128-2 (its number is in the table).
  */
 import type { Operation } from '../../geometry/index.ts'
-import { lengthLabel } from '../numbers.ts'
+import { isWritable, lengthLabel, refuse } from '../numbers.ts'
 
 export type LayerKind =
   | 'notes'
@@ -162,9 +162,11 @@ export interface LayerLabel {
 
 const MILLIMETRES_PER_INCH = 25.4
 
-function depthWord(depth: number, what: string, unit: LengthUnit): string {
-  if (!(depth > 0)) throw new RangeError(`${what} is ${depth}: it must be more than nothing.`)
-  return unit === 'mm' ? lengthLabel(depth, what) : lengthLabel(depth / MILLIMETRES_PER_INCH, what, 4)
+/** A depth or width as a word of a layer's name. */
+function measure(length: number, what: string, { of }: Operation, unit: LengthUnit): string {
+  if (!(length > 0)) throw new RangeError(`${what} of ${of} is ${length}: it must be more than nothing.`)
+  if (!isWritable(length)) refuse(length, `${what} of ${of}`)
+  return unit === 'mm' ? lengthLabel(length, what) : lengthLabel(length / MILLIMETRES_PER_INCH, what, 4)
 }
 
 /**
@@ -177,14 +179,13 @@ function depthWord(depth: number, what: string, unit: LengthUnit): string {
  */
 export function layerOf(operation: Operation, unit: LengthUnit): LayerLabel {
   const suffix = unit === 'mm' ? '' : 'IN'
-  const word = (length: number, what: string) => depthWord(length, `${what} of ${operation.of}`, unit)
   switch (operation.kind) {
     case 'cut': {
       const style = styleOf(operation.side === 'inside' ? 'cut-inside' : 'cut-outside')
       return { name: style.name, kind: style.kind, meaning: style.meaning }
     }
     case 'recess': {
-      const depth = word(operation.depth, 'Depth of the recess')
+      const depth = measure(operation.depth, 'Depth of the recess', operation, unit)
       const style = styleOf('recess')
       return {
         name: `${style.name}-${depth}${suffix}`,
@@ -197,7 +198,7 @@ export function layerOf(operation: Operation, unit: LengthUnit): LayerLabel {
       if (operation.depth === 'through') {
         return { name: `${style.name}-THROUGH`, kind: 'drill', meaning: `${style.meaning} right through` }
       }
-      const depth = word(operation.depth, 'Depth of the hole')
+      const depth = measure(operation.depth, 'Depth of the hole', operation, unit)
       return {
         name: `${style.name}-${depth}${suffix}`,
         kind: 'drill',
@@ -205,8 +206,8 @@ export function layerOf(operation: Operation, unit: LengthUnit): LayerLabel {
       }
     }
     case 'slot': {
-      const width = word(operation.width, 'Width of the slot')
-      const depth = word(operation.depth, 'Depth of the slot')
+      const width = measure(operation.width, 'Width of the slot', operation, unit)
+      const depth = measure(operation.depth, 'Depth of the slot', operation, unit)
       const style = styleOf('slot')
       return {
         name: `${style.name}-${width}x${depth}${suffix}`,

@@ -4,7 +4,7 @@
  * Libraries that write DXF take whatever they are given, and readers draw something from it without a
  * word. So every contour is looked at here, once, before either writer sees it.
  */
-import type { Chain, Circle, Contour, Vertex } from '../../geometry/index.ts'
+import type { Chain, Circle, Contour, Point, Vertex } from '../../geometry/index.ts'
 import { isWritable, refuse } from '../numbers.ts'
 
 /** Two points closer than this are one point once written: twice the last digit of a millimetre. */
@@ -44,10 +44,12 @@ function withoutRepeats(chain: Chain): Chain {
 }
 
 function soundChain(chain: Chain, what: string, mustClose: boolean): Chain {
-  for (const [index, vertex] of chain.vertices.entries()) {
-    if (!isWritable(vertex.x)) refuse(vertex.x, `x of point ${index + 1} of ${what}`)
-    if (!isWritable(vertex.y)) refuse(vertex.y, `y of point ${index + 1} of ${what}`)
-    if (!isWritable(vertex.bulge)) refuse(vertex.bulge, `Bulge after point ${index + 1} of ${what}`)
+  let number = 0
+  for (const { x, y, bulge } of chain.vertices) {
+    number++
+    if (!isWritable(x)) refuse(x, `x of point ${number} of ${what}`)
+    if (!isWritable(y)) refuse(y, `y of point ${number} of ${what}`)
+    if (!isWritable(bulge)) refuse(bulge, `Bulge after point ${number} of ${what}`)
   }
   if (mustClose && !chain.closed) {
     throw new Error(`${what} is open (${chain.vertices.length} points): what is cut or recessed must close.`)
@@ -84,13 +86,21 @@ function steps(millimetres: number): number {
 }
 
 /**
+ * A whole number that stands for a point, its bits well mixed, so that those of a grid or of mirrored points do
+ * not make one sum (large odd factors and shifts, as hash functions have them; common practice, no source).
+ */
+function pointMark({ x, y }: Point): number {
+  const both = Math.imul(steps(x), 0x9e3779b1) + Math.imul(steps(y), 0x85ebca77)
+  const mixed = Math.imul(both ^ (both >>> 15), 0x2c1b3c6d)
+  return mixed ^ (mixed >>> 13)
+}
+
+/**
  * A number that is the same for contours that lie on one another, and hardly ever for others: it is quicker
  * than `contourKey`, which then decides.
  */
-export function contourSum(contour: Contour): number {
-  if (contour.shape === 'circle') {
-    return 3 * steps(contour.centre.x) + 5 * steps(contour.centre.y) + 7 * steps(contour.radius)
-  }
+export function contourMark(contour: Contour): number {
+  if (contour.shape === 'circle') return (pointMark(contour.centre) + steps(contour.radius)) | 0
   // Both ends of each segment, so that neither the start of a chain nor its direction matters.
   const { vertices, closed } = contour
   let sum = 0
@@ -98,7 +108,7 @@ export function contourSum(contour: Contour): number {
     const from = vertices[index]
     const to = vertices[index + 1] ?? (closed ? vertices[0] : undefined)
     if (from === undefined || to === undefined) break
-    sum += 3 * (steps(from.x) + steps(to.x)) + 5 * (steps(from.y) + steps(to.y))
+    sum = (sum + pointMark(from) + pointMark(to)) | 0
   }
   return sum
 }

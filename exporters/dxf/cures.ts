@@ -10,14 +10,14 @@
 import type Drawing from 'dxf-writer'
 import { CuredTags } from './curedTags.ts'
 import type { FileFacts } from './fileFacts.ts'
-import { pushHeader } from './header.ts'
+import { headerLines } from './header.ts'
 import { type Entry, type Insides, insidesOf, type Table } from './library.ts'
 import {
   blockRecord,
   DimensionStyles,
+  PLOT_STYLE_CLASSES,
   placeholder,
   plotStyleDictionary,
-  pushPlotStyleClasses,
   viewport,
 } from './records.ts'
 
@@ -30,10 +30,10 @@ function cureDimensionStyle({ tables }: Insides): void {
 }
 
 /** Flaw: the viewport says neither where it looks nor how it is shaped, so a reader opens somewhere else. */
-function cureViewport({ tables }: Insides, { extent }: FileFacts): void {
+function cureViewport({ tables }: Insides, facts: FileFacts): void {
   const table = tables['VPORT']
   if (table === undefined) throw new Error('The DXF has no table of viewports.')
-  table.elements = [viewport(extent)]
+  table.elements = [viewport(facts)]
 }
 
 /** Flaw: block records carry tags that came with release 2007, four versions after the one stated. */
@@ -57,36 +57,46 @@ function curePlotStyles({ dictionary }: Insides): Entry {
  * @returns the next free handle
  */
 function cureHandles(insides: Insides, tables: readonly Table[], plotStyle: Entry): string {
+  const { blocks, layers, dictionary } = insides
+  const entries: Entry[] = []
+  for (const table of tables) entries.push(table, ...table.elements)
+  for (const block of Object.values(blocks)) entries.push(block, block.end)
+  for (const layer of Object.values(layers)) for (const shape of layer.shapes) entries.push(shape)
+  entries.push(dictionary, ...Object.values(dictionary.children), plotStyle)
   let count = 0
-  const number = (entry: Entry, owner?: Entry) => {
-    count++
-    entry.handle = count.toString(16).toUpperCase()
-    if (owner !== undefined) entry.ownerObjectHandle = owner.handle
-  }
-  for (const table of tables) {
-    number(table)
-    for (const element of table.elements) number(element, table)
-  }
-  for (const block of Object.values(insides.blocks)) {
-    number(block)
-    number(block.end)
-  }
-  for (const layer of Object.values(insides.layers)) for (const shape of layer.shapes) number(shape)
-  const { dictionary } = insides
-  number(dictionary)
-  for (const child of Object.values(dictionary.children)) number(child, dictionary)
-  number(plotStyle, dictionary.children[PLOT_STYLES])
-  return (count + 1).toString(16).toUpperCase()
+  for (const entry of entries) entry.handle = handleText(++count)
+  return handleText(count + 1)
 }
 
-/** Flaw: entities belong to the BLOCK and blocks to nothing; both belong to the block's BLOCK_RECORD. */
-function cureOwners({ blocks }: Insides, records: readonly Entry[]): void {
-  for (const [index, block] of Object.values(blocks).entries()) {
+function handleText(count: number): string {
+  return count.toString(16).toUpperCase()
+}
+
+/**
+ * Flaw: entities belong to the BLOCK and blocks to nothing; both belong to the block's BLOCK_RECORD. What
+ * belongs to a table or a dictionary has to learn the new handle of that.
+ *
+ * @returns the record of the model space, which entities belong to
+ */
+function cureOwners(
+  insides: Insides,
+  tables: readonly Table[],
+  records: readonly Entry[],
+  plotStyle: Entry,
+): Entry {
+  for (const table of tables) for (const element of table.elements) element.ownerObjectHandle = table.handle
+  for (const [index, block] of Object.values(insides.blocks).entries()) {
     const record = records[index]
     if (record === undefined) throw new Error(`The block ${block.name} has no record.`)
     block.ownerObjectHandle = record.handle
     block.end.ownerObjectHandle = record.handle
   }
+  const { handle, children } = insides.dictionary
+  for (const child of Object.values(children)) child.ownerObjectHandle = handle
+  plotStyle.ownerObjectHandle = children[PLOT_STYLES]?.handle ?? handle
+  const [modelSpace] = records
+  if (modelSpace === undefined) throw new Error('The DXF has no model space to draw in.')
+  return modelSpace
 }
 
 /**
@@ -103,17 +113,15 @@ export function curedText(drawing: Drawing, facts: FileFacts): string {
   const plotStyle = curePlotStyles(insides)
   const tables = [insides._ltypeTable(), insides._layerTable(), ...Object.values(insides.tables)]
   const seed = cureHandles(insides, tables, plotStyle)
-  cureOwners(insides, records)
-  const [modelSpace] = records
-  if (modelSpace === undefined) throw new Error('The DXF has no model space to draw in.')
+  const modelSpace = cureOwners(insides, tables, records, plotStyle)
 
   const tags = new CuredTags(facts.unit, plotStyle.handle)
   tags.push(999, facts.comment)
   tags.start('HEADER')
-  pushHeader(tags, facts, seed)
+  tags.pushLines(headerLines(facts, seed))
   tags.end()
   tags.start('CLASSES')
-  pushPlotStyleClasses(tags)
+  tags.pushLines(PLOT_STYLE_CLASSES)
   tags.end()
   tags.start('TABLES')
   for (const table of tables) table.tags(tags)

@@ -54,8 +54,8 @@ function isAscii(text: string): boolean {
   return /^[\x20-\x7e]*$/.test(text)
 }
 
-/** ASCII in which nothing can be taken for a code. */
-const HARMLESS = /^[ -$&-[\]_-~]*$/
+/** ASCII words with single spaces between them, and no sign in them that can begin a code: `%`, `\` or `^`. */
+const HARMLESS = /^[!-$&-[\]_-~]+(?: [!-$&-[\]_-~]+)*$/
 
 /** One character that is not ASCII, in ASCII. */
 function spelled(character: string): string {
@@ -68,40 +68,42 @@ function spelled(character: string): string {
   return code.length <= 4 ? `\\U+${code.padStart(4, '0')}` : `[U+${code}]`
 }
 
-/**
- * Each piece of the text as it goes into the file; a piece is never cut in two.
- *
- * `%%c` and `\U+2300` are codes to some readers and plain letters to others, and so are their escapes. A
- * space inside, `% %c` and `\ U+2300`, is read alike by all of them.
- */
-function pieces(line: string): string[] {
-  const parted = line.replace(/%(?=%)/g, '% ').replace(/\\(?=[UuMm]\+)/g, '\\ ')
-  // ^J, ^M and so on stand for control characters; ^ with a space behind is the caret itself.
-  return [...parted].map((character) =>
-    character === '^' ? '^ ' : isAscii(character) ? character : spelled(character),
-  )
+/** What is not ASCII, and carets: signs that come out as others. */
+const STRANGE = /[^ -~]|\^/gu
+
+/** ^J, ^M and so on stand for control characters; ^ with a space behind is the caret itself. */
+function written(character: string): string {
+  if (character === '^') return '^ '
+  return character >= ' ' && character <= '~' ? character : spelled(character)
 }
 
 /**
  * A string for a DXF text entity or comment: one line of ASCII, at most 250 characters, in which nothing
- * the user typed is taken for a code.
+ * the user typed is taken for a code. What a sign comes out as is never cut in two.
+ *
+ * `%%c` and `\U+2300` are codes to some readers and plain letters to others, and so are their escapes. A
+ * space inside, `% %c` and `\ U+2300`, is read alike by all of them.
  *
  * @param text anything
  * @example dxfText('⌀6 × 2\n50%%') // 'dia. 6 x 2 50% %'
  */
 export function dxfText(text: string): string {
+  if (text.length <= LONGEST_LINE && HARMLESS.test(text)) return text
   const line = plainLine(text, Number.POSITIVE_INFINITY)
-  if (line.length <= LONGEST_LINE && HARMLESS.test(line)) return line
-  const all = pieces(line)
-  const whole = all.join('')
+  const parted = line.replace(/%(?=%)/g, '% ').replace(/\\(?=[UuMm]\+)/g, '\\ ')
+  const whole = parted.replace(STRANGE, written)
   if (whole.length <= LONGEST_LINE) return whole
   let kept = ''
-  for (const piece of all) {
+  for (const character of parted) {
+    const piece = written(character)
     if (kept.length + piece.length > LONGEST_LINE - 3) break
     kept += piece
   }
   return `${kept.trimEnd()}...`
 }
+
+/** A name that can stay as it is, as those of our own layers can. */
+const GOOD_NAME = /^[A-Za-z](?:-?[A-Za-z0-9$_.]){0,49}$/
 
 /**
  * A name for a layer: letters, digits, `$ - _ .`, at most 100 characters, and never digits alone (the
@@ -111,9 +113,9 @@ export function dxfText(text: string): string {
  * @example layerName('Cut: inside?') // 'Cut-inside'
  */
 export function layerName(name: string): string {
-  const plain = [...plainLine(name)]
-    .map((character) => (isAscii(character) ? character : spelled(character)))
-    .join('')
+  if (GOOD_NAME.test(name)) return name
+  const plain = plainLine(name)
+    .replace(/[^ -~]/gu, spelled)
     .replace(/[^A-Za-z0-9$_.-]+/g, '-')
     .replace(/-{2,}/g, '-')
     .replace(/^-|-$/g, '')

@@ -6,15 +6,30 @@
  * here, which check, convert and name; and its text leaves only through the cures in `cures.ts`.
  */
 import Drawing from 'dxf-writer'
-import { type Bounds, bounds, type Chain, type Contour } from '../../geometry/index.ts'
-import { around, type Words, wordsBox } from '../drawing/drawing.ts'
+import {
+  type Bounds,
+  bounds,
+  type Chain,
+  type Circle,
+  type Contour,
+  type Point,
+} from '../../geometry/index.ts'
+import { boxOfNothing, stretch, type Words, wordsBox } from '../drawing/drawing.ts'
 import { type LengthUnit, LINE_TYPES, type LineTypeName } from '../drawing/layers.ts'
-import { soundContour } from '../drawing/soundContour.ts'
-import { isWritable, numberText, refuse } from '../numbers.ts'
+import { BULGE_DIGITS, DEGREE_DIGITS, isWritable, lengthLabel, refuse } from '../numbers.ts'
 import { curedText } from './cures.ts'
 import { dxfText, layerName } from './dxfWords.ts'
+import { circleEntity, type Entity, lineEntity, polylineEntity, textEntity, vertexLines } from './entities.ts'
+import { realText } from './fileFacts.ts'
+import { insidesOf, type Layer } from './library.ts'
 
 const MILLIMETRES_PER_INCH = 25.4
+
+/** What a coordinate is, for errors. */
+const X = 'x of a point'
+const Y = 'y of a point'
+
+const NOT_SHIFTED: Point = { x: 0, y: 0 }
 
 /** What a layer looks like: an ACI colour from 1 to 255 and one of our line types. */
 export interface LayerLook {
@@ -22,15 +37,14 @@ export interface LayerLook {
   readonly lineType: LineTypeName
 }
 
-type LibraryPoint = [x: number, y: number, bulge?: number]
-
 /** A DXF being written. Lengths go in as millimetres and come out in the unit of the file. */
 export class GuardedDxf {
   readonly #unit: LengthUnit
   readonly #drawing = new Drawing()
-  readonly #layers = new Map<string, string>()
+  readonly #layers = new Map<string, Layer>()
   readonly #names = new Set<string>(['0'])
-  readonly #boxes: Bounds[] = []
+  /** The box of all that has been added, mm. */
+  readonly #extent = boxOfNothing()
   #finished = false
 
   /** @param unit the unit of the file's numbers, stated in its header */
@@ -57,43 +71,37 @@ export class GuardedDxf {
       )
     }
     const written = this.#unusedName(layerName(name))
-    this.#layers.set(name, written)
     this.#drawing.addLayer(written, look.colourIndex, look.lineType)
+    const layer = insidesOf(this.#drawing).layers[written]
+    if (layer !== undefined) this.#layers.set(name, layer)
   }
 
-  /** A circle as CIRCLE, a single straight line as LINE, every other chain as LWPOLYLINE with its bulges. */
-  addContour(layer: string, contour: Contour): void {
-    const sound = soundContour(contour, `A contour on ${layer}`, false)
-    this.#open(layer)
-    this.#boxes.push(bounds(sound))
-    if (sound.shape === 'circle') {
-      const { centre, radius } = sound
-      this.#drawing.drawCircle(
-        this.#scaled(centre.x, 'x of a centre'),
-        this.#scaled(centre.y, 'y of a centre'),
-        this.#scaled(radius, 'A radius'),
-      )
-      return
-    }
-    this.#addChain(sound)
+  /**
+   * A circle as CIRCLE, a single straight line as LINE, every other chain as LWPOLYLINE with its bulges.
+   *
+   * @param contour sound, as `soundContour` leaves it, mm
+   * @param shift mm, added to every point
+   */
+  addContour(layer: string, contour: Contour, shift: Point = NOT_SHIFTED): void {
+    const entity = contour.shape === 'circle' ? this.#circle(contour, shift) : this.#chain(contour, shift)
+    this.#add(layer, entity, bounds(contour), shift)
   }
 
   /** A line of words as TEXT, left on its baseline. Nothing is written where no letter is left. */
-  addWords(layer: string, words: Words): void {
+  addWords(layer: string, words: Words, shift: Point = NOT_SHIFTED): void {
     const text = dxfText(words.text)
     if (text === '') return
-    if (!(words.height > 0))
-      throw new RangeError(`The height of "${text}" is ${words.height}: letters need some.`)
-    this.#open(layer)
-    this.#boxes.push(wordsBox(words))
-    const degrees = (words.turn * 180) / Math.PI
-    this.#drawing.drawText(
-      this.#scaled(words.at.x, `x of "${text}"`),
-      this.#scaled(words.at.y, `y of "${text}"`),
-      this.#scaled(words.height, `Height of "${text}"`),
-      Number(numberText(((degrees % 360) + 360) % 360, `Turn of "${text}"`)),
+    const { at, height, turn } = words
+    if (!(height > 0)) throw new RangeError(`The height of "${text}" is ${height}: letters need some.`)
+    const degrees = (turn * 180) / Math.PI
+    const entity = textEntity(
+      this.#text(at.x + shift.x, 'x of words'),
+      this.#text(at.y + shift.y, 'y of words'),
+      this.#text(height, 'Height of words'),
+      lengthLabel(((degrees % 360) + 360) % 360, 'Turn of words', DEGREE_DIGITS),
       text,
     )
+    this.#add(layer, entity, wordsBox(words), shift)
   }
 
   /**
@@ -103,42 +111,53 @@ export class GuardedDxf {
    */
   finish(comment: string): string {
     if (this.#finished) throw new Error('This DXF has been written already: begin another.')
-    if (this.#boxes.length === 0) throw new Error('There is nothing to write into this DXF.')
+    const { minX, minY, maxX, maxY } = this.#extent
+    if (minX > maxX) throw new Error('There is nothing to write into this DXF.')
     this.#finished = true
-    const box = around(this.#boxes)
     const scale = this.#unit === 'mm' ? 1 : 1 / MILLIMETRES_PER_INCH
     return curedText(this.#drawing, {
       unit: this.#unit,
       comment: dxfText(comment),
-      extent: {
-        minX: box.minX * scale,
-        minY: box.minY * scale,
-        maxX: box.maxX * scale,
-        maxY: box.maxY * scale,
-      },
+      extent: { minX: minX * scale, minY: minY * scale, maxX: maxX * scale, maxY: maxY * scale },
     })
   }
 
-  #addChain(chain: Chain): void {
-    const points = chain.vertices.map((vertex): LibraryPoint => {
-      const x = this.#scaled(vertex.x, 'x of a point')
-      const y = this.#scaled(vertex.y, 'y of a point')
-      return vertex.bulge === 0 ? [x, y] : [x, y, vertex.bulge]
-    })
-    const [from, to] = points
-    if (points.length === 2 && !chain.closed && from !== undefined && to !== undefined && from.length === 2) {
-      this.#drawing.drawLine(from[0], from[1], to[0], to[1])
-      return
+  #circle({ centre, radius }: Circle, shift: Point): Entity {
+    return circleEntity(
+      this.#text(centre.x + shift.x, 'x of a centre'),
+      this.#text(centre.y + shift.y, 'y of a centre'),
+      this.#text(radius, 'A radius'),
+    )
+  }
+
+  #chain({ vertices, closed }: Chain, shift: Point): Entity {
+    const [from, to] = vertices
+    if (from === undefined || to === undefined) {
+      throw new Error(`A chain of ${vertices.length} points cannot be drawn: two are needed.`)
     }
-    // The library takes a bulge as a third number; its types do not say so.
-    this.#drawing.drawPolyline(points as unknown as [number, number][], chain.closed)
+    if (!closed && vertices.length === 2 && from.bulge === 0) {
+      const { x, y } = shift
+      return lineEntity(
+        this.#text(from.x + x, X),
+        this.#text(from.y + y, Y),
+        this.#text(to.x + x, X),
+        this.#text(to.y + y, Y),
+      )
+    }
+    let points = ''
+    for (const { x, y, bulge } of vertices) {
+      const bend = bulge === 0 ? '' : lengthLabel(bulge, 'A bulge', BULGE_DIGITS)
+      points += vertexLines(this.#text(x + shift.x, X), this.#text(y + shift.y, Y), bend)
+    }
+    return polylineEntity(vertices.length, closed, points)
   }
 
-  /** An unknown layer would only fail later, at the first thing drawn on it. */
-  #open(layer: string): void {
-    const written = this.#layers.get(layer)
-    if (written === undefined) throw new Error(`The layer "${layer}" has not been declared.`)
-    this.#drawing.setActiveLayer(written)
+  /** An unknown layer is refused at once. */
+  #add(name: string, entity: Entity, box: Bounds, shift: Point): void {
+    const layer = this.#layers.get(name)
+    if (layer === undefined) throw new Error(`The layer "${name}" has not been declared.`)
+    layer.addShape(entity)
+    stretch(this.#extent, box, shift.x, shift.y)
   }
 
   /** Readers take `Cut` and `CUT` for one layer, so names must differ in more than case. */
@@ -152,5 +171,9 @@ export class GuardedDxf {
   #scaled(millimetres: number, what: string): number {
     if (!isWritable(millimetres)) refuse(millimetres, what)
     return this.#unit === 'mm' ? millimetres : millimetres / MILLIMETRES_PER_INCH
+  }
+
+  #text(millimetres: number, what: string): string {
+    return realText(this.#scaled(millimetres, what), what, this.#unit)
   }
 }

@@ -6,9 +6,11 @@
  */
 import type Drawing from 'dxf-writer'
 
-/** The list of pairs. */
+/** The list of pairs, which is joined with line breaks in the end. */
 export interface Tags {
   push(code: number, value: string | number): void
+  /** Pairs that are text already, joined with line breaks. */
+  pushLines(lines: string): void
 }
 
 /** Anything that stands in the file under a handle. */
@@ -36,6 +38,7 @@ export interface Dictionary extends Entry {
 export interface Layer extends Entry {
   readonly name: string
   readonly shapes: readonly Entry[]
+  addShape(shape: Entry): void
   shapesTags(owner: { readonly handle: string }, tags: Tags): void
 }
 

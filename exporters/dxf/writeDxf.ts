@@ -1,8 +1,8 @@
 /**
  * Parts as DXF: circles as CIRCLE, arcs inside LWPOLYLINE, saw lines as LINE, words as TEXT.
  */
-import { move, type Part } from '../../geometry/index.ts'
-import { drawPart, inWorkingOrder } from '../drawing/drawing.ts'
+import type { Part, Point } from '../../geometry/index.ts'
+import { drawPart, inWorkingOrder, type Layer } from '../drawing/drawing.ts'
 import { type LengthUnit, styleOf } from '../drawing/layers.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
 import { type Sheet, sheetOfAll, sheetOfOne } from '../sheet-layout/sheet.ts'
@@ -31,16 +31,14 @@ function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
   const notes = styleOf('notes')
   dxf.declareLayer(notes.name, notes)
   // Layer by layer over all parts: nothing on the sheet is cut loose before everything else is done.
-  const layers = sheet.placed
-    .flatMap(({ drawing, shift }) => drawing.layers.map((layer) => ({ ...layer, shift })))
-    .sort(inWorkingOrder)
-  for (const layer of layers) dxf.declareLayer(layer.name, styleOf(layer.kind))
-  for (const { name, contours, words, shift } of layers) {
-    const moved = shift.x !== 0 || shift.y !== 0
-    for (const contour of contours) dxf.addContour(name, moved ? move(contour, shift.x, shift.y) : contour)
-    for (const line of words) {
-      dxf.addWords(name, { ...line, at: { x: line.at.x + shift.x, y: line.at.y + shift.y } })
-    }
+  const layers: { layer: Layer; shift: Point }[] = []
+  for (const { drawing, shift } of sheet.placed)
+    for (const layer of drawing.layers) layers.push({ layer, shift })
+  layers.sort((a, b) => inWorkingOrder(a.layer, b.layer))
+  for (const { layer } of layers) dxf.declareLayer(layer.name, styleOf(layer.kind))
+  for (const { layer, shift } of layers) {
+    for (const contour of layer.contours) dxf.addContour(layer.name, contour, shift)
+    for (const line of layer.words) dxf.addWords(layer.name, line, shift)
   }
   for (const { caption } of sheet.placed) {
     for (const line of caption) dxf.addWords(notes.name, line)

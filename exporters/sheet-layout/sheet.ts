@@ -2,7 +2,7 @@
  * Several parts on one sheet, each with its title below it.
  */
 import type { Bounds, Point } from '../../geometry/index.ts'
-import { around, type Drawing, type Words, wordsBox } from '../drawing/drawing.ts'
+import { boxOfNothing, type Drawing, stretch, type Words, wordsBox } from '../drawing/drawing.ts'
 import { CAPITAL_HEIGHT, fitLine } from '../words/width.ts'
 import { arrange } from './arrange.ts'
 import { factsLines, factsOf } from './facts.ts'
@@ -39,18 +39,21 @@ const NARROWEST_CELL = 100
 /** Free space between neighbouring cells, mm. */
 const GAP = 15
 
-function captionOf(drawing: Drawing, at: Point, room: number): Words[] {
+/** A line of a caption, set smaller where it is wider than the room. */
+function captionLine(text: string, capitals: number, at: Point, room: number): Words {
+  const fitted = fitLine(text, capitals / CAPITAL_HEIGHT, SMALLEST_CAPITALS / CAPITAL_HEIGHT, room)
+  return { at, height: fitted.size * CAPITAL_HEIGHT, turn: 0, text: fitted.text }
+}
+
+function captionOf(drawing: Drawing, { x, y }: Point, room: number): Words[] {
   const facts = factsOf(drawing.part, drawing.outline)
-  const line = (text: string, capitals: number, y: number): Words => {
-    const fitted = fitLine(text, capitals / CAPITAL_HEIGHT, SMALLEST_CAPITALS / CAPITAL_HEIGHT, room)
-    return { at: { x: at.x, y }, height: fitted.size * CAPITAL_HEIGHT, turn: 0, text: fitted.text }
-  }
-  const titleLine = at.y - ABOVE_TITLE - TITLE_CAPITALS
+  const titleLine = y - ABOVE_TITLE - TITLE_CAPITALS
   return [
-    line(facts.title, TITLE_CAPITALS, titleLine),
-    ...factsLines(facts).map((text, index) =>
-      line(text, FACTS_CAPITALS, titleLine - (index + 1) * (ABOVE_FACTS + FACTS_CAPITALS)),
-    ),
+    captionLine(facts.title, TITLE_CAPITALS, { x, y: titleLine }, room),
+    ...factsLines(facts).map((text, index) => {
+      const below = (index + 1) * (ABOVE_FACTS + FACTS_CAPITALS)
+      return captionLine(text, FACTS_CAPITALS, { x, y: titleLine - below }, room)
+    }),
   ]
 }
 
@@ -62,10 +65,9 @@ function cellWidth(drawing: Drawing): number {
 export function sheetOfOne(drawing: Drawing): Sheet {
   const { minX, minY } = drawing.extent
   const caption = captionOf(drawing, { x: minX, y: minY }, cellWidth(drawing))
-  return {
-    placed: [{ drawing, shift: { x: 0, y: 0 }, caption }],
-    extent: around([drawing.extent, ...caption.map(wordsBox)]),
-  }
+  const extent = boxOfNothing()
+  for (const box of [drawing.extent, ...caption.map(wordsBox)]) stretch(extent, box)
+  return { placed: [{ drawing, shift: { x: 0, y: 0 }, caption }], extent }
 }
 
 /**

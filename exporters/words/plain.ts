@@ -14,8 +14,8 @@ const DIRECTION_AND_NO_WIDTH = /[\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2064\u
 /** C0 and C1 control characters, lone halves of surrogate pairs, and the code points that are never characters. */
 const NEVER_TEXT = /[\p{Cc}\p{Cs}\ufdd0-\ufdef\ufffe\uffff]/gu
 
-/** ASCII words with single spaces between them: what a line mostly is already. */
-const PLAIN = /^[!-~]+(?: [!-~]+)*$/
+/** Words of ASCII and Latin-1 with single spaces between them: what a line mostly is already. */
+const PLAIN = /^[!-~\u00a1-\u00ff]+(?: [!-~\u00a1-\u00ff]+)*$/
 
 /**
  * One line of plain text: line breaks, tabs and every other run of white space become one space; control

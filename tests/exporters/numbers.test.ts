@@ -43,6 +43,35 @@ describe('numberText', () => {
     )
   })
 
+  test('the short way writes what toFixed writes, also next to the middle between two last digits', () => {
+    // ECMA-262, Number.prototype.toFixed: the exact value is rounded once, halves upwards in size.
+    const byToFixed = (value: number, digits: number) => {
+      const text = value
+        .toFixed(digits)
+        .replace(/(\.\d*?)0+$/, '$1')
+        .replace(/\.$/, '')
+      return text === '-0' ? '0' : text
+    }
+    const places = fc.constantFrom(0, 2, 3, 4, 6, 7, 8, 12, 15)
+    const below = fc.double({ min: -999_999, max: 999_999, noNaN: true })
+    const small = fc.double({ min: -1e-3, max: 1e-3, noNaN: true })
+    const half = fc.tuple(fc.integer({ min: -999_999, max: 999_998 }), fc.integer({ min: -2, max: 2 }))
+    fc.assert(
+      fc.property(fc.oneof(below, small), places, (value, digits) => {
+        expect(numberText(value, 'A length', digits)).toBe(byToFixed(value, digits))
+      }),
+      { numRuns: 2000 },
+    )
+    fc.assert(
+      fc.property(half, places, ([whole, steps], digits) => {
+        const middle = (whole + 0.5) / 10 ** digits
+        const value = middle + steps * Number.EPSILON * middle
+        expect(numberText(value, 'A length', digits)).toBe(byToFixed(value, digits))
+      }),
+      { numRuns: 2000 },
+    )
+  })
+
   test('a bulge keeps the rise of a 2 m arc to a nanometre', () => {
     const bulge = 0.1234567890123456
     const written = Number(numberText(bulge, 'A bulge', BULGE_DIGITS))

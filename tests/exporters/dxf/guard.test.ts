@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { dxfText, layerName } from '../../../exporters/dxf/dxfWords.ts'
 import { GuardedDxf } from '../../../exporters/dxf/guard.ts'
@@ -40,6 +41,8 @@ describe('layers behind the guard', () => {
     ['Cut: <inside>?', 'Cut-inside'],
     ['a/b\\c|d*e,f=g`h"i;j', 'a-b-c-d-e-f-g-h-i-j'],
     ['RECESS-3.0', 'RECESS-3.0'],
+    ['SLOT-0.58x2.0', 'SLOT-0.58x2.0'],
+    ['CUT--INSIDE-', 'CUT-INSIDE'],
     ['Größe\n', 'Grosse'],
     ['12', 'L12'],
     ['x'.repeat(300), 'x'.repeat(100)],
@@ -88,6 +91,16 @@ describe('text behind the guard', () => {
     ['\u0000\u202e', ''],
   ])('%j becomes %j', (text, ascii) => {
     expect(dxfText(text)).toBe(ascii)
+  })
+
+  test('of whatever signs is one line of ASCII that ends no string early', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', maxLength: 400 }), (text) => {
+        const ascii = dxfText(text)
+        expect(ascii).toMatch(/^[ -~]{0,250}$/)
+        expect(ascii).not.toMatch(/%%/)
+      }),
+    )
   })
 
   test('is at most 250 characters, and no code is cut in two', () => {
