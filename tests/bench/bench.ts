@@ -1,17 +1,20 @@
-/** `npm run bench`: what the engine and the exporters cost, as ratios from one run, with their spread. */
+/**
+ * What the engine and the exporters cost, as ratios from one run, with their spread. `npm run bench` bundles this
+ * file first (`run.ts`): what is timed is what ships.
+ */
 import { readFileSync } from 'node:fs'
 import { cpus } from 'node:os'
+import { join } from 'node:path'
 import { writeDxfSheet } from '../../exporters/index.ts'
 import { check, checkDesign, type Design, partsOf, readDesign, solve } from '../../geometry/index.ts'
 import { bareDxf, bareFile } from './bare-dxf.ts'
 import { lidByMakerjs } from './makerjs-lid.ts'
-import { checksum, growth, ratio } from './measure.ts'
+import { always, checksum, growth, onEachNew, ratio } from './measure.ts'
 
 const SAMPLE = 'tea-box-three-strings'
 
 function sample(): Design {
-  const file = new URL(`../../sample-boxes/${SAMPLE}.lidwright.json`, import.meta.url)
-  const read = readDesign(readFileSync(file, 'utf8'))
+  const read = readDesign(readFileSync(join('sample-boxes', `${SAMPLE}.lidwright.json`), 'utf8'))
   if (!read.ok) throw new Error(`the sample ${SAMPLE} cannot be read: ${read.faults[0]?.sentence}`)
   return read.design
 }
@@ -63,12 +66,6 @@ const derive = (of: Design) => {
   return partsOf(layout)
 }
 
-/** Things made anew, all of them beforehand: nothing remembered about one helps with the next. */
-function madeAnew<T>(make: () => T): () => T {
-  const pool = Array.from({ length: 3000 }, make)
-  return () => pool.pop() ?? make()
-}
-
 /** What a drag asks for: the first thing moved a little, all else as it was. */
 function dragged(step: number): Design {
   const [first, ...others] = design.things
@@ -77,19 +74,26 @@ function dragged(step: number): Design {
 
 console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}, sample "${design.title}"`)
 console.log(`${'ratio (work by turns in one run)'.padEnd(58)} median   middle half     wanted`)
-const unknown = madeAnew(() => structuredClone(design))
 for (const [what, work] of [
-  ['solve + check + parts / makerjs writing the same lid as SVG', () => derive(unknown())],
-  ['the same for one step of a drag', () => derive(dragged(step++))],
+  [
+    'solve + check + parts / makerjs writing the same lid as SVG',
+    onEachNew(() => structuredClone(design), derive),
+  ],
+  ['the same for one step of a drag', onEachNew(() => dragged(step++), derive)],
 ] as const) {
-  const engine = ratio(work, () => lidByMakerjs(lid))
+  const engine = ratio(
+    work,
+    always(() => lidByMakerjs(lid)),
+  )
   line(what, engine, 'at most 1', `${engine.ours.toFixed(3)} ms / ${engine.theirs.toFixed(3)} ms`)
 }
 const bare = bareFile(writeDxfSheet(parts, { title: design.title }))
-const unknownParts = madeAnew(() => partsOf(solve(structuredClone(design))))
 const dxf = ratio(
-  () => writeDxfSheet(unknownParts(), { title: design.title }),
-  () => bareDxf(bare),
+  onEachNew(
+    () => partsOf(solve(structuredClone(design))),
+    (anew) => writeDxfSheet(anew, { title: design.title }),
+  ),
+  always(() => bareDxf(bare)),
 )
 line(
   'DXF of all parts / bare dxf-writer, same entities',

@@ -28,14 +28,34 @@ function once(work: () => unknown, times: number): number {
 const middle = (values: readonly number[]) =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0
 
+/** Makes what so many calls need, before the clock runs, and gives the work that is timed. */
+export type Prepared = (times: number) => () => unknown
+
+/** The same work every time, with nothing to prepare. */
+export const always =
+  (work: () => unknown): Prepared =>
+  () =>
+    work
+
+/** Work on a new thing at each call, all made beforehand: nothing remembered about one helps with the next. */
+export const onEachNew =
+  <T>(make: () => T, work: (one: T) => unknown): Prepared =>
+  (times) => {
+    const pool = Array.from({ length: times }, make)
+    return () => work(pool.pop() ?? make())
+  }
+
+/** Batches before anything is counted: the compiler of the machine goes on improving for some thousand calls. */
+const WARM_UP = 80
+
 /** Ratio of one work to another: warm-up, then `rounds` rounds by turns; median and the middle half. */
-export function ratio(ours: () => unknown, theirs: () => unknown, rounds = 31, times = 60): Ratio {
-  once(ours, times * 10)
-  once(theirs, times * 10)
-  const pairs = Array.from({ length: rounds }, () => ({
-    ours: once(ours, times),
-    theirs: once(theirs, times),
-  }))
+export function ratio(ours: Prepared, theirs: Prepared, rounds = 31, times = 60): Ratio {
+  const round = () => {
+    const [we, they] = [ours(times), theirs(times)]
+    return { ours: once(we, times), theirs: once(they, times) }
+  }
+  for (let index = 0; index < WARM_UP; index++) round()
+  const pairs = Array.from({ length: rounds }, round)
   const ratios = pairs.map((pair) => pair.ours / pair.theirs).sort((a, b) => a - b)
   return {
     median: middle(ratios),
