@@ -17,10 +17,11 @@ export function check(layout: Layout): readonly Finding[] {
   const before = known.get(layout)
   if (before) return before
   const limit = limitOf(layout.design)
-  const findings: Finding[] = []
+  const graded: Record<Grade, Finding[]> = { stop: [], care: [], note: [], clear: [] }
   for (const rule of RULES)
-    for (const one of rule.measure(layout, limit)) findings.push(findingOf(rule, one, layout))
-  const sorted = GRADES.flatMap((grade) => findings.filter((one) => one.grade === grade).sort(byMargin))
+    for (const one of rule.measure(layout, limit)) graded[one.grade].push(findingOf(rule, one, layout))
+  const sorted: Finding[] = []
+  for (const grade of GRADES) for (const one of graded[grade].sort(byMargin)) sorted.push(one)
   known.set(layout, sorted)
   return sorted
 }
@@ -28,7 +29,7 @@ export function check(layout: Layout): readonly Finding[] {
 type Writable<T> = { -readonly [key in keyof T]: T[key] }
 
 function findingOf(rule: Rule, one: Measurement, layout: Layout): Finding {
-  const key = `${rule.name} ${one.about.join(' ')}`
+  const key = `${rule.name} ${one.about.length === 1 ? one.about[0] : one.about.join(' ')}`
   const overruled = layout.design.overruled[key]
   const finding: Writable<Finding> = {
     rule: rule.name,
@@ -56,10 +57,9 @@ const GRADES: readonly Grade[] = ['stop', 'care', 'note', 'clear']
 
 /** Tightest first; what has no margin last. */
 function byMargin(a: Finding, b: Finding): number {
-  return (
-    (a.margin ?? Number.POSITIVE_INFINITY) - (b.margin ?? Number.POSITIVE_INFINITY) ||
-    (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
-  )
+  const [ours, theirs] = [a.margin ?? Number.MAX_VALUE, b.margin ?? Number.MAX_VALUE]
+  if (ours !== theirs) return ours - theirs
+  return a.key < b.key ? -1 : a.key > b.key ? 1 : 0
 }
 
 const byName = new Map(RULES.map((rule) => [rule.name, rule]))

@@ -96,9 +96,9 @@ interface Side {
 
 /** For term m of one side: `m π / span`, its sine at the foot, and the foot's share in it. */
 function termsOf({ span, at, size }: Side, terms: number) {
-  const wave = new Float64Array(terms + 1)
-  const sine = new Float64Array(terms + 1)
-  const load = new Float64Array(terms + 1)
+  const wave = new Array<number>(terms + 1).fill(0)
+  const sine = new Array<number>(terms + 1).fill(0)
+  const load = new Array<number>(terms + 1).fill(0)
   const half = Math.min(Math.max(size, 0), span) / 2
   const centre = Math.min(Math.max(at, half), span - half)
   for (let term = 1; term <= terms; term++) {
@@ -121,7 +121,7 @@ function sumOf(
   const one = termsOf(first, terms)
   const two = termsOf(second, terms)
   const quarter = (first.span * second.span) / 4
-  const atBrace = new Float64Array(terms + 1)
+  const atBrace = new Array<number>(terms + 1).fill(0)
   for (let m = 1; m <= terms; m++) atBrace[m] = brace ? Math.sin(one.wave[m]! * brace.at) : 0
   let sag = 0
   let curveFirst = 0

@@ -132,15 +132,15 @@ function heightAtBack({ saddle, anchor }: NeckLoad, back: number, axis: number):
 }
 
 interface Bent {
-  readonly rise: Float64Array
-  readonly moment: Float64Array
-  readonly curvature: Float64Array
+  readonly rise: number[]
+  readonly moment: number[]
+  readonly curvature: number[]
 }
 
 const straight = (span: Span | null): Bent => ({
-  rise: new Float64Array(span?.x.length ?? 0),
-  moment: new Float64Array(span?.x.length ?? 0),
-  curvature: new Float64Array(span?.x.length ?? 0),
+  rise: new Array<number>(span?.x.length ?? 0).fill(0),
+  moment: new Array<number>(span?.x.length ?? 0).fill(0),
+  curvature: new Array<number>(span?.x.length ?? 0).fill(0),
 })
 
 /** Rounds until the nut is still. `null` where it never is. */
@@ -191,7 +191,7 @@ function bendUnder(span: Span, bent: Bent, pull: number, height: (x: number) => 
   }
 }
 
-function curveOf(span: Span | null, rise: Float64Array): { x: number; rise: number }[] {
+function curveOf(span: Span | null, rise: number[]): { x: number; rise: number }[] {
   if (!span) return []
   const curve = [{ x: span.x[0]!, rise: rise[0]! }]
   for (let index = 2; index < span.x.length; index += 3) curve.push({ x: span.x[index]!, rise: rise[index]! })
@@ -204,7 +204,7 @@ function weakestOf(
   load: NeckLoad,
   hold: NeckHold,
   backHeight: number,
-  spans: readonly { readonly span: Span; readonly moment: Float64Array }[],
+  spans: readonly { readonly span: Span; readonly moment: number[] }[],
 ): WeakPlace {
   const { pull, nut, posts, anchor } = load
   let worst: WeakPlace = { x: hold.front, stress: 0, share: 0, height: 0 }

@@ -9,7 +9,7 @@
 /** A beam cut into intervals, from the root outwards. Three stations to an interval: start, middle, end. */
 export interface Beam {
   /** Length of each interval. */
-  readonly lengths: Float64Array
+  readonly lengths: number[]
 }
 
 /**
@@ -17,7 +17,7 @@ export interface Beam {
  * gives the slope at the end. Throws where the lists do not fit together.
  * Example: one interval of 400 mm with curvature 7.143e-6 all along rises 0.5714 mm and ends at a slope of 0.002857.
  */
-export function bendFromRoot(beam: Beam, curvature: Float64Array, slope: number, rise: Float64Array): number {
+export function bendFromRoot(beam: Beam, curvature: number[], slope: number, rise: number[]): number {
   const { lengths } = beam
   if (curvature.length !== 3 * lengths.length || rise.length !== curvature.length) {
     throw new RangeError(

@@ -54,10 +54,10 @@ const mix = (from: number, to: number, t: number) => from + t * (to - from)
 
 /** A stretch of neck from a root outwards; three stations to an interval, as `deflection.ts` wants them. */
 export interface Span {
-  readonly lengths: Float64Array
-  readonly x: Float64Array
-  readonly bend: Float64Array
-  readonly axis: Float64Array
+  readonly lengths: number[]
+  readonly x: number[]
+  readonly bend: number[]
+  readonly axis: number[]
 }
 
 /** Where there is no wood. */
@@ -92,10 +92,10 @@ export function spanOf(
   xs.sort(root < far ? rising : falling)
   const kept = xs.filter((x, index) => index === 0 || Math.abs(x - xs[index - 1]!) > HAIR)
   const intervals = kept.length - 1
-  const lengths = new Float64Array(intervals)
-  const x = new Float64Array(3 * intervals)
-  const bend = new Float64Array(3 * intervals)
-  const axis = new Float64Array(3 * intervals)
+  const lengths = new Array<number>(intervals).fill(0)
+  const x = new Array<number>(3 * intervals).fill(0)
+  const bend = new Array<number>(3 * intervals).fill(0)
+  const axis = new Array<number>(3 * intervals).fill(0)
   let piece = pieceAt(pieces, (kept[0]! + kept[1]!) / 2)
   for (let index = 0; index < intervals; index++) {
     const from = kept[index]!
@@ -129,7 +129,7 @@ const falling = (a: number, b: number) => b - a
 const HAIR = 1e-6
 
 /** Height at x of a bent span: its `rise` at the station nearest to x. Stops and piece ends are stations. */
-export function riseAt(span: Span, rise: Float64Array, x: number): number {
+export function riseAt(span: Span, rise: number[], x: number): number {
   let best = 0
   for (let index = 1; index < span.x.length; index++) {
     if (Math.abs(span.x[index]! - x) < Math.abs(span.x[best]! - x)) best = index

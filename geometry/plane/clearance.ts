@@ -22,6 +22,8 @@ import { SAME_POINT } from './tolerance.ts'
 export function clearance(inner: Contour, outer: Contour): Nearest {
   mustBeClosed(outer, 'can hold another')
   if (outer.shape === 'circle') return inCircle(inner, outer)
+  const well = inner.shape === 'circle' ? circleWellInside(inner, outer) : undefined
+  if (well !== undefined) return well
   const near = nearest(inner, outer)
   const start = piecesOf(inner).list[0]
   const apart = near.distance > SAME_POINT
@@ -49,6 +51,16 @@ export function clearance(inner: Contour, outer: Contour): Nearest {
  */
 export function isWithin(inner: Contour, outer: Contour): boolean {
   return clearance(inner, outer).distance >= 0
+}
+
+/** A circle that keeps clear of the outline all round is as near to it as its centre less its radius. */
+function circleWellInside({ centre, radius }: Circle, outer: Chain): Nearest | undefined {
+  const depth = depthAt(centre, outer)
+  if (depth <= radius + SAME_POINT) return undefined
+  const to = nearestPoint(outer, centre)
+  const share = radius / depth
+  const from = { x: centre.x + (to.x - centre.x) * share, y: centre.y + (to.y - centre.y) * share }
+  return { distance: depth - radius, from, to }
 }
 
 /** In a round outline the place of `inner` farthest from the outline's centre tells all, inside and out. */

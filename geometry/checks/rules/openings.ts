@@ -13,29 +13,31 @@ export interface Opening {
   readonly radius: number
 }
 
-const opening = (about: string, contour: Contour, gapLimit: Opening['gapLimit']): Opening => {
-  const box = bounds(contour)
-  return {
-    about,
-    contour,
-    bounds: box,
-    gapLimit,
-    radius: Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2,
-  }
-}
+const opening = (
+  about: string,
+  contour: Contour,
+  gapLimit: Opening['gapLimit'],
+  box = bounds(contour),
+): Opening => ({
+  about,
+  contour,
+  bounds: box,
+  gapLimit,
+  radius: Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2,
+})
 
 /** The openings of a face in its own frame, things first. */
 export function openingsOn(layout: Layout, face: Face): Opening[] {
-  const panel = layout.panels[face]
-  const things = layout.placed
-    .filter((one) => one.face === face)
-    .map((one) => opening(one.thing.id, one.footprint, one.kind.gapLimit))
-  const slots = layout.neck.slots
-    .filter((slot) => slot.face === face && slot.depth > 0)
-    .map((slot) =>
-      opening('neck slot', rectangle(-slot.width / 2, -slot.depth, slot.width / 2, 0), 'betweenOpenings'),
-    )
-  return [...things, ...slots, ...stringHoles(layout, face, panel.originX)]
+  const found: Opening[] = []
+  for (const { thing, kind, footprint, bounds: box, face: on } of layout.placed)
+    if (on === face) found.push(opening(thing.id, footprint, kind.gapLimit, box))
+  for (const slot of layout.neck.slots)
+    if (slot.face === face && slot.depth > 0)
+      found.push(
+        opening('neck slot', rectangle(-slot.width / 2, -slot.depth, slot.width / 2, 0), 'betweenOpenings'),
+      )
+  found.push(...stringHoles(layout, face, layout.panels[face].originX))
+  return found
 }
 
 function stringHoles(layout: Layout, face: Face, originX: number): Opening[] {

@@ -6,8 +6,8 @@ import { expectShare, expectWithin } from '../../support/near.ts'
 /** Rise and slope at the end of a beam of this length whose root is level, cut at `cuts` into so many intervals. */
 function bent(length: number, bend: number, moment: (from: number) => number, cuts: readonly number[] = []) {
   const ends = [0, ...cuts, length]
-  const lengths = Float64Array.from(ends.slice(1), (end, index) => end - ends[index]!)
-  const curvature = new Float64Array(3 * lengths.length)
+  const lengths = ends.slice(1).map((end, index) => end - ends[index]!)
+  const curvature = new Array<number>(3 * lengths.length).fill(0)
   for (const [index, span] of lengths.entries()) {
     const from = ends[index]!
     // A hair inside, so that a moment with a corner at a cut is read on the right side of it.
@@ -15,7 +15,7 @@ function bent(length: number, bend: number, moment: (from: number) => number, cu
       curvature[3 * index + place] = moment(at) / bend
     }
   }
-  const rise = new Float64Array(curvature.length)
+  const rise = new Array<number>(curvature.length).fill(0)
   const slope = bendFromRoot({ lengths }, curvature, 0, rise)
   return { rise: rise.at(-1)!, slope, all: rise }
 }
@@ -94,15 +94,20 @@ describe('a beam on two supports', () => {
 
 describe('bendFromRoot', () => {
   it('starts at the slope given', () => {
-    const rise = new Float64Array(3)
-    const slope = bendFromRoot({ lengths: Float64Array.of(100) }, new Float64Array(3), 0.01, rise)
+    const rise = new Array<number>(3).fill(0)
+    const slope = bendFromRoot({ lengths: [100] }, new Array<number>(3).fill(0), 0.01, rise)
     expect([...rise]).toEqual([0, 0.5, 1])
     expect(slope).toBe(0.01)
   })
 
   it('throws where the lists do not fit', () => {
     expect(() =>
-      bendFromRoot({ lengths: new Float64Array(2) }, new Float64Array(3), 0, new Float64Array(3)),
+      bendFromRoot(
+        { lengths: new Array<number>(2).fill(0) },
+        new Array<number>(3).fill(0),
+        0,
+        new Array<number>(3).fill(0),
+      ),
     ).toThrow('2 intervals need 6 stations, not 3')
   })
 })
