@@ -1,6 +1,14 @@
 /** One finding in full: what was measured, the limit, the margin, where, and the builder's own decision about it. */
 import { useId, useState } from 'react'
-import { change, type Finding, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
+import {
+  change,
+  type Finding,
+  type Layout,
+  type Rule,
+  ruleOf,
+  SOURCES,
+  sentenceOf,
+} from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
 import { Sign } from './Sign.tsx'
 import { FACE_TITLES, nameOf, sayMargin, sayMeasure } from './say.ts'
@@ -63,12 +71,22 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
           </div>
         </dl>
       )}
+      {lit && <Basis names={ruleOf(finding.rule).basis} />}
       {lit && <Decide finding={finding} layout={layout} />}
       {!lit && finding.overruled !== undefined && (
         <p className="small soft">Overruled: {finding.overruled}</p>
       )}
     </article>
   )
+}
+
+/** Where a reckoned number comes from. */
+function Basis({ names = [] }: { readonly names: Rule['basis'] }) {
+  return names.map((name) => (
+    <p key={name} className="small soft">
+      {SOURCES[name]}
+    </p>
+  ))
 }
 
 function whereWords({ where }: Finding): string {

@@ -32,8 +32,8 @@ export function ThingList() {
         )
       })}
       <Group
-        title="Neck and strings"
-        rows={['neck', 'board', 'headstock', 'nut', 'strings'].flatMap(piece)}
+        title="Neck, strings and brace"
+        rows={['neck', 'board', 'headstock', 'nut', 'strings', 'brace'].flatMap(piece)}
         {...shared}
       />
     </nav>
