@@ -21,7 +21,12 @@ export interface Distance {
 }
 
 /** All distances worth showing, in the face's own frame. */
-export function distancesOf(layout: Layout, placed: Placed): Distance[] {
+export function distancesOf(
+  layout: Layout,
+  placed: Placed,
+  /** Things that move with it: they are no neighbours. */
+  together: ReadonlySet<string> = NOBODY,
+): Distance[] {
   const { bounds, at, face } = placed
   const edge = layout.panels[face].bounds
   const nearSide = at.x - edge.minX <= edge.maxX - at.x
@@ -36,8 +41,10 @@ export function distancesOf(layout: Layout, placed: Placed): Distance[] {
   const centre = plan
     ? line('centreline', { x: at.x, y: 0 }, { x: at.x, y: at.y })
     : line('centreline', { x: 0, y: at.y }, { x: at.x, y: at.y })
-  return [along, across, ...(centre.mm > 0.005 ? [centre] : []), ...neighbourOf(layout, placed)]
+  return [along, across, ...(centre.mm > 0.005 ? [centre] : []), ...neighbourOf(layout, placed, together)]
 }
+
+const NOBODY: ReadonlySet<string> = new Set()
 
 const line = (of: Distance['of'], from: Point, to: Point): Distance => ({
   of,
@@ -47,11 +54,12 @@ const line = (of: Distance['of'], from: Point, to: Point): Distance => ({
 })
 
 /** The nearest other thing on the face, if one is nearer than the width of the face. */
-function neighbourOf(layout: Layout, placed: Placed): Distance[] {
+function neighbourOf(layout: Layout, placed: Placed, together: ReadonlySet<string>): Distance[] {
   let best: Distance | null = null
   const mine: readonly Contour[] = placed.openings.length > 0 ? placed.openings : [placed.footprint]
   for (const other of layout.placed) {
     if (other === placed || other.face !== placed.face) continue
+    if (together.size > 1 && together.has(other.thing.id)) continue
     if (best && boxGap(placed, other) >= best.mm) continue
     const theirs = other.openings.length > 0 ? other.openings : [other.footprint]
     for (const a of mine)

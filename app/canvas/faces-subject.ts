@@ -1,7 +1,8 @@
 /** The four walls and the base side by side, each as seen from outside, walls with their lid side up. */
-import { check, type Face, type Layout, type Point } from '../../geometry/index.ts'
+import type { Face, Layout, Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
 import type { Size } from './camera.ts'
+import { findingsNow } from './findings-now.ts'
 import { type Frame, facing, fromScreen, movedFrame, toScreen } from './frame.ts'
 import { thingAt } from './hit.ts'
 import { CENTRE, type Looks, THICK, THIN } from './looks.ts'
@@ -100,7 +101,7 @@ export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => v
       ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
         STRIP_FACES.includes(face) ? [thing, x, y] : [],
       ),
-      ...check(layout).flatMap(({ where, key, grade, measured, overruled }) =>
+      ...findingsNow(layout).flatMap(({ where, key, grade, measured, overruled }) =>
         where.view !== 'plan' && where.view !== 'section' && STRIP_FACES.includes(where.view)
           ? [key, grade, measured, overruled]
           : [],

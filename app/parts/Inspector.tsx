@@ -46,9 +46,7 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
       thing={thing}
     />
   )
-  const own = fields.filter(
-    (one) => !['id', 'name', 'along', 'across', 'turnDegrees', 'face'].includes(one.name),
-  )
+  const own = fields.filter((one) => ![...COMMON, 'along', 'across', 'id'].includes(one.name))
   return (
     <>
       <header>
@@ -66,10 +64,7 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
         Arrow keys move it by {sayStep(layout.design.units)}, with Shift by ten times that. Alt while dragging
         lets go of every line.
       </p>
-      <Fields
-        fields={fields.filter((one) => ['turnDegrees', 'face', 'name'].includes(one.name))}
-        base={base}
-      />
+      <Fields fields={fields.filter((one) => COMMON.includes(one.name))} base={base} />
       <div className="inspector-actions">
         <button type="button" onClick={() => duplicateThing(thing.id)}>
           Duplicate
@@ -84,6 +79,9 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
     </>
   )
 }
+
+/** Fields that every kind has, shown after its own. */
+const COMMON = ['turnDegrees', 'face', 'name', 'group', 'locked']
 
 function mirror(id: string): void {
   if (mirrorThing(id) === null) announce('Its mirror place is taken already, or is its own place.')

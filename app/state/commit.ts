@@ -171,8 +171,12 @@ function tell(design: Design, document: 'the same' | 'another'): void {
 function show(part: Partial<Bench>): void {
   const done = running ? running.label : (history.past?.entry.label ?? null)
   const undone = running ? null : (history.future?.entry.label ?? null)
+  const { selection, also } = useBench.getState()
+  // Several are selected together only as long as the leading one is.
+  const alone = part.selection !== undefined && part.selection !== selection && also.length > 0
   useBench.setState({
     ...part,
+    ...(alone ? { also: [] } : {}),
     canUndo: done !== null,
     canRedo: undone !== null,
     undoLabel: done,

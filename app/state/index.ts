@@ -7,8 +7,12 @@ export {
   type PlaceName,
   sayKeeping,
   select,
+  selectAll,
+  selectedThings,
   standardDesign,
+  toggleSelected,
   useBench,
+  withGroups,
 } from './bench.ts'
 export {
   adopt,

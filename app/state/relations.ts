@@ -1,4 +1,4 @@
-/** Places that follow other things (`{ mirror }`, `{ midway }`), and what becomes of them when a thing changes its name. */
+/** Places that follow other things (`{ mirror }`, `{ from }`, `{ midway }`), and what becomes of them when a thing changes its name. */
 import type { Across, Along, Design, Path, Place, Placed } from '../../geometry/index.ts'
 import { valueAt } from '../../geometry/index.ts'
 
@@ -19,6 +19,7 @@ export function placesOf(
 export function followed(place: Place): readonly string[] {
   if (typeof place === 'number') return []
   if ('mirror' in place) return [place.mirror]
+  if ('from' in place) return [place.from]
   return 'midway' in place ? place.midway : []
 }
 
@@ -66,6 +67,7 @@ export function renamed(design: Design, from: string, to: string): (readonly [Pa
 function withNames(place: Place, put: (name: string) => string): Along | Across {
   if (typeof place === 'number') return place
   if ('mirror' in place) return { mirror: put(place.mirror) }
+  if ('from' in place) return { ...place, from: put(place.from) }
   return 'midway' in place ? ({ midway: place.midway.map(put) } as Along) : place
 }
 

@@ -98,6 +98,7 @@ function place(axis: 'along' | 'across', ids: readonly string[], mood: Mood): Ar
     { weight: 2, arbitrary: double(-1.5, 1.5).map((share) => ({ share })) },
     { weight: 2, arbitrary: fc.tuple(line, line).map((midway) => ({ midway })) },
     { weight: 2, arbitrary: id.map((mirror) => ({ mirror })) },
+    { weight: 1, arbitrary: fc.record({ from: id, by: fc.double({ min: -60, max: 60, noNaN: true }) }) },
     ...(axis === 'along' ? [{ weight: 2, arbitrary: double(0, 1).map((ofScale) => ({ ofScale })) }] : []),
   )
 }
@@ -119,7 +120,7 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
     case 'one of':
       return fc.constantFrom(...(field.options ?? []))
     case 'text':
-      return words(field.name === 'name' ? 80 : 120)
+      return words(field.name === 'name' ? 80 : field.name === 'group' ? 40 : 120)
     case 'mm, a list':
       return fc.array(mood === 'tame' ? fc.constantFrom(0.3, 0.45, 0.6) : double(0.1, 5), { maxLength: 12 })
     case 'fret list':

@@ -205,6 +205,10 @@ function placeSection(): string[] {
       '{ "mirror": "hole-treble" }',
       'Where that thing is: along, the same place; across, the other side of the centreline.',
     ],
+    [
+      '{ "from": "hole-treble", "by": 12 }',
+      'So far from that thing, centre to centre, counted as measures on the face are: towards the tail and the treble; across a wall, down.',
+    ],
   ]
   const lines = (names: readonly string[]) => names.map(code).join(', ')
   return [

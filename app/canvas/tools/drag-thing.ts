@@ -1,45 +1,70 @@
-/** Moves a thing over its face. Every frame is computed from the design as it was when the drag began. */
+/** Moves things over their face. Every frame is computed from the design as it was when the drag began. */
 import { change, type Face, type Layout, type Placed, type Point, solve } from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
-import { beginGesture } from '../../state/index.ts'
+import { beginGesture, selectedThings, withGroups } from '../../state/index.ts'
 import { distancesOf, paintDistances } from '../distances.ts'
+import { dragging } from '../dragging.ts'
 import { type Frame, fromScreen } from '../frame.ts'
-import { paintHeld } from '../guides.ts'
-import { onRule, placeFields, relatedTo } from '../moving.ts'
-import { hold, type Line } from '../snap.ts'
+import { paintGhost, paintHeld } from '../guides.ts'
+import { gripOn, type Line } from '../hold/hold.ts'
+import { paintMargin } from '../margin.ts'
+import { moveFields, onRule, relatedTo } from '../moving.ts'
 import type { PointerAt, Tool } from './tool.ts'
 
 /** A line takes hold within so many pixels, whatever the zoom; fingers are less sure. */
-const REACH = { mouse: 7, touch: 12 }
+export const REACH = { mouse: 7, touch: 12 }
 
+/**
+ * The tool for a drag that begins on `placed`. With it goes all that is selected and grouped with it, as far as it is
+ * on the same face and not locked.
+ */
 export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Placed, from: PointerAt): Tool {
   const { id } = placed.thing
-  const began = beginGesture(`Move ${nameOf(id, layout)}`)
+  const chosen = selectedThings()
+  const wanted = new Set(withGroups(layout.design, chosen.includes(id) ? chosen : [id]))
+  const many = layout.placed.filter(
+    (one) => wanted.has(one.thing.id) && one.face === face && !one.thing.locked,
+  )
+  const began = beginGesture(many.length > 1 ? `Move ${many.length} things` : `Move ${nameOf(id, layout)}`)
   const start = solve(began.start)
   const own = start.placed.find((one) => one.thing.id === id) ?? placed
-  const related = relatedTo(began.start, id)
-  const grip = fromScreen(frame, from)
+  const movers = start.placed.filter((one) => many.some((other) => other.thing.id === one.thing.id))
+  const related = new Set(movers.flatMap((one) => [...relatedTo(began.start, one.thing.id)]))
+  for (const one of movers) related.add(one.thing.id)
+  const moving: ReadonlySet<string> = new Set(related)
+  related.delete(id)
+  const grip = gripOn(start, own, related)
+  const grasp = fromScreen(frame, from)
   const edge = start.panels[face].bounds
   let lines: readonly Line[] = []
+  let pointer = from
+  dragging.moves(moving, start)
   return {
     cursor: 'grabbing',
-    moving: new Set([id, ...related]),
+    moving,
     move(at) {
+      pointer = at
       const here = fromScreen(frame, at)
-      const wanted = inside(edge, { x: own.at.x + here.x - grip.x, y: own.at.y + here.y - grip.y })
+      const wanted = inside(edge, { x: own.at.x + here.x - grasp.x, y: own.at.y + here.y - grasp.y })
       const reach = at.free ? 0 : (at.touch ? REACH.touch : REACH.mouse) / frame.scale
-      const held = at.free ? { at: wanted, lines: [] } : hold(start, own, wanted, reach, related)
+      const held = grip.hold(wanted, reach)
       lines = held.lines
       const to = at.free ? held.at : settled(held.at, held.lines, began.start.units)
-      began.preview(change(began.start, ...placeFields(start, own, to)))
+      const by = { x: to.x - own.at.x, y: to.y - own.at.y }
+      began.preview(change(began.start, ...moveFields(start, movers, by)))
     },
     finish: () => began.finish(),
     cancel: () => began.cancel(),
     paint(pen, looks, current) {
+      for (const before of movers) {
+        const after = current.placed.find((one) => one.thing.id === before.thing.id)
+        if (after) paintGhost(pen, looks, frame, before, after)
+      }
       const now = current.placed.find((one) => one.thing.id === id)
       if (!now) return
       paintHeld(pen, looks, frame, edge, now.at, lines)
-      paintDistances(pen, looks, frame, current, distancesOf(current, now), now.bounds)
+      paintDistances(pen, looks, frame, current, distancesOf(current, now, moving), now.bounds)
+      paintMargin(pen, looks, current, moving, pointer)
     },
   }
 }

@@ -2,12 +2,20 @@
 import { z } from 'zod'
 import { FACES } from '../../kinds/kind.ts'
 import { KINDS } from '../../kinds/kinds.ts'
-import { meta, words } from '../fields.ts'
+import { choice, meta, words } from '../fields.ts'
 import { across, along, id } from '../place.ts'
 
 const placed = {
   id: id.meta(meta('id', { label: 'Id', help: 'Short name by which places and findings point at it.' })),
   name: words('', 80, { label: 'Name', help: 'What you call it; the kind’s name where left empty.' }),
+  locked: choice(false, {
+    label: 'Locked',
+    help: 'Held where it is: neither drag nor arrow keys move it. A measure typed in its field still does.',
+  }),
+  group: words('', 40, {
+    label: 'Group',
+    help: 'Things with the same word here are chosen and moved together; empty for none.',
+  }),
   along: along(
     60,
     'Along the face',

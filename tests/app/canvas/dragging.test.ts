@@ -2,8 +2,8 @@
 import { describe, expect, test } from 'vitest'
 import { distancesOf, tellDistances } from '../../../app/canvas/distances.ts'
 import { facing, fromScreen, toScreen } from '../../../app/canvas/frame.ts'
+import { gripOn } from '../../../app/canvas/hold/hold.ts'
 import { onRule, placeFields } from '../../../app/canvas/moving.ts'
-import { hold } from '../../../app/canvas/snap.ts'
 import { change, checkDesign, FACES, type Layout, type Placed, solve } from '../../../geometry/index.ts'
 
 /** A lid of 200 by 120 mm on the walls, with what is put on it. */
@@ -55,7 +55,7 @@ describe('distances of a hole 30 across, 50 from the neck end and 40 from the ce
 
 describe('lines that take hold', () => {
   const layout = lid([round('a', 50, 40), round('b', 150, -30)])
-  const near = (x: number, y: number) => hold(layout, one(layout, 'a'), { x, y }, 2, new Set())
+  const near = (x: number, y: number) => gripOn(layout, one(layout, 'a'), new Set()).hold({ x, y }, 2)
 
   test('the middle of the lid and the centreline, within reach', () => {
     const { at, lines } = near(101.5, -1)
@@ -73,7 +73,10 @@ describe('lines that take hold', () => {
     const { minX, maxX } = layout.panels.lid.bounds
     expect([minX, maxX]).toEqual([0, 200])
     expect(near(103.5, 3.5).lines.map(({ name }) => name)).not.toContain('middle of the face')
-    expect(hold(layout, one(layout, 'a'), { x: 101.5, y: -1 }, 0, new Set()).at).toEqual({ x: 101.5, y: -1 })
+    expect(gripOn(layout, one(layout, 'a'), new Set()).hold({ x: 101.5, y: -1 }, 0).at).toEqual({
+      x: 101.5,
+      y: -1,
+    })
   })
 })
 
