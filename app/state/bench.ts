@@ -70,11 +70,10 @@ export const selectAll = (ids: readonly string[]): void =>
 
 /** Adds a thing to what is selected, or takes it out again. Pieces of the instrument are selected alone. */
 export function toggleSelected(id: string): void {
-  const { design } = useBench.getState()
-  const isThing = (one: string) => design.things.some((thing) => thing.id === one)
-  if (!isThing(id)) return select(id)
+  const isThing = useBench.getState().design.things.some((thing) => thing.id === id)
   const now = selectedThings()
-  selectAll(now.includes(id) ? now.filter((one) => one !== id) : [...now, id])
+  if (!isThing) select(id)
+  else selectAll(now.includes(id) ? now.filter((one) => one !== id) : [...now, id])
 }
 
 /** Ids of the things that are selected, the leading one last. */
