@@ -28,6 +28,7 @@ export function namesIn(design: Design): Set<string> {
   return new Set([
     ...design.things.map((thing) => thing.id),
     ...placesOf(design).flatMap(({ place }) => followed(place)),
+    ...design.measures.flatMap(({ from, to }) => [from.of, to.of]),
     ...Object.keys(design.overruled).flatMap((key) => key.split(' ')),
   ])
 }
@@ -61,7 +62,12 @@ export function renamed(design: Design, from: string, to: string): (readonly [Pa
       [['overruled', [rule, ...about.map(put)].join(' ')], reason] as const,
     ]
   })
-  return [...places, ...overruled]
+  const measures = design.measures.flatMap((measure, index) =>
+    (['from', 'to'] as const)
+      .filter((end) => measure[end].of === from)
+      .map((end) => [['measures', index, end, 'of'], to] as const),
+  )
+  return [...places, ...measures, ...overruled]
 }
 
 function withNames(place: Place, put: (name: string) => string): Along | Across {

@@ -79,7 +79,7 @@ export function fieldsOfEntry(list: string): Field[] {
 }
 
 /** Lists whose entries are objects with fields of their own, things left aside. */
-export const ENTRY_LISTS = ['stringing.makes', 'stringing.stock', 'woods'] as const
+export const ENTRY_LISTS = ['stringing.makes', 'stringing.stock', 'woods', 'measures'] as const
 
 function collect(node: Node, prefix: string, shallow: boolean): Field[] {
   return Object.entries(node.properties ?? {}).flatMap(([key, child]) => {

@@ -9,6 +9,7 @@ import { LIMITS } from './limits.ts'
 import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
+import { measured } from './sections/measures.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { nut, scale, strings } from './sections/playing.ts'
 import { stringing } from './sections/stringing.ts'
@@ -77,6 +78,16 @@ export const designSchema = z.strictObject({
   brace,
   balance,
   things: z.array(thing).max(10000).default([]),
+  measures: z
+    .array(measured)
+    .max(500)
+    .default([])
+    .meta(
+      meta('list of measures', {
+        label: 'Measures',
+        help: 'Distances that stay as notes on the drawing.',
+      }),
+    ),
   woods: z
     .array(ownWood)
     .max(60)
