@@ -24,3 +24,12 @@ export function needEzdxf(): void {
 export function needRsvgConvert(): void {
   need(() => works('rsvg-convert', '--version'), 'librsvg2-bin', 'rsvg-convert from librsvg')
 }
+
+/** @throws with one line that says how to get it */
+export function needPoppler(): void {
+  need(
+    () => works('pdftoppm', '-v') && works('pdfinfo', '-v'),
+    'poppler-utils',
+    'pdftoppm and pdfinfo of poppler',
+  )
+}
