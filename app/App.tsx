@@ -3,6 +3,7 @@ import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
+import { NewerNotice } from './frame/NewerNotice.tsx'
 import { TopBar } from './frame/TopBar.tsx'
 import { Announcer } from './parts/Announcer.tsx'
 import { Hatchings, TightestStrip } from './parts/TightestStrip.tsx'
@@ -45,6 +46,7 @@ export function App() {
       <div>
         <TopBar />
         <KeptNotice />
+        <NewerNotice />
       </div>
       <main className={`place place-${place}`}>
         <Suspense fallback={null}>
