@@ -1,9 +1,9 @@
 /** The tightest margins, always at the foot of the page: measured, limit, and what is left between them. */
-import { check, type Finding, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
+import { check, type Finding, formatMeasure, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
 import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Sign } from './Sign.tsx'
-import { nameOf, sayMargin, sayMeasure } from './say.ts'
+import { nameOf, sayMargin } from './say.ts'
 import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
 
@@ -32,7 +32,7 @@ export function TightestStrip() {
 
 function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; lit: boolean }) {
   const { units } = layout.design
-  const { measured, limit, margin, unit, grade } = finding
+  const { measured, limit, margin, grade } = finding
   if (measured === null || limit === null || margin === null) return null
   const thing = selectable(finding.about, layout)
   const of = finding.about.map((id) => nameOf(id, layout)).join(', ')
@@ -57,10 +57,10 @@ function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; li
       <Scale at={position(margin, limit)} grade={grade} />
       <span className="margin-numbers">
         <span>
-          {sayMeasure(measured, unit, units)}
-          <span className="soft"> of {sayMeasure(limit, unit, units)}</span>
+          {formatMeasure(measured, finding, units)}
+          <span className="soft"> of {formatMeasure(limit, finding, units)}</span>
         </span>
-        <b className={grade}>{sayMargin(margin, unit, units)}</b>
+        <b className={grade}>{sayMargin(margin, finding, units)}</b>
       </span>
     </button>
   )

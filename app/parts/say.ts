@@ -3,7 +3,7 @@ import {
   type Face,
   type Finding,
   formatLength,
-  formatShare,
+  formatMeasure,
   type Layout,
   ruleOf,
   stepOf,
@@ -27,26 +27,10 @@ export const sayLength = (mm: number, units: Units): string => formatLength(mm, 
 export const exactly = (mm: number): string =>
   `${formatLength(mm, { display: 'mm', fraction: 0 }, { decimals: 2 })} mm`
 
-/** A finding's number in its own unit. Example: `sayMeasure(3.2, 'degrees', units)` is `3.2°`. */
-export function sayMeasure(value: number, unit: Finding['unit'], units: Units): string {
-  switch (unit) {
-    case 'mm':
-      return formatLength(value, units)
-    case 'degrees':
-      return `${value.toFixed(1)}°`
-    case 'share':
-      return formatShare(value)
-    case 'newtons':
-      return `${value.toFixed(0)} N`
-    case 'count':
-      return String(Math.round(value))
-  }
-}
-
 /** A margin with its sign: `+3/32`, `−3/8`, `0`. */
-export function sayMargin(value: number, unit: Finding['unit'], units: Units): string {
-  const text = sayMeasure(value, unit, units).replace('-', '−')
-  return value > 0 && !/^0(\.0+)?[°%]?$/.test(text) ? `+${text}` : text
+export function sayMargin(value: number, finding: Pick<Finding, 'rule' | 'unit'>, units: Units): string {
+  const text = formatMeasure(value, finding, units).replace('-', '−')
+  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text
 }
 
 /** What a finding is called, and which things it is about. */

@@ -1,4 +1,5 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
+import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
 import { ENDS } from './ends.ts'
 import { LOADS } from './loads.ts'
@@ -7,4 +8,4 @@ import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE }
+export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...BODY }
