@@ -3,50 +3,10 @@
  * the application are all made. Numbers stay numbers here; `cells.ts` turns them into words in the builder's unit.
  */
 import type { Units } from '../../geometry/index.ts'
+import type { Table } from '../tables/table.ts'
 import type { Picture } from './pictures/picture.ts'
 
-/** What a column holds. */
-export type Measure =
-  /** Words, as they are. */
-  | 'words'
-  /** A whole number. */
-  | 'count'
-  /** Millimetres, shown on the builder's rule. */
-  | 'length'
-  /** Millimetres, shown to the hundredth whatever the rule. */
-  | 'exact'
-  /** Millimetres of a wire, shown to the hundredth or in thousandths of an inch. */
-  | 'gauge'
-  | 'cents'
-  | 'hertz'
-  /** Newtons; pounds beside them where the rule is in inches. */
-  | 'pull'
-  /** A part of one, shown in per cent. */
-  | 'share'
-  /** Radians, shown in degrees. */
-  | 'angle'
-
-export interface Column {
-  /** Stable, for CSV and tests: `fromNut`. */
-  readonly key: string
-  readonly title: string
-  readonly as: Measure
-  /** Figures with their sign, as deviations have it. */
-  readonly signed?: boolean
-}
-
-/** A cell; `null` where nothing is known. */
-export type Cell = string | number | null
-
-export interface Table {
-  /** Stable, file-name safe: `frets`. */
-  readonly id: string
-  readonly title: string
-  readonly columns: readonly Column[]
-  readonly rows: readonly (readonly Cell[])[]
-  /** One or two sentences below: what is an estimate, what to mind. */
-  readonly note?: string
-}
+export type { Cell, Column, Measure, Table } from '../tables/table.ts'
 
 /** One step of the work, in its order. */
 export interface Step {

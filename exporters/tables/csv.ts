@@ -6,9 +6,9 @@
  */
 import type { Units } from '../../geometry/index.ts'
 import { numberText } from '../numbers.ts'
-import { cellText, unitOf } from '../sheet/cells.ts'
-import type { Cell, Column, Table } from '../sheet/model.ts'
 import { plainLine } from '../words/plain.ts'
+import { cellText, unitOf } from './cells.ts'
+import type { Cell, Column, Table } from './table.ts'
 
 /** What spreadsheets take for the beginning of a formula, their full-width twins among them. */
 const FORMULA = /^[=+\-@|%\t\r\n＝＋－＠]/u

@@ -1,6 +1,6 @@
 /** What the strings do, as pictures: pull against breaking, bow of the neck, cents over frets. */
 import { type Layout, limitOf, loadsOf } from '../../../geometry/index.ts'
-import { cellText } from '../cells.ts'
+import { cellText, pullWords } from '../../tables/cells.ts'
 import type { Table } from '../model.ts'
 import {
   area,
@@ -44,7 +44,7 @@ export function pullPicture(layout: Layout, table: Table): Picture | null {
       words({ x: 6, y: y - 1.1 }, at.pitch.name),
       words(
         { x: label + long + 3, y: y - 1.1 },
-        `${cellText(at.tension, { as: 'pull' }, units)} ${units.display === 'mm' ? 'N' : 'N (lb)'}, ${cellText(at.shareOfBreaking, { as: 'share' }, units)}`,
+        `${pullWords(at.tension, units)}, ${cellText(at.shareOfBreaking, { as: 'share' }, units)}`,
       ),
     )
   })

@@ -11,7 +11,7 @@ import {
   polygon,
   rectangle,
 } from '../../../geometry/index.ts'
-import type { Table } from '../model.ts'
+import type { Table } from '../../tables/table.ts'
 
 /** Line types after ISO 128-2: what a line means decides how it looks. */
 export type Stroke =

@@ -1,6 +1,6 @@
 /** What is bought or found in a drawer. */
 import { loadsOf, type Make, type Thing, valueAt } from '../../../geometry/index.ts'
-import { cellText } from '../cells.ts'
+import { cellText } from '../../tables/cells.ts'
 import type { Table } from '../model.ts'
 import type { Source } from '../source.ts'
 

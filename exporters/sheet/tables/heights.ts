@@ -44,15 +44,13 @@ export function bendTable({ report }: Source): Table | null {
     ['Action higher at the octave, at most', neck.actionChange],
     ['Lid sags under the saddle', lid.onNeck === true ? null : lid.sag],
   ]
-  const rows: Cell[][] = exact
-    .filter(([, mm]) => mm !== null)
-    .map(([what, mm]) => [what, mm, null, null, null])
-  rows.push(['All strings together', null, report.pull.total, null, null])
-  if (lid.downForce !== null) rows.push(['Press on the lid', null, lid.downForce, null, null])
+  const rows: Cell[][] = exact.filter(([, mm]) => mm !== null).map(([what, mm]) => [what, mm, '', '', ''])
+  rows.push(['All strings together', '', report.pull.total, '', ''])
+  if (lid.downForce !== null) rows.push(['Press on the lid', '', lid.downForce, '', ''])
   if (neck.weakest)
-    rows.push([`Weakest place of the neck: ${neck.weakest.of}`, null, null, neck.weakest.share, null])
+    rows.push([`Weakest place of the neck: ${neck.weakest.of}`, '', '', neck.weakest.share, ''])
   if (saddle.breakAngle !== null)
-    rows.push(['Least break angle at the saddle', null, null, null, saddle.breakAngle])
+    rows.push(['Least break angle at the saddle', '', '', '', saddle.breakAngle])
   return {
     id: 'under-pull',
     title: 'Neck and lid under the pull',

@@ -1,11 +1,11 @@
 /** Where everything stands on the faces, and every hole to drill. */
 import { bounds, type Part, partsOf } from '../../../geometry/index.ts'
-import type { Cell, Table } from '../model.ts'
+import { type Cell, type Table, withoutEmpty } from '../../tables/table.ts'
 import { capital, FACE_WORDS, type Source } from '../source.ts'
 
 /** Every thing by its letter: where its middle lies, from an edge and from the centreline. */
 export function placeTable({ report, letters }: Source): Table {
-  return {
+  return withoutEmpty({
     id: 'places',
     title: 'On the faces, to the middle of each',
     columns: [
@@ -29,7 +29,7 @@ export function placeTable({ report, letters }: Source): Table {
       one.size.across,
     ]),
     note: 'The edge is the one at the neck; on an end wall, the one at the bass side. Treble positive; on a side wall, the tail.',
-  }
+  })
 }
 
 /** One row of the drill schedule before rows alike are put together. */

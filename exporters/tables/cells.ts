@@ -1,6 +1,6 @@
 /** Cells as words: every number of the sheet becomes text here, in the builder's unit. */
 import { formatAngle, formatLength, formatShare, type Units } from '../../geometry/index.ts'
-import type { Cell, Column, Measure } from './model.ts'
+import type { Cell, Column, Measure } from './table.ts'
 
 /** 1 lbf = 4.4482216152605 N (NIST SP 811, appendix B). */
 const POUND_FORCE = 4.4482216152605
@@ -59,6 +59,12 @@ export function cellText(
 
 const plus = (text: string, value: number, signed: boolean): string =>
   signed && value > 0 && /[1-9]/.test(text) ? `+${text}` : text
+
+/** A pull in a sentence. Example: `pullWords(71.2, inches)` is `71 N (16.0 lb)`. */
+export const pullWords = (newtons: number, { display }: Units): string =>
+  display === 'mm'
+    ? `${figure(newtons, 0, false)} N`
+    : `${figure(newtons, 0, false)} N (${figure(newtons / POUND_FORCE, 1, false)} lb)`
 
 /** What the heading adds to a column's title: its unit. */
 export function unitOf(as: Measure, units: Units): string {
