@@ -16,6 +16,7 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
+import { partsClear } from './rules/parts-clear.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -101,4 +102,5 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  partsClear,
 ]

@@ -1,10 +1,11 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
 import type { Cases } from './case.ts'
 import { ENDS } from './ends.ts'
+import { HARDWARE } from './hardware.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE }
+export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...HARDWARE }
