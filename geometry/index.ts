@@ -1,5 +1,7 @@
 /** The only door of the engine. */
 
+export { type Balance, balanceOf, type Held } from './balance/balance.ts'
+export type { Piece } from './balance/weight.ts'
 export * from './checks/index.ts'
 export * from './design/index.ts'
 export { FACES, type Face, type Kind } from './kinds/kind.ts'
@@ -16,6 +18,8 @@ export { centsOf, ratioOf } from './scale/ratio.ts'
 export * from './solids/index.ts'
 export type * from './solve/layout.ts'
 export { solve, stringAt } from './solve/solve.ts'
+export { BOTH_ENDS, SPEED_OF_SOUND } from './sound/air.ts'
+export { type Mouth, type Note, type Sound, type Step, soundOf } from './sound/sound.ts'
 export { type Feel, feelOf } from './strings/feel.ts'
 export type { Ratio } from './strings/just.ts'
 export { MATERIALS, type MaterialName } from './strings/materials.ts'

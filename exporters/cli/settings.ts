@@ -77,6 +77,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'degrees':
     case 'share':
     case 'newtons':
+    case 'g':
     case 'hertz':
       return numberOf(text.replace(/°$/, ''))
     case 'yes or no':

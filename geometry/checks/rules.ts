@@ -1,5 +1,6 @@
 /** The one list of rules. A new rule is one file in `rules/` and one line here. */
 import type { Rule } from './finding.ts'
+import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
@@ -103,4 +104,6 @@ export const RULES: readonly Rule[] = [
   saddleLineOff,
   saddleFreeBand,
   partsClear,
+  balanceNearWall,
+  headDrops,
 ]

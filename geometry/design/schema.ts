@@ -6,6 +6,7 @@
 import { z } from 'zod'
 import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
+import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
@@ -74,6 +75,7 @@ export const designSchema = z.strictObject({
   tailpiece,
   stringing,
   brace,
+  balance,
   things: z.array(thing).max(10000).default([]),
   woods: z
     .array(ownWood)

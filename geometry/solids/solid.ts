@@ -6,7 +6,7 @@
  * Contours are closed and bulge outwards everywhere (convex): what is hollow is stated as several solids.
  */
 import type { Face } from '../kinds/kind.ts'
-import { bounds, type Contour, move, rectangle } from '../plane/index.ts'
+import { bounds, type Contour, move } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
 
 export type Axis = 'x' | 'y' | 'z'
@@ -59,17 +59,7 @@ export function prism(named: Named, axis: Axis, contour: Contour, from: number, 
     throw new RangeError(`A solid reaches from one finite place to another, not from ${from} to ${to}.`)
   const low = Math.min(from, to)
   const high = Math.max(from, to)
-  return {
-    of: named.of,
-    part: named.part ?? '',
-    sort: named.sort,
-    axis,
-    contour,
-    from: low,
-    to: high,
-    box: boxOf(axis, contour, low, high),
-    ...(named.face ? { face: named.face } : {}),
-  }
+  return known(named, axis, contour, boxOf(axis, contour, low, high))
 }
 
 function boxOf(axis: Axis, contour: Contour, from: number, to: number): Box3 {
@@ -83,8 +73,39 @@ function boxOf(axis: Axis, contour: Contour, from: number, to: number): Box3 {
 export function block(named: Named, box: Box3): Solid | null {
   const { minX, maxX, minY, maxY, minZ, maxZ } = box
   if (!(maxX - minX > THINNEST && maxY - minY > THINNEST && maxZ - minZ > THINNEST)) return null
-  return prism(named, 'z', rectangle(minX, minY, maxX, maxY), minZ, maxZ)
+  return known(named, 'z', quad(minX, minY, maxY, maxX, minY, maxY), box)
 }
+
+/** A prism whose box is known: nothing is measured. */
+export function known(named: Named, axis: Axis, contour: Contour, box: Box3): Solid {
+  const { of, part = '', sort, face } = named
+  const [from, to] =
+    axis === 'z' ? [box.minZ, box.maxZ] : axis === 'y' ? [box.minY, box.maxY] : [box.minX, box.maxX]
+  const solid = { of, part, sort, axis, contour, from, to, box }
+  return face ? { ...solid, face } : solid
+}
+
+/**
+ * Four corners, two at `x0` from `low0` to `high0` and two at `x1`: a rectangle where they are alike, or a strip that
+ * runs aslant. Each has a length; that is for the caller to see to.
+ */
+export const quad = (
+  x0: number,
+  low0: number,
+  high0: number,
+  x1: number,
+  low1: number,
+  high1: number,
+): Contour => ({
+  shape: 'chain',
+  closed: true,
+  vertices: [
+    { x: x0, y: low0, bulge: 0 },
+    { x: x1, y: low1, bulge: 0 },
+    { x: x1, y: high1, bulge: 0 },
+    { x: x0, y: high0, bulge: 0 },
+  ],
+})
 
 /** Thinner than this there is nothing to run into. */
 const THINNEST = 1e-6

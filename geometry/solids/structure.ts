@@ -1,38 +1,36 @@
 /** What every instrument is made of, as solids: panels, neck, block, brace, and the way of the strings. */
 import type { Face } from '../kinds/kind.ts'
-import { circle, polygon } from '../plane/index.ts'
+import { circle } from '../plane/index.ts'
 import type { Layout, StringLine } from '../solve/layout.ts'
-import { block, prism, type Solid } from './solid.ts'
+import { block, known, prism, quad, type Solid } from './solid.ts'
 
 const there = (...solids: readonly (Solid | null)[]): Solid[] => solids.filter((one) => one !== null)
 
 /** Lid, base and the four walls. */
 export function panelSolids({ box, panels }: Layout): Solid[] {
   const wood = (face: Face) => ({ of: face, sort: 'wood' as const, face })
-  const flat = (face: 'lid' | 'base', low: number, high: number) =>
-    prism(wood(face), 'z', moved(panels[face].bounds, panels[face].originX), low, high)
+  const flat = (face: 'lid' | 'base', minZ: number, maxZ: number) => {
+    const { bounds, originX } = panels[face]
+    return block(wood(face), {
+      ...bounds,
+      minX: bounds.minX + originX,
+      maxX: bounds.maxX + originX,
+      minZ,
+      maxZ,
+    })
+  }
   const [minZ, maxZ] = [box.wallBottom, box.wallTop]
   const across = { minY: -box.halfWidth, maxY: box.halfWidth, minZ, maxZ }
   const along = { minX: box.x0, maxX: box.x1, minZ, maxZ }
-  return [
-    ...(box.lidBottom < 0 ? [flat('lid', box.lidBottom, 0)] : []),
-    ...(box.baseTop > box.baseBottom ? [flat('base', box.baseBottom, box.baseTop)] : []),
-    ...there(
-      block(wood('neck-end-wall'), { ...across, minX: box.x0, maxX: box.insideX0 }),
-      block(wood('tail-end-wall'), { ...across, minX: box.insideX1, maxX: box.x1 }),
-      block(wood('bass-wall'), { ...along, minY: -box.halfWidth, maxY: box.insideBass }),
-      block(wood('treble-wall'), { ...along, minY: box.insideTreble, maxY: box.halfWidth }),
-    ),
-  ]
+  return there(
+    flat('lid', box.lidBottom, 0),
+    flat('base', box.baseBottom, box.baseTop),
+    block(wood('neck-end-wall'), { ...across, minX: box.x0, maxX: box.insideX0 }),
+    block(wood('tail-end-wall'), { ...across, minX: box.insideX1, maxX: box.x1 }),
+    block(wood('bass-wall'), { ...along, minY: -box.halfWidth, maxY: box.insideBass }),
+    block(wood('treble-wall'), { ...along, minY: box.insideTreble, maxY: box.halfWidth }),
+  )
 }
-
-const moved = (b: { minX: number; minY: number; maxX: number; maxY: number }, dx: number) =>
-  polygon([
-    { x: b.minX + dx, y: b.minY },
-    { x: b.maxX + dx, y: b.minY },
-    { x: b.maxX + dx, y: b.maxY },
-    { x: b.minX + dx, y: b.maxY },
-  ])
 
 /** The neck between its cuts, and the block under a tongue. */
 export function neckSolids({ neck, box }: Layout): Solid[] {
@@ -69,28 +67,22 @@ const HALF_ROOM = 0.5
 /** Stretches into which a string's way behind the saddle is cut: each is held in one box. */
 const STEPS = 4
 
-/** The strings over the lid, and the holes that hold them. */
-export function stringSolids(layout: Layout): Solid[] {
-  return [...layout.strings.flatMap((one) => overLid(one, layout)), ...tailHoles(layout)]
-}
+/** The strings from the board's end over the saddle to where they are held. */
+export const stringSolids = (layout: Layout): Solid[] => layout.strings.flatMap((one) => overLid(one, layout))
 
 function overLid(string: StringLine, { saddle, box, board }: Layout): Solid[] {
   const named = { of: `string ${string.number}`, sort: 'string' as const }
   const half = Math.max(string.gauge / 2, HALF_ROOM)
   type Spot = { readonly x: number; readonly y: number; readonly z: number }
   const piece = (a: Spot, b: Spot) =>
-    prism(
-      named,
-      'z',
-      polygon([
-        { x: a.x, y: a.y - half },
-        { x: b.x, y: b.y - half },
-        { x: b.x, y: b.y + half },
-        { x: a.x, y: a.y + half },
-      ]),
-      Math.min(a.z, b.z),
-      Math.max(a.z, b.z) + 2 * half,
-    )
+    known(named, 'z', quad(a.x, a.y - half, a.y + half, b.x, b.y - half, b.y + half), {
+      minX: a.x,
+      maxX: b.x,
+      minY: Math.min(a.y, b.y) - half,
+      maxY: Math.max(a.y, b.y) + half,
+      minZ: Math.min(a.z, b.z),
+      maxZ: Math.max(a.z, b.z) + 2 * half,
+    })
   const way = (a: Spot, b: Spot, steps: number): Solid[] => {
     if (b.x - a.x < 1) return []
     const at = (share: number): Spot => ({
@@ -116,7 +108,8 @@ function overLid(string: StringLine, { saddle, box, board }: Layout): Solid[] {
   ]
 }
 
-function tailHoles({ design, tailHoles: holes, neck, box }: Layout): Solid[] {
+/** The holes that hold the strings, and room for the knots behind them. */
+export function tailHoleSolids({ design, tailHoles: holes, neck, box }: Layout): Solid[] {
   const { at, diameter } = design.tailpiece
   return holes.map((hole, index) => {
     const named = { of: `string hole ${index + 1}`, sort: 'string' as const }

@@ -109,6 +109,7 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
     case 'degrees':
     case 'share':
     case 'newtons':
+    case 'g':
     case 'hertz':
       return amount(field, mood)
     case 'count':

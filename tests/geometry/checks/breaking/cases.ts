@@ -1,4 +1,5 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
+import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
 import { ENDS } from './ends.ts'
 import { HARDWARE } from './hardware.ts'
@@ -8,4 +9,13 @@ import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...HARDWARE }
+export const CASES: Cases = {
+  ...OPENINGS,
+  ...STRINGS,
+  ...WOOD,
+  ...ENDS,
+  ...LOADS,
+  ...SADDLE,
+  ...BODY,
+  ...HARDWARE,
+}
