@@ -27,9 +27,5 @@ export function needRsvgConvert(): void {
 
 /** @throws with one line that says how to get it */
 export function needPoppler(): void {
-  need(
-    () => works('pdftoppm', '-v') && works('pdfinfo', '-v'),
-    'poppler-utils',
-    'pdftoppm and pdfinfo of poppler',
-  )
+  need(() => works('pdftotext', '-v') && works('pdfinfo', '-v'), 'poppler-utils', 'pdftotext and pdfinfo')
 }
