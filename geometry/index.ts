@@ -1,5 +1,8 @@
 /** The only door of the engine. */
 
+export { edgesAt, endsOf, sidesAt, wallLinesOf } from './box/outlines.ts'
+export { graduationOf } from './box/real-box.ts'
+export * from './box/survey/index.ts'
 export * from './checks/index.ts'
 export * from './design/index.ts'
 export { FACES, type Face, type Kind } from './kinds/kind.ts'

@@ -5,6 +5,7 @@ import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
+import { SURVEY } from './survey.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE }
+export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...SURVEY }
