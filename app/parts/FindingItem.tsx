@@ -3,6 +3,7 @@ import { useId, useState } from 'react'
 import {
   change,
   type Finding,
+  formatMeasure,
   type Layout,
   type Rule,
   ruleOf,
@@ -11,7 +12,8 @@ import {
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
 import { Sign } from './Sign.tsx'
-import { FACE_TITLES, nameOf, sayMargin, sayMeasure } from './say.ts'
+import { FACE_TITLES, nameOf } from './say.ts'
+import { sayMargin } from './say-findings.ts'
 import { pieceOf, selectable } from './structure.ts'
 
 export interface FindingItemProps {
@@ -42,7 +44,7 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         </span>
         {measured !== null && margin !== null && !(unit === 'count' && grade === 'clear') && (
           <b className={`finding-margin ${grade}`} title="Margin to the limit">
-            {sayMargin(margin, unit, units)}
+            {sayMargin(margin, finding, units)}
           </b>
         )}
       </button>
@@ -51,18 +53,18 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         <dl className="finding-numbers">
           <div>
             <dt>measured</dt>
-            <dd>{sayMeasure(measured, unit, units)}</dd>
+            <dd>{formatMeasure(measured, finding, units, { unit: true })}</dd>
           </div>
           {limit !== null && (
             <div>
               <dt>limit</dt>
-              <dd>{sayMeasure(limit, unit, units)}</dd>
+              <dd>{formatMeasure(limit, finding, units, { unit: true })}</dd>
             </div>
           )}
           {margin !== null && (
             <div>
               <dt>margin</dt>
-              <dd className={grade}>{sayMargin(margin, unit, units)}</dd>
+              <dd className={grade}>{sayMargin(margin, finding, units)}</dd>
             </div>
           )}
           <div>
@@ -83,7 +85,7 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
 /** Where a reckoned number comes from. */
 function Basis({ names = [] }: { readonly names: Rule['basis'] }) {
   return names.map((name) => (
-    <p key={name} className="small soft">
+    <p key={name} className="finding-words small soft">
       {SOURCES[name]}
     </p>
   ))

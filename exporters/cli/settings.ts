@@ -93,6 +93,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'degrees':
     case 'share':
     case 'newtons':
+    case 'g':
     case 'hertz':
       return numberOf(text.replace(/°$/, ''))
     case 'yes or no':
@@ -113,6 +114,8 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'list of makes':
     case 'list of strings':
     case 'list of woods':
+    case 'list of measures':
+    case 'list of dates':
     case 'finding → reason':
     case 'dimension → mm':
       return jsonOf(text)

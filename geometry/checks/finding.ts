@@ -56,6 +56,8 @@ export interface Rule {
   readonly limits: readonly LimitName[]
   /** Where its number comes from, where it is reckoned rather than measured on the drawing. */
   readonly basis?: readonly SourceName[]
+  /** Its lengths are too fine for a rule: said to a hundredth of a millimetre. */
+  readonly fine?: boolean
   measure(layout: Layout, limit: (name: LimitName) => number): Iterable<Measurement>
   /** What was measured, what is wrong, what would do; one or two sentences. */
   words(finding: Finding, say: Say, layout: Layout): string

@@ -1,5 +1,6 @@
 /** The one list of rules. A new rule is one file in `rules/` and one line here. */
 import type { Rule } from './finding.ts'
+import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
@@ -16,6 +17,7 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
+import { partsClear } from './rules/parts-clear.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -106,4 +108,7 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  partsClear,
+  balanceNearWall,
+  headDrops,
 ]

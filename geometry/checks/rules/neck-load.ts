@@ -47,6 +47,7 @@ const bends = ({ name, title, limit: limitName, measure, words, usual }: Bend): 
   unit: 'mm',
   wants: 'most',
   limits: [limitName],
+  fine: true,
   basis: ['neck', 'pull'],
   *measure(layout, limit): Iterable<Measurement> {
     const { neck, totalPull } = loadsOf(layout)

@@ -110,6 +110,7 @@ export const lidSag: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['lidSag'],
+  fine: true,
   basis: ['lid', 'pull'],
   *measure(layout, limit) {
     const { lid } = loadsOf(layout)

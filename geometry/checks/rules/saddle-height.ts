@@ -62,6 +62,7 @@ export const actionAsWanted: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['actionOff'],
+  fine: true,
   basis: ['heights'],
   *measure(layout, limit) {
     const { missing, saddle } = loadsOf(layout)
@@ -94,6 +95,7 @@ export const saddleLineOff: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['setbackOff'],
+  fine: true,
   basis: ['setback'],
   *measure(layout, limit) {
     const { design, saddle } = layout

@@ -1,6 +1,8 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
+import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
 import { ENDS } from './ends.ts'
+import { HARDWARE } from './hardware.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
@@ -8,4 +10,14 @@ import { STRINGS } from './strings.ts'
 import { SURVEY } from './survey.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...SURVEY }
+export const CASES: Cases = {
+  ...OPENINGS,
+  ...STRINGS,
+  ...WOOD,
+  ...ENDS,
+  ...LOADS,
+  ...SADDLE,
+  ...BODY,
+  ...HARDWARE,
+  ...SURVEY,
+}
