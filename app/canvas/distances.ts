@@ -2,6 +2,7 @@
 import {
   type Bounds,
   type Contour,
+  edgesAt,
   formatLength,
   type Layout,
   nearest,
@@ -27,7 +28,7 @@ export function distancesOf(
   together: ReadonlySet<string> = NOBODY,
 ): Distance[] {
   const { bounds, at, face } = placed
-  const edge = layout.panels[face].bounds
+  const edge = edgesAt(layout, face, at)
   const nearSide = at.x - edge.minX <= edge.maxX - at.x
   const along: Distance = nearSide
     ? line('edge along', { x: edge.minX, y: at.y }, { x: bounds.minX, y: at.y })
