@@ -2,6 +2,7 @@
 import {
   type Bounds,
   type Contour,
+  edgesAt,
   formatLength,
   type Layout,
   nearest,
@@ -10,8 +11,7 @@ import {
 } from '../../geometry/index.ts'
 import { type Frame, screenBounds, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
-import { type Pen, wide, write } from './paint.ts'
-import { dimension } from './section.ts'
+import { dimension, type Pen, wide, write } from './paint.ts'
 
 export interface Distance {
   readonly of: 'edge along' | 'edge across' | 'centreline' | 'neighbour' | 'neck'
@@ -28,7 +28,7 @@ export function distancesOf(
   together: ReadonlySet<string> = NOBODY,
 ): Distance[] {
   const { bounds, at, face } = placed
-  const edge = layout.panels[face].bounds
+  const edge = edgesAt(layout, face, at)
   const nearSide = at.x - edge.minX <= edge.maxX - at.x
   const along: Distance = nearSide
     ? line('edge along', { x: edge.minX, y: at.y }, { x: bounds.minX, y: at.y })

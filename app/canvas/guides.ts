@@ -3,8 +3,7 @@ import type { Bounds, Placed, Point } from '../../geometry/index.ts'
 import { type Frame, screenBounds, toScreen } from './frame.ts'
 import type { Line } from './hold/line.ts'
 import { type Looks, TIE } from './looks.ts'
-import { cross, type Pen, shape, stroke, wide, write } from './paint.ts'
-import { dimension } from './section.ts'
+import { cross, dimension, type Pen, shape, stroke, wide, write } from './paint.ts'
 
 const BEYOND = 26
 

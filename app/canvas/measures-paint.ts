@@ -2,8 +2,7 @@
 import { type Face, formatLength, type Layout, measuredOn } from '../../geometry/index.ts'
 import { type Frame, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
-import { type Pen, write } from './paint.ts'
-import { dimension } from './section.ts'
+import { dimension, type Pen, write } from './paint.ts'
 
 export function paintMeasures(
   pen: Pen,

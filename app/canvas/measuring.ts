@@ -22,9 +22,8 @@ import { commit, useBench } from '../state/index.ts'
 import { type Frame, fromScreen, toScreen } from './frame.ts'
 import { chip } from './guides.ts'
 import { thingAt } from './hit.ts'
-import { disc } from './paint.ts'
+import { dimension, disc } from './paint.ts'
 import type { Scene } from './scene.ts'
-import { dimension } from './section.ts'
 import type { PointerAt, Tool } from './tools/tool.ts'
 
 /** How near a pointer must come to a centre or a line, pixels. */

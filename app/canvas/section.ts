@@ -1,15 +1,15 @@
 /** The section along the centreline, under the plan on the same axis: x along, height up. */
-import { type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
+import { endsOf, type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
 import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
-import { type Pen, path, shape, slab, stroke, write } from './paint.ts'
+import { dimension, type Pen, path, shape, slab, stroke, write } from './paint.ts'
 
 export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   const frame = view.section
   const { box, panels, neck, board, nut, saddle, design } = layout
   const cut = (fill: string) => ({ fill, stroke: looks.ink, width: THICK * 0.8 })
-  const length = (face: 'lid' | 'base') => panels[face].bounds.maxX - panels[face].bounds.minX
+  const length = (face: 'lid' | 'base') => endsOf(layout, face)[1] - endsOf(layout, face)[0]
   slab(
     pen,
     frame,
@@ -130,15 +130,4 @@ export function paintHeights(
     { x: at.x, y: at.y + 14 },
     { colour: looks.soft, size: 11, align: 'center' },
   )
-}
-
-/** A short measured line with a dot at each end. */
-export function dimension(pen: Pen, a: Point, b: Point, colour: string): void {
-  stroke(pen, a, b, { stroke: colour, width: 1 })
-  for (const end of [a, b]) {
-    pen.beginPath()
-    pen.arc(end.x, end.y, 2.2, 0, 2 * Math.PI)
-    pen.fillStyle = colour
-    pen.fill()
-  }
 }

@@ -1,13 +1,13 @@
 /** Lines of the face and of the instrument over it: centreline, shares of the scale, frets, strings, neck, saddle. */
-import { stringAt } from '../../../geometry/index.ts'
+import { edgesAt, stringAt } from '../../../geometry/index.ts'
 import type { Asked, Offer } from './line.ts'
 
 const isPlan = ({ placed: { face } }: Asked) => face === 'lid' || face === 'base'
 
 /** Middle lines of the face. */
 export function faceLines(asked: Asked, offer: Offer): void {
-  const { layout, placed } = asked
-  const { minX, maxX, minY, maxY } = layout.panels[placed.face].bounds
+  const { layout, placed, at } = asked
+  const { minX, maxX, minY, maxY } = edgesAt(layout, placed.face, at)
   const plan = isPlan(asked)
   offer('x', plan ? (minX + maxX) / 2 : 0, () => (plan ? 'middle of the face' : 'centreline of the wall'))
   offer('y', plan ? 0 : (minY + maxY) / 2, () => (plan ? 'centreline' : 'half way down the wall'))
@@ -25,7 +25,8 @@ export function instrumentLines(asked: Asked, offer: Offer): void {
   if (!isPlan(asked)) return
   const { layout, placed, at } = asked
   const { saddle, design, panels, strings, frets, box } = layout
-  const { originX, bounds } = panels[placed.face]
+  const { originX } = panels[placed.face]
+  const bounds = edgesAt(layout, placed.face, at)
   const half = design.neck.width / 2
   const here = at.x + originX
   offer('x', saddle.x - originX, () => 'on the saddle line')

@@ -1,5 +1,5 @@
 /** Lines that other things on the face give: their centres and edges, their mirror places, equal gaps and margins. */
-import type { Bounds, Placed } from '../../../geometry/index.ts'
+import { type Bounds, edgesAt, type Placed } from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
 import type { Asked, AxisName, Gap, Offer } from './line.ts'
 
@@ -54,7 +54,7 @@ function gapsOn(asked: Asked, axis: AxisName, offer: Offer): void {
   const { edges, at, layout, placed } = asked
   const [low, high] = axis === 'x' ? ['minX', 'maxX'] : (['minY', 'maxY'] as const)
   const own = { from: edges[low as keyof Bounds], to: edges[high as keyof Bounds] }
-  const face = layout.panels[placed.face].bounds
+  const face = edgesAt(layout, placed.face, at)
   const row = rowOf(asked, axis)
   const here = at[axis]
   const before = nearest(row, here, 'before')
@@ -133,7 +133,7 @@ const way = ({ at }: Asked, axis: AxisName, from: number, to: number): Gap =>
 /** The edge is as far from the nearer end of the face as from its nearer side. */
 export function equalMargins(asked: Asked, offer: Offer): void {
   const { layout, placed, at, edges } = asked
-  const face = layout.panels[placed.face].bounds
+  const face = edgesAt(layout, placed.face, at)
   const nearEnd = at.x - face.minX <= face.maxX - at.x
   const nearBass = at.y - face.minY <= face.maxY - at.y
   const along = nearEnd ? at.x + edges.minX - face.minX : face.maxX - at.x - edges.maxX
