@@ -2,6 +2,7 @@
 import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
+import { HereMenu } from './frame/HereMenu.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
 import { NewerNotice } from './frame/NewerNotice.tsx'
 import { TopBar } from './frame/TopBar.tsx'
@@ -63,6 +64,7 @@ export function App() {
           <TightestStrip />
         </Suspense>
       )}
+      <HereMenu />
       <Dialogs />
       <Announcer />
       <Hatchings />

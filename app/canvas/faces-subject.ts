@@ -98,6 +98,7 @@ export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => v
       neck.slots.map((slot) => `${slot.width} ${slot.depth}`).join(),
     ],
     liveOf: (layout) => [
+      layout.design.measures,
       ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
         STRIP_FACES.includes(face) ? [thing, x, y] : [],
       ),

@@ -44,14 +44,7 @@ export function handlesOf(placed: Placed, frame: Frame): readonly Handle[] {
 const isRound = ({ footprint, openings }: Placed) =>
   footprint.shape === 'circle' && openings.every((one) => one.shape === 'circle')
 
-function placeOf(
-  { thing, at }: Placed,
-  frame: Frame,
-  x: number,
-  y: number,
-  half: Point,
-  off: number,
-): Point {
+function placeOf({ thing, at }: Placed, frame: Frame, x: number, y: number, half: Point, off: number): Point {
   const angle = (thing.turnDegrees * Math.PI) / 180
   const local = { x: x * (half.x + off), y: y * (half.y + off) }
   const centre = toScreen(frame, at)
@@ -79,13 +72,11 @@ export function paintHandles(pen: Pen, looks: Looks, placed: Placed, frame: Fram
   for (const { does, at } of handlesOf(placed, frame)) {
     if (does === 'turn') {
       stroke(pen, centre, at, { stroke: looks.accent, width: 1 })
-      disc(
-        pen,
-        { ox: 0, oy: 0, scale: 1, right: 1, up: -1 },
-        at,
-        HALF + 1,
-        { fill: looks.sheet, stroke: looks.accent, width: 2 },
-      )
+      disc(pen, { ox: 0, oy: 0, scale: 1, right: 1, up: -1 }, at, HALF + 1, {
+        fill: looks.sheet,
+        stroke: looks.accent,
+        width: 2,
+      })
       continue
     }
     pen.fillStyle = looks.sheet
@@ -97,7 +88,11 @@ export function paintHandles(pen: Pen, looks: Looks, placed: Placed, frame: Fram
 }
 
 /** The one thing whose handles show: selected alone, and drawn here. */
-export const withHandles = (layout: Layout, selection: string | null, also: readonly string[]): Placed | null =>
+export const withHandles = (
+  layout: Layout,
+  selection: string | null,
+  also: readonly string[],
+): Placed | null =>
   selection === null || also.length > 0
     ? null
     : (layout.placed.find((one) => one.thing.id === selection) ?? null)

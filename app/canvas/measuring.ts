@@ -8,12 +8,12 @@ import {
   type Face,
   formatLength,
   type Layout,
+  MEASURED_LINES,
   type Measure,
   type MeasureEnd,
-  MEASURED_LINES,
+  nearestPoint,
   type Point,
   shapeOf,
-  nearestPoint,
   takeMeasure,
 } from '../../geometry/index.ts'
 import { announce } from '../parts/Announcer.tsx'
@@ -114,7 +114,13 @@ export function measureFrom(scene: Scene, from: PointerAt): Tool | null {
       const end = look(to)
       const taken =
         end && end.face === first.face && !same(end.end, first.end)
-          ? takeMeasure(layout, { face: first.face, from: first.end, to: end.end, way: 'straight', onSheets: false })
+          ? takeMeasure(layout, {
+              face: first.face,
+              from: first.end,
+              to: end.end,
+              way: 'straight',
+              onSheets: false,
+            })
           : null
       if (taken) {
         dimension(pen, toScreen(frame, taken.from), toScreen(frame, taken.to), looks.accent)

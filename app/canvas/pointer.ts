@@ -1,9 +1,10 @@
 /** Pointers, wheel and fingers on a drawing: finds what lies under them and takes the fitting tool in hand. */
 import type { Placed } from '../../geometry/index.ts'
 import { announce } from '../parts/Announcer.tsx'
+import { focusThingField } from '../parts/focus-field.ts'
 import { select, selectAll, selectedThings, toggleSelected, useBench, withGroups } from '../state/index.ts'
 import { panned } from './camera.ts'
-import { handleAt, handlesOf, type Handle, NEAR_HANDLE, withHandles } from './handles.ts'
+import { type Handle, handleAt, handlesOf, NEAR_HANDLE, withHandles } from './handles.ts'
 import { openHere } from './here.ts'
 import type { Hit } from './hit.ts'
 import { measureFrom } from './measuring.ts'
@@ -111,10 +112,13 @@ export function listen(scene: Scene): () => void {
         here,
         here.shift ? selectedThings() : [],
       )
-    if (modeNow() === 'frame') return scene.hold(frame())
+    if (modeNow() === 'frame') {
+      scene.hold(frame())
+      return
+    }
     const taken = grasp(here)
-    if (taken)
-      return scene.hold(
+    if (taken) {
+      scene.hold(
         press(
           here,
           'grab',
@@ -122,6 +126,8 @@ export function listen(scene: Scene): () => void {
           () => pull(taken, here),
         ),
       )
+      return
+    }
     const found = hit(here)
     const id = found && (found.of === 'thing' ? found.placed.thing.id : found.name)
     if (here.touch) resting = window.setTimeout(() => rest(here, id), LONG_PRESS)
@@ -148,7 +154,10 @@ export function listen(scene: Scene): () => void {
       if (!here.shift) select(null)
       return
     }
-    if (here.shift) return toggleSelected(id)
+    if (here.shift) {
+      toggleSelected(id)
+      return
+    }
     const { design } = useBench.getState()
     const all = withGroups(design, [id])
     if (all.length > 1) selectAll(all)
@@ -272,7 +281,7 @@ const middleOf = (element: HTMLElement): PointerAt => ({
 
 /** A handle pressed and let go is typed: the field that says the same gets the keyboard. */
 function focusField({ placed, handle }: Grasp): void {
-  focusThingField(placed.thing.id, handle.does === 'turn' ? 'turnDegrees' : handle.along ? 'along' : 'across')
+  focusThingField(placed.thing.id, handle.does === 'turn' ? 'turn' : handle.along ? 'along' : 'across')
 }
 
 /** The box fills the sheet, so it moves only once it is selected: a drag on it means the sheet before. */

@@ -9,7 +9,9 @@ import { useBench } from '../state/index.ts'
 import type { Size } from './camera.ts'
 import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
+import { paintHandles, withHandles } from './handles.ts'
 import { type Looks, looksAt } from './looks.ts'
+import { paintMeasures } from './measures-paint.ts'
 import type { Pen } from './paint.ts'
 import type { Subject } from './subject.ts'
 import { paintSelected, paintThing } from './things.ts'
@@ -196,6 +198,11 @@ export class Scene {
       (view) => this.subject.frameOf(view),
       this.tool?.moving ?? NOTHING,
     )
+    paintMeasures(pen, this.looks, layout, this.subject.faces, (face) => this.subject.frameOf(face))
+    const handled = this.tool ? null : withHandles(layout, selection, also)
+    const frame =
+      handled && this.subject.faces.includes(handled.face) ? this.subject.frameOf(handled.face) : null
+    if (handled && frame) paintHandles(pen, this.looks, handled, frame)
     this.tool?.paint?.(pen, this.looks, layout)
   }
 }

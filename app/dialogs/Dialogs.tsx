@@ -5,8 +5,11 @@ import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { AllActions } from './AllActions.tsx'
+import { History } from './History.tsx'
 import { Kept } from './Kept.tsx'
+import { MeasureDialog } from './MeasureDialog.tsx'
 import { NewBox } from './NewBox.tsx'
+import { RowDialog } from './RowDialog.tsx'
 
 const close = () => openDialog(null)
 
@@ -26,6 +29,12 @@ export function Dialogs() {
       return <Kept onClose={close} />
     case 'all-actions':
       return <AllActions onClose={close} />
+    case 'history':
+      return <History onClose={close} />
+    case 'row':
+      return <RowDialog onClose={close} />
+    case 'measure':
+      return <MeasureDialog onClose={close} />
     case 'trouble':
       return <Trouble />
     case null:

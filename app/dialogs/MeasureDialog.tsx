@@ -5,17 +5,17 @@ import {
   type Face,
   formatLength,
   type Layout,
+  MEASURED_LINES,
   type Measure,
   type MeasureEnd,
-  MEASURED_LINES,
   shapeOf,
   takeMeasure,
 } from '../../geometry/index.ts'
 import { keepMeasure } from '../canvas/measuring.ts'
 import { useLayout } from '../parts/calm.ts'
 import { Dialog } from '../parts/Dialog.tsx'
-import { sayEnd } from '../parts/say-measures.ts'
 import { FACE_TITLES } from '../parts/say.ts'
+import { sayEnd } from '../parts/say-measures.ts'
 import { useBench } from '../state/index.ts'
 
 /** Everything on a face that a measure can begin or end at. */
@@ -41,7 +41,12 @@ export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
   const ends = endsOn(layout, face)
   const own = ends.findIndex((end) => end.of === chosen?.thing.id)
   const [first, setFirst] = useState(Math.max(0, own))
-  const [second, setSecond] = useState(Math.max(0, ends.findIndex((end) => end.of === 'centreline')))
+  const [second, setSecond] = useState(
+    Math.max(
+      0,
+      ends.findIndex((end) => end.of === 'centreline'),
+    ),
+  )
   const [way, setWay] = useState<Measure['way']>('straight')
   const [from, to] = [ends[first], ends[second]]
   const measure: Measure | null = from && to ? { face, from, to, way, onSheets: false } : null

@@ -49,8 +49,7 @@ export function HereMenu() {
       ? { top: here.y, maxHeight: clientHeight - here.y - 8 }
       : { bottom: clientHeight - here.y, maxHeight: here.y - 8 }),
   }
-  const title =
-    ids.length > 0 ? tellThings(useBench.getState().design, ids) : 'The drawing'
+  const title = ids.length > 0 ? tellThings(useBench.getState().design, ids) : 'The drawing'
   return (
     <div
       className="menu-list here-menu"

@@ -25,9 +25,7 @@ export function Measures() {
           return (
             <li key={`${words} ${index}`} className="measure">
               <p>
-                <b>
-                  {mm === undefined ? 'cannot be taken' : formatLength(mm, design.units, { unit: true })}
-                </b>{' '}
+                <b>{mm === undefined ? 'cannot be taken' : formatLength(mm, design.units, { unit: true })}</b>{' '}
                 <span className="soft">{words}</span>
               </p>
               <label>

@@ -54,7 +54,7 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
     [layout, thing, axis, kind],
   )
   return (
-    <fieldset className="field place-field">
+    <fieldset className="field place-field" data-field={axis}>
       <legend className="unseen">{label}</legend>
       <div className="field-label">
         <label htmlFor={`${own}-kind`}>{label}</label>

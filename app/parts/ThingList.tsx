@@ -8,8 +8,18 @@ import {
   KINDS,
   type Layout,
 } from '../../geometry/index.ts'
-import { addThing, select, useBench } from '../state/index.ts'
+import { openHere } from '../canvas/here.ts'
+import {
+  addThing,
+  select,
+  selectAll,
+  selectedThings,
+  toggleSelected,
+  useBench,
+  withGroups,
+} from '../state/index.ts'
 import { useLayout } from './calm.ts'
+import { Measures } from './Measures.tsx'
 import { Menu } from './Menu.tsx'
 import { Sign } from './Sign.tsx'
 import { FACE_TITLES, nameOf } from './say.ts'
@@ -44,6 +54,7 @@ export function ThingList() {
         rows={['neck', 'board', 'headstock', 'nut', 'strings', 'brace'].flatMap(piece)}
         {...shared}
       />
+      <Measures />
     </nav>
   )
 }
@@ -91,8 +102,16 @@ function PutMenu({ face }: { face: Face }) {
   )
 }
 
+/** With a thing all that is grouped with it. */
+function choose(id: string): void {
+  const all = withGroups(useBench.getState().design, [id])
+  if (all.length > 1) selectAll(all)
+  else select(id)
+}
+
 function ThingRow({ row, layout, findings }: { row: Row; layout: Layout; findings: readonly Finding[] }) {
-  const selected = useBench((bench) => bench.selection === row.id)
+  const selected = useBench((bench) => bench.selection === row.id || bench.also.includes(row.id))
+  const locked = layout.design.things.some((thing) => thing.id === row.id && thing.locked)
   const tight =
     namesOf(row.id, layout)
       .map((name) => tightestAbout(findings, name))
@@ -104,9 +123,24 @@ function ThingRow({ row, layout, findings }: { row: Row; layout: Layout; finding
         type="button"
         className={selected ? 'thing-row chosen' : 'thing-row'}
         aria-current={selected ? 'true' : undefined}
-        onClick={() => select(row.id)}
+        onClick={(event) =>
+          event.shiftKey || event.ctrlKey || event.metaKey ? toggleSelected(row.id) : choose(row.id)
+        }
+        onContextMenu={(event) => {
+          event.preventDefault()
+          if (!selectedThings().includes(row.id)) choose(row.id)
+          const box = event.currentTarget.getBoundingClientRect()
+          openHere({
+            x: event.clientX || box.left + 24,
+            y: event.clientY || box.bottom,
+            from: event.currentTarget,
+          })
+        }}
       >
-        <span className="thing-name">{row.title}</span>
+        <span className="thing-name">
+          {row.title}
+          {locked && <span className="soft small"> locked</span>}
+        </span>
         {wrong && <Sign grade={tight.grade} />}
         {tight && tight.measured !== null && (
           <span

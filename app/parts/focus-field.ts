@@ -11,7 +11,11 @@ export function focusThingField(id: string, what: Typed): boolean {
   const name =
     what === 'turn' ? 'turnDegrees' : what === 'place' ? 'along' : (sizeFieldsOf(thing)[what]?.name ?? null)
   if (name === null) return false
-  const field = document.querySelector<HTMLElement>(`[data-field="${name}"] input, [data-field="${name}"] select`)
+  const inspector = document.querySelector('.inspector')
+  const field =
+    inspector?.querySelector<HTMLElement>(`[data-field="${name}"] input`) ??
+    inspector?.querySelector<HTMLElement>(`[data-field="${name}"] select`) ??
+    null
   field?.focus()
   field?.scrollIntoView({ block: 'nearest' })
   return field !== null

@@ -43,6 +43,8 @@ export interface Keeper {
   open(record: string): Promise<boolean>
   /** Throws a kept design away; `false` where it is open, here or in another tab. */
   forget(record: string): Promise<boolean>
+  /** The record of the design on the bench, `null` before anything is kept. */
+  record(): string | null
   /** Texts that could not or must not be opened, as they lie in the store. */
   untouched(): readonly Untouched[]
   /** Would closing the page now lose work? */
@@ -312,6 +314,7 @@ export function keeperOf(around: Surroundings): Keeper {
     list,
     open,
     forget,
+    record: () => berth?.record ?? null,
     untouched: () => untouched,
     atRisk: () => failure !== null && unsaved,
   }

@@ -12,7 +12,7 @@ import {
   type Thing,
 } from '../../geometry/index.ts'
 import { clean, type Field, moveFields } from '../canvas/moving.ts'
-import { selectedThings, withGroups } from './bench.ts'
+import { selectAll, selectedThings, withGroups } from './bench.ts'
 import { enter, type Outcome, settledBench } from './commit.ts'
 import { freeName, measuresOf } from './relations.ts'
 
@@ -106,7 +106,9 @@ export function spaceEvenly(axis: 'x' | 'y', ids: readonly string[] = selectedTh
   const fields = all.slice(1, -1).flatMap((one, index) => {
     const way = next - one.bounds[low]
     next += (widths[index + 1] ?? 0) + gap
-    return one.thing.locked ? [] : moveFields(layout, [one], axis === 'x' ? { x: way, y: 0 } : { x: 0, y: way })
+    return one.thing.locked
+      ? []
+      : moveFields(layout, [one], axis === 'x' ? { x: way, y: 0 } : { x: 0, y: way })
   })
   return enter('Space evenly', change(design, ...once(fields)))
 }
@@ -194,7 +196,10 @@ export function partThings(ids: readonly string[] = selectedThings()): Outcome {
     const follows = typeof place === 'object' && ('mirror' in place || 'from' in place)
     return follows ? { [axis]: clean(standing.get(thing.id)?.[axis] ?? 0) } : {}
   }
-  return setAll(ids, 'Part from its partner', (thing) => ({ ...own(thing, 'along'), ...own(thing, 'across') }))
+  return setAll(ids, 'Part from its partner', (thing) => ({
+    ...own(thing, 'along'),
+    ...own(thing, 'across'),
+  }))
 }
 
 /** Puts a thing one place later or earlier in the list: the order in which they are drawn, listed and read. */
@@ -234,12 +239,18 @@ export function duplicateAll(ids: readonly string[]): Outcome {
     const at = { x: placed.at.x + step, y: placed.at.y }
     const stands = measuresOf({ face: placed.face, at })
     const [along, across] = [renamedPlace(copy.along, names), renamedPlace(copy.across, names)]
-    return { ...copy, along: along ?? clean(stands.along), across: across ?? copy.across, locked: false } as Thing
+    return {
+      ...copy,
+      along: along ?? clean(stands.along),
+      across: across ?? copy.across,
+      locked: false,
+    } as Thing
   })
   const added: Change = change(design, [['things'], [...design.things, ...copies]])
   const ids2 = copies.map((copy) => copy.id)
   const outcome = enter(`Duplicate ${all.length} things`, added, { selecting: ids2.at(-1) ?? null })
-  return outcome.ok ? { ...outcome, copies: ids2 } as Outcome : outcome
+  if (outcome.ok) selectAll(ids2)
+  return outcome
 }
 
 /** A place that follows one of those copied follows its copy; any other is left to the caller. */

@@ -20,11 +20,14 @@ export {
   commit,
   committed,
   type Gesture,
+  historyNow,
   type Outcome,
   onCommit,
   redo,
+  travel,
   undo,
 } from './commit.ts'
 export { type DesignFile, fileText, saveFile, slug } from './file.ts'
-export { openDesign, openText, startFresh } from './open.ts'
-export { addThing, duplicateThing, mirrorThing, removeThing, setField } from './things.ts'
+export { layVersion, openDesign, openText, startFresh } from './open.ts'
+export { companionsOf, setWithCompanions } from './pairs.ts'
+export { addThing, duplicateThing, mirrorThing, removeThing, removeThings, setField } from './things.ts'

@@ -1,5 +1,13 @@
 /** Makes a thing larger or smaller by a handle at its edge. Its centre stays; with Shift the far edge does. */
-import { change, formatLength, kindOf, type Layout, type Placed, type Point, solve } from '../../../geometry/index.ts'
+import {
+  change,
+  formatLength,
+  kindOf,
+  type Layout,
+  type Placed,
+  type Point,
+  solve,
+} from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
 import { type SizeFields, sizeFieldsOf, within } from '../../parts/sizes.ts'
 import { beginGesture, setWithCompanions } from '../../state/index.ts'
@@ -85,9 +93,7 @@ export function resizeThing(
         if (at.shift) shift[extent === 'along' ? 'x' : 'y'] = (handle[extent] * (to - Number(value))) / 2
       }
       const by = toFace(shift)
-      const sizes = [...set].flatMap(([name, value]) =>
-        setWithCompanions(gesture.start, index, name, value),
-      )
+      const sizes = [...set].flatMap(([name, value]) => setWithCompanions(gesture.start, index, name, value))
       gesture.preview(change(gesture.start, ...sizes, ...moveFields(start, [own], by)))
       words = [...set.values()]
         .map((value) => formatLength(value, gesture.start.units, { unit: true }))
@@ -100,7 +106,8 @@ export function resizeThing(
       if (!now) return
       paintGhost(pen, looks, frame, { ...own, at: { x: Number.NaN, y: Number.NaN } }, now)
       paintHeld(pen, looks, frame, start.panels[own.face].bounds, now.at, lines)
-      if (words) chip(pen, looks, words, { x: pointer.x, y: Math.max(16, pointer.y - (pointer.touch ? 104 : 24)) })
+      if (words)
+        chip(pen, looks, words, { x: pointer.x, y: Math.max(16, pointer.y - (pointer.touch ? 104 : 24)) })
       paintMargin(pen, looks, current, moving, pointer)
     },
   }

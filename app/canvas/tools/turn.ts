@@ -1,6 +1,7 @@
 /** Turns a thing about its centre. Whole steps of fifteen degrees take hold; otherwise it goes by half degrees. */
 import { change, type Layout, type Placed, solve } from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
+import { aroundOnce } from '../../state/arrange.ts'
 import { beginGesture, setWithCompanions } from '../../state/index.ts'
 import { dragging } from '../dragging.ts'
 import { type Frame, fromScreen, toScreen } from '../frame.ts'
@@ -12,12 +13,6 @@ import type { PointerAt, Tool } from './tool.ts'
 
 const STEP = 15
 const FINE = 0.5
-
-/** The same angle between −180 and 180 degrees. */
-export const aroundOnce = (degrees: number): number => {
-  const plain = ((((degrees + 180) % 360) + 360) % 360) - 180
-  return plain === -180 ? 180 : plain + 0
-}
 
 export function turnThing(layout: Layout, frame: Frame, placed: Placed, from: PointerAt): Tool {
   const { id } = placed.thing
@@ -46,8 +41,12 @@ export function turnThing(layout: Layout, frame: Frame, placed: Placed, from: Po
       const reach = ((at.touch ? REACH.touch : REACH.mouse) / arm) * (180 / Math.PI)
       const whole = Math.round(wanted / STEP) * STEP
       held = !at.free && Math.abs(whole - wanted) <= Math.min(reach, STEP / 3)
-      turned = aroundOnce(held ? whole : at.free ? Math.round(wanted * 100) / 100 : Math.round(wanted / FINE) * FINE)
-      gesture.preview(change(gesture.start, ...setWithCompanions(gesture.start, index, 'turnDegrees', turned)))
+      turned = aroundOnce(
+        held ? whole : at.free ? Math.round(wanted * 100) / 100 : Math.round(wanted / FINE) * FINE,
+      )
+      gesture.preview(
+        change(gesture.start, ...setWithCompanions(gesture.start, index, 'turnDegrees', turned)),
+      )
     },
     finish: () => gesture.finish(),
     cancel: () => gesture.cancel(),
