@@ -9,6 +9,7 @@ import {
   type Placed,
   type Point,
 } from '../../geometry/index.ts'
+import { nameOf } from '../parts/say.ts'
 import { type Frame, screenBounds, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
 import { dimension, type Pen, wide, write } from './paint.ts'
@@ -18,6 +19,8 @@ export interface Distance {
   readonly from: Point
   readonly to: Point
   readonly mm: number
+  /** The neighbour, by its id. */
+  readonly who?: string
 }
 
 /** All distances worth showing, in the face's own frame. */
@@ -66,7 +69,7 @@ function neighbourOf(layout: Layout, placed: Placed, together: ReadonlySet<strin
       for (const b of theirs) {
         const way = nearest(a, b)
         if (!best || way.distance < best.mm)
-          best = { of: 'neighbour', from: way.from, to: way.to, mm: way.distance }
+          best = { of: 'neighbour', from: way.from, to: way.to, mm: way.distance, who: other.thing.id }
       }
   }
   return best && best.mm > 0 ? [best] : []
@@ -86,9 +89,11 @@ export function paintDistances(
   layout: Layout,
   distances: readonly Distance[],
   measured?: Bounds,
+  /** Pixels that are taken already: no figure goes there. */
+  keepOff?: Bounds | null,
 ): void {
   const thing = measured && screenBounds(frame, measured)
-  const taken: Bounds[] = []
+  const taken: Bounds[] = keepOff ? [keepOff] : []
   // Short ways first: they have the least choice of where their figure goes.
   const inOrder = [...distances].sort((a, b) => a.mm - b.mm)
   for (const { from, to, mm } of inOrder) {
@@ -157,18 +162,33 @@ const around = (at: Point, half: Point): Bounds => ({
 const overlap = (a: Bounds, b: Bounds) =>
   a.minX < b.maxX && a.maxX > b.minX && a.minY < b.maxY && a.maxY > b.minY
 
-/** The same in words, for ears. */
+/** The same in words, for ears: `12.0 mm from the treble edge`. */
 export function tellDistances(layout: Layout, placed: Placed): string {
   const { units } = layout.design
   const say = (mm: number) => formatLength(mm, units, { unit: true })
-  const words: Record<Distance['of'], string> = {
-    'edge along': 'to the nearer end edge',
-    'edge across': 'to the nearer side edge',
-    centreline: 'from the centreline',
-    neighbour: 'to the nearest neighbour',
-    neck: 'to the neck',
-  }
   return distancesOf(layout, placed)
-    .map((one) => `${say(one.mm)} ${words[one.of]}`)
+    .map((one) => `${say(one.mm)} from ${whatOf(layout, placed, one)}`)
     .join(', ')
+}
+
+function whatOf(layout: Layout, { face, at }: Placed, { of, who }: Distance): string {
+  const edge = edgesAt(layout, face, at)
+  const plan = face === 'lid' || face === 'base'
+  const nearStart = at.x - edge.minX <= edge.maxX - at.x
+  const upper = edge.maxY - at.y <= at.y - edge.minY
+  switch (of) {
+    case 'centreline':
+      return 'the centreline'
+    case 'neighbour':
+      return who ? nameOf(who, layout) : 'the nearest neighbour'
+    case 'edge along':
+      if (plan || face === 'bass-wall' || face === 'treble-wall')
+        return nearStart ? 'the neck-end edge' : 'the tail-end edge'
+      return nearStart ? 'the bass end' : 'the treble end'
+    case 'edge across':
+      if (plan) return upper ? 'the treble edge' : 'the bass edge'
+      return upper ? 'the lid side' : 'the base side'
+    case 'neck':
+      return 'the neck'
+  }
 }

@@ -1,6 +1,7 @@
 /** The worst margin of what is being moved, beside the pointer: what is measured, the limit, and how grave it is. */
-import { type Finding, formatMeasure, type Layout, ruleOf } from '../../geometry/index.ts'
+import { type Bounds, check, type Finding, formatMeasure, type Layout, ruleOf } from '../../geometry/index.ts'
 import { tightestAbout } from '../parts/tightness.ts'
+import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
 import type { Looks } from './looks.ts'
 import { type Pen, wide, write } from './paint.ts'
@@ -9,12 +10,27 @@ import type { PointerAt } from './tools/tool.ts'
 const GRADES: readonly Finding['grade'][] = ['stop', 'care', 'note', 'clear']
 const SIGNS: Readonly<Record<Finding['grade'], string>> = { stop: '✕', care: '!', note: 'i', clear: '✓' }
 
-/** The gravest finding about any of these things, the tightest of that grade. */
+/**
+ * The gravest finding about any of these things, the tightest of that grade. What the drag changes comes before what it
+ * leaves as it was: the depth of a rim is no news while its hole is moved.
+ */
 export function worstOf(layout: Layout, ids: Iterable<string>): Finding | null {
   const findings = findingsNow(layout)
+  const start = dragging.start()
+  const names = [...ids]
+  if (start) {
+    const before = new Map(check(start).map((one) => [one.key, one.measured]))
+    const news = findings.filter((one) => !before.has(one.key) || before.get(one.key) !== one.measured)
+    const worst = gravestOf(news, names)
+    if (worst) return worst
+  }
+  return gravestOf(findings, names)
+}
+
+function gravestOf(findings: readonly Finding[], names: readonly string[]): Finding | null {
   let worst: Finding | null = null
-  for (const id of ids) {
-    const one = tightestAbout(findings, id)
+  for (const name of names) {
+    const one = tightestAbout(findings, name)
     if (!one) continue
     const graver = worst ? GRADES.indexOf(one.grade) - GRADES.indexOf(worst.grade) : -1
     if (graver < 0 || (graver === 0 && (one.margin ?? 0) < (worst?.margin ?? 0))) worst = one
@@ -34,15 +50,16 @@ export function tellMargin(layout: Layout, finding: Finding): string {
 /** Beside a mouse pointer; well above a finger, which would hide it. */
 const OFF = { mouse: { x: 18, y: 26 }, touch: { x: 0, y: -74 } }
 
+/** Draws it, and says which room it takes, so that figures can keep off it. */
 export function paintMargin(
   pen: Pen,
   looks: Looks,
   layout: Layout,
   ids: Iterable<string>,
   pointer: PointerAt,
-): void {
+): Bounds | null {
   const finding = worstOf(layout, ids)
-  if (!finding) return
+  if (!finding) return null
   const text = tellMargin(layout, finding)
   const colour = finding.grade === 'stop' ? looks.stop : finding.grade === 'care' ? looks.care : looks.ink
   const width = wide(pen, looks, text, 12, true) + 16
@@ -57,4 +74,5 @@ export function paintMargin(
   pen.lineWidth = finding.grade === 'clear' ? 1 : 2
   pen.strokeRect(x, y, width, 24)
   write(pen, looks, text, { x: x + 8, y: y + 12.5 }, { colour, bold: true, base: 'middle' })
+  return { minX: x, maxX: x + width, minY: y, maxY: y + 24 }
 }

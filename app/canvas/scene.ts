@@ -33,6 +33,7 @@ export class Scene {
   /** Counts up when everything has to be painted again. */
   private version = 0
   private arranged = false
+  private atWork = false
   private drawn: Readonly<Record<LayerName, readonly unknown[]>> = { ground: [], resting: [], live: [] }
   private guided = false
   private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, live: 0 }
@@ -79,7 +80,8 @@ export class Scene {
   }
 
   schedule(): void {
-    if (this.frame !== 0) return
+    // What the tool changes is painted in this very frame: it needs no other.
+    if (this.frame !== 0 || this.atWork) return
     this.frame = requestAnimationFrame(() => {
       this.frame = 0
       this.update()
@@ -119,7 +121,12 @@ export class Scene {
   private update(): void {
     if (this.size.width < 1 || this.size.height < 1) return
     if (this.tool && this.newest) {
-      this.tool.move(this.newest)
+      this.atWork = true
+      try {
+        this.tool.move(this.newest)
+      } finally {
+        this.atWork = false
+      }
       this.newest = null
       this.element.style.cursor = this.tool?.cursor ?? ''
     }

@@ -145,6 +145,8 @@ export function makeRow(id: string, wanted: RowWanted): Outcome {
     const copy = {
       ...first,
       id: freeName(first.kind, grown),
+      // A name given by hand is counted on: copies called alike could not be told apart by ear.
+      name: first.name === '' ? '' : `${first.name} ${copies.length + 2}`.slice(0, 80),
       along: { from: id, by: clean(by.x) },
       across: { from: id, by: clean(plan ? by.y : -by.y) },
       turnDegrees: wanted.turning ? aroundOnce(first.turnDegrees + turn) : first.turnDegrees,

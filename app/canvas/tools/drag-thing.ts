@@ -1,8 +1,9 @@
 /** Moves things over their face. Every frame is computed from the design as it was when the drag began. */
 import { change, type Face, type Layout, type Placed, type Point, solve } from '../../../geometry/index.ts'
+import { announce } from '../../parts/Announcer.tsx'
 import { nameOf } from '../../parts/say.ts'
-import { beginGesture, selectedThings, withGroups } from '../../state/index.ts'
-import { distancesOf, paintDistances } from '../distances.ts'
+import { beginGesture, selectedThings, useBench, withGroups } from '../../state/index.ts'
+import { distancesOf, paintDistances, tellDistances } from '../distances.ts'
 import { dragging } from '../dragging.ts'
 import { type Frame, fromScreen } from '../frame.ts'
 import { paintGhost, paintHeld } from '../guides.ts'
@@ -13,6 +14,9 @@ import type { PointerAt, Tool } from './tool.ts'
 
 /** A line takes hold within so many pixels, whatever the zoom; fingers are less sure. */
 export const REACH = { mouse: 7, touch: 12 }
+
+/** Milliseconds between two sentences while something is dragged. */
+const TELL_EVERY = 900
 
 /**
  * The tool for a drag that begins on `placed`. With it goes all that is selected and grouped with it, as far as it is
@@ -38,7 +42,22 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
   const edge = start.panels[face].bounds
   let lines: readonly Line[] = []
   let pointer = from
+  let telling = 0
   dragging.moves(moving, start)
+
+  /** Says where it is now, at most so often that it can be listened to. */
+  function tellSoon(): void {
+    telling ||= window.setTimeout(() => {
+      telling = 0
+      const current = solve(useBench.getState().design)
+      const now = current.placed.find((one) => one.thing.id === id)
+      if (now)
+        announce(
+          `${nameOf(id, current)}: ${[...lines.map(({ name }) => name), tellDistances(current, now)].join(', ')}`,
+        )
+    }, TELL_EVERY)
+  }
+
   return {
     cursor: 'grabbing',
     moving,
@@ -52,9 +71,13 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
       const to = at.free ? held.at : settled(held.at, held.lines, began.start.units)
       const by = { x: to.x - own.at.x, y: to.y - own.at.y }
       began.preview(change(began.start, ...moveFields(start, movers, by)))
+      tellSoon()
     },
     finish: () => began.finish(),
-    cancel: () => began.cancel(),
+    cancel() {
+      window.clearTimeout(telling)
+      began.cancel()
+    },
     paint(pen, looks, current) {
       for (const before of movers) {
         const after = current.placed.find((one) => one.thing.id === before.thing.id)
@@ -63,8 +86,8 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
       const now = current.placed.find((one) => one.thing.id === id)
       if (!now) return
       paintHeld(pen, looks, frame, edge, now.at, lines)
-      paintDistances(pen, looks, frame, current, distancesOf(current, now, moving), now.bounds)
-      paintMargin(pen, looks, current, moving, pointer)
+      const margin = paintMargin(pen, looks, current, moving, pointer)
+      paintDistances(pen, looks, frame, current, distancesOf(current, now, moving), now.bounds, margin)
     },
   }
 }

@@ -48,7 +48,7 @@ describe('distances of a hole 30 across, 50 from the neck end and 40 from the ce
 
   test('the same in words', () => {
     expect(tellDistances(layout, one(layout, 'a'))).toBe(
-      '35.0 mm to the nearer end edge, 5.0 mm to the nearer side edge, 40.0 mm from the centreline, 10.0 mm to the nearest neighbour',
+      '35.0 mm from the neck-end edge, 5.0 mm from the treble edge, 40.0 mm from the centreline, 10.0 mm from Sound hole b',
     )
   })
 })
