@@ -245,7 +245,7 @@ const EXAMPLE_THINGS = [
 
 function kindSection(): string[] {
   const kinds = Object.values(KINDS)
-  const common = new Set(['id', 'name', 'along', 'across', 'turnDegrees', 'face'])
+  const common = new Set(['id', 'name', 'along', 'across', 'turnDegrees', 'face', 'locked', 'group'])
   const first = kinds[0]?.kind ?? ''
   const faceless = (field: Field): Field =>
     field.name === 'face' ? { ...field, options: ['see below'], standard: undefined } : field

@@ -8,14 +8,6 @@ import { across, along, id } from '../place.ts'
 const placed = {
   id: id.meta(meta('id', { label: 'Id', help: 'Short name by which places and findings point at it.' })),
   name: words('', 80, { label: 'Name', help: 'What you call it; the kind’s name where left empty.' }),
-  locked: choice(false, {
-    label: 'Locked',
-    help: 'Held where it is: neither drag nor arrow keys move it. A measure typed in its field still does.',
-  }),
-  group: words('', 40, {
-    label: 'Group',
-    help: 'Things with the same word here are chosen and moved together; empty for none.',
-  }),
   along: along(
     60,
     'Along the face',
@@ -39,6 +31,18 @@ const placed = {
     ),
 }
 
+/** How a thing is handled on the screen: nothing here is cut. */
+const handled = {
+  locked: choice(false, {
+    label: 'Locked',
+    help: 'Held where it is: neither drag nor arrow keys move it. A measure typed in its field still does.',
+  }),
+  group: words('', 40, {
+    label: 'Group',
+    help: 'Things with the same word here are chosen and moved together; empty for none.',
+  }),
+}
+
 const faceOf = (faces: readonly [string, ...string[]]) =>
   z
     .enum(FACES)
@@ -51,6 +55,7 @@ const thingOf = <K extends (typeof KINDS)[keyof typeof KINDS]>(kind: K) =>
     kind: z.literal(kind.kind),
     ...placed,
     face: faceOf(kind.faces),
+    ...handled,
     ...(kind.fields as K['fields']),
   })
 

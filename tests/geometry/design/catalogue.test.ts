@@ -26,7 +26,8 @@ describe('the catalogue of fields', () => {
     const design = designOf()
     const held = Object.entries(design).filter(
       ([name, value]) =>
-        typeof value === 'object' && !['things', 'tolerances', 'woods', 'overruled'].includes(name),
+        typeof value === 'object' &&
+        !['things', 'measures', 'tolerances', 'woods', 'overruled'].includes(name),
     )
     expect(sections()).toEqual(held.map(([name]) => name))
   })
@@ -106,6 +107,7 @@ describe('the catalogue of fields', () => {
       'notes',
       'hand',
       'things',
+      'measures',
       'woods',
       'tolerances',
       'overruled',
@@ -132,8 +134,11 @@ describe('the catalogue of fields', () => {
   test('gives every kind the same places, and its own fields after them', () => {
     for (const kind of Object.keys(KINDS)) {
       const names = fieldsOfKind(kind).map((field) => field.name)
-      expect(names.slice(0, 6)).toEqual(['id', 'name', 'along', 'across', 'turnDegrees', 'face'])
-      expect(names.length).toBeGreaterThan(6)
+      expect(names.slice(0, 8)).toEqual([
+        ...['id', 'name', 'along', 'across', 'turnDegrees', 'face'],
+        ...['locked', 'group'],
+      ])
+      expect(names.length).toBeGreaterThan(8)
     }
   })
 })
