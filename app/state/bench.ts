@@ -77,10 +77,13 @@ export function toggleSelected(id: string): void {
 }
 
 /** Ids of the things that are selected, the leading one last. */
-export function selectedThings(bench: Pick<Bench, 'selection' | 'also' | 'design'> = useBench.getState()) {
+export function selectedThings(
+  bench: Pick<Bench, 'selection' | 'also' | 'design'> = useBench.getState(),
+): readonly string[] {
   const { selection, also, design } = bench
-  const known = new Set(design.things.map((thing) => thing.id))
-  return [...also, ...(selection === null ? [] : [selection])].filter((id) => known.has(id))
+  if (selection === null && also.length === 0) return NONE
+  const ids = selection === null ? also : [...also, selection]
+  return ids.filter((id) => design.things.some((thing) => thing.id === id))
 }
 
 /** The things, and all that are grouped with one of them by hand. */
