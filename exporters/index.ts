@@ -15,7 +15,7 @@ export {
   type Table,
   tablesOf,
 } from './sheet/model.ts'
-export type { Picture, Shape } from './sheet/pictures/picture.ts'
+export { type Picture, runsOf, type Shape } from './sheet/pictures/picture.ts'
 export { sourceOf } from './sheet/source.ts'
 export { builtRows } from './sheet/tables/record.ts'
 export type { SheetOptions } from './sheet-layout/facts.ts'

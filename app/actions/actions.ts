@@ -27,6 +27,7 @@ export const PLACES: readonly { readonly name: PlaceName; readonly title: string
   { name: 'lay-out', title: 'Lay out' },
   { name: 'prove', title: 'Prove' },
   { name: 'transfer', title: 'Transfer' },
+  { name: 'record', title: 'Record' },
 ]
 
 const bench = useBench.getState
