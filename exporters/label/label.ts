@@ -21,6 +21,9 @@ const WHITE = 4
 /** A square smaller than this is read badly from a home print: four dots at 300 to the inch. Common practice, no source. */
 const LEAST_SQUARE = 0.34
 
+/** Height of the words at the foot. */
+const BELOW = 8.4
+
 /** Rows of strings beside each other: more go into a second column. */
 const ROWS = 6
 
@@ -46,7 +49,7 @@ export function labelPicture(design: Design): Picture {
   const code = codeOf(design)
   const room = WIDTH - 2 * MARGIN - (code ? CODE : 0)
   const shapes: Shape[] = [stroke(rectangle(0.1, 0.1, WIDTH - 0.1, HEIGHT - 0.1), 'outline')]
-  let y = HEIGHT - MARGIN
+  let y = HEIGHT - 2
   const write = (text: string, size: number, bold = false, smallest = 2) => {
     const fitted = fitLine(plainLine(text), size, Math.min(size, smallest), room / (bold ? 1.17 : 1))
     y -= size * 1.28
@@ -64,20 +67,20 @@ export function labelPicture(design: Design): Picture {
   const unit = units.display === 'mm' ? 'mm' : 'in'
   const strings = [...report.strings].reverse()
   strings.forEach((string, index) => {
-    const column = Math.floor(index / ROWS)
-    const text = `${string.number}   ${string.pitch?.name ?? '–'}   ${cellText(string.gauge, { as: 'gauge' }, units)}`
-    const line = y - ((index % ROWS) + 1) * 3.5
+    const x = MARGIN + Math.floor(index / ROWS) * (room / 2)
+    const base = y - (index % ROWS) * 3.5 - 2.6
+    const gauge = cellText(string.gauge, { as: 'gauge' }, units)
     shapes.push(
-      words({ x: MARGIN + column * (room / 2), y: line + 0.9 }, `${text}${index === 0 ? ` ${unit}` : ''}`, {
-        size: 2.9,
-      }),
+      words({ x, y: base }, `${string.number}`, { size: 2.9, bold: true }),
+      words({ x: x + 4.5, y: base }, string.pitch?.name ?? '–', { size: 2.9 }),
+      words({ x: x + 12, y: base }, index === 0 ? `${gauge} ${unit}` : gauge, { size: 2.9 }),
     )
   })
-  y = MARGIN + (code ? 8.2 : 8.2)
   const below = code
-    ? ['The code holds the whole design. Read it with', 'a telephone, then open its text in Lidwright.']
-    : ['The design is too large for a code.', 'Look for the file with this number.']
-  for (const line of below) write(line, 2.3)
+    ? ['The code holds the whole design: read it,', 'then open its text in Lidwright.']
+    : ['The design is too large for a code:', 'look for the file with this number.']
+  y = MARGIN + BELOW
+  for (const line of below) write(line, 2.2, false, 1.9)
   write(`Design ${checksumOf(design)}`, 2.5, true)
   if (code)
     shapes.push({
