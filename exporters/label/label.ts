@@ -24,6 +24,12 @@ const LEAST_SQUARE = 0.34
 /** Height of the words at the foot. */
 const BELOW = 8.4
 
+/**
+ * Any of the eight masks makes a sound code. Choosing the best looks at all of them, and compressed bytes are as good as
+ * chance to begin with, so none is better by much.
+ */
+const MASK = 2
+
 /** Rows of strings beside each other: more go into a second column. */
 const ROWS = 6
 
@@ -34,7 +40,7 @@ function codeOf(
   const text = carry(design)
   // A code holds 4,296 signs at most (ISO/IEC 18004, version 40, level L).
   if (text.length > 4296) return null
-  const { data, size } = encode(text, { ecc: 'L', border: 0 })
+  const { data, size } = encode(text, { ecc: 'L', border: 0, maskPattern: MASK })
   const side = CODE / (size + 2 * WHITE)
   return side < LEAST_SQUARE ? null : { rows: data, side }
 }
