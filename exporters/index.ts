@@ -20,6 +20,7 @@ export {
   tablesOf,
 } from './sheet/model.ts'
 export { type Picture, runsOf, type Shape } from './sheet/pictures/picture.ts'
+export { type MadeSheet, printLabel, printSheet } from './sheet/printing.ts'
 export { sourceOf } from './sheet/source.ts'
 export { builtRows } from './sheet/tables/record.ts'
 export type { SheetOptions } from './sheet-layout/facts.ts'

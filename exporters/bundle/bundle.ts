@@ -10,6 +10,7 @@ import { type PaperName, planPrint, printFileName, printPdf, STANDARD_SETUP } fr
 import { buildSheet } from '../sheet/build-sheet.ts'
 import { everythingText, tableFiles } from '../sheet/files.ts'
 import { writeSheetHtml } from '../sheet/html/write-html.ts'
+import { printLabel, printSheet } from '../sheet/printing.ts'
 import { type TemplateFormat, templates } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { contentsText } from './contents.ts'
@@ -111,16 +112,25 @@ function groupsOf(design: Design, start: string, options: BundleOptions, caution
     { what: 'design', make: () => [text(`${start}.lidwright.json`, designText(design))] },
     {
       what: 'build sheet',
-      make: () => {
+      make: async () => {
         const sheet = buildSheet(design)
+        const printed = await printSheet(sheet, paper)
+        cautions.push(...printed.cautions)
         return [
           text(`${start}-build-sheet.html`, writeSheetHtml(sheet)),
+          { path: `${start}-build-sheet-${paper}.pdf`, bytes: printed.bytes },
           ...tableFiles(sheet).map((one) => text(`tables/${one.name}`, one.text)),
           text(`${start}-everything.json`, everythingText(design, sheet)),
         ]
       },
     },
-    { what: 'label', make: () => [text(`${start}-label.svg`, writeLabelSvg(design))] },
+    {
+      what: 'label',
+      make: async () => [
+        text(`${start}-label.svg`, writeLabelSvg(design)),
+        { path: `${start}-label.pdf`, bytes: (await printLabel(design)).bytes },
+      ],
+    },
     cut('svg'),
     cut('dxf'),
     {
