@@ -1,11 +1,11 @@
 /** Record: the sheet that goes with the instrument, with room to write how it came out. */
-import { type ReactNode, useMemo, useState } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import { buildSheet, type Section } from '../../exporters/index.ts'
 import { fieldsOf } from '../../geometry/index.ts'
 import { useDesign } from '../parts/calm.ts'
 import { AsBuilt } from '../record/AsBuilt.tsx'
+import { Handing } from '../record/Handing.tsx'
 import { History } from '../record/History.tsx'
-import { printSheet, saveSheet } from '../record/handing.ts'
 import { SheetBlock } from '../record/SheetBlocks.tsx'
 import { Written } from '../record/Written.tsx'
 import { setField } from '../state/index.ts'
@@ -116,24 +116,5 @@ function MakersNotes() {
         take={(text) => setField(['record', 'notes'], text, label)}
       />
     </div>
-  )
-}
-
-function Handing() {
-  const design = useDesign()
-  const [said, setSaid] = useState<string | null>(null)
-  return (
-    <aside className="inspector" aria-label="Hand over">
-      <h2>Hand over</h2>
-      <button type="button" className="main" onClick={() => printSheet(design)}>
-        Print the sheet
-      </button>
-      <button type="button" onClick={() => setSaid(`Saved ${saveSheet(design)}.`)}>
-        Save the sheet
-      </button>
-      <p className="small soft" role="status" aria-live="polite">
-        {said ?? 'One page of HTML that opens anywhere, without a network.'}
-      </p>
-    </aside>
   )
 }

@@ -54,6 +54,14 @@ interface Group {
 /** The paper that goes with a unit: where rules are in inches, printers hold Letter. Common practice, no source. */
 export const paperFor = ({ units }: Design): PaperName => (units.display === 'inches' ? 'letter' : 'a4')
 
+/** Names that Windows keeps for its devices, whatever follows the dot: no file and no folder may be called so. */
+const DEVICES = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/
+
+function nameOf({ title }: Design): string {
+  const name = slug(title, 'instrument')
+  return DEVICES.test(name) ? `${name}-instrument` : name
+}
+
 const text = (path: string, words: string): BundleFile => ({ path, bytes: strToU8(words) })
 
 /**
@@ -61,7 +69,7 @@ const text = (path: string, words: string): BundleFile => ({ path, bytes: strToU
  * Example: `const { name, bytes } = await makeBundle(design)`.
  */
 export async function makeBundle(design: Design, options: BundleOptions = {}): Promise<Bundle> {
-  const start = slug(design.title, 'instrument')
+  const start = nameOf(design)
   const cautions: string[] = []
   const groups = groupsOf(design, start, options, cautions)
   const files: BundleFile[] = []

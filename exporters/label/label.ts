@@ -4,6 +4,7 @@ import { type Design, formatLength, rectangle } from '../../geometry/index.ts'
 import { pictureSvg } from '../sheet/html/picture-svg.ts'
 import { type Picture, type Shape, stroke, words } from '../sheet/pictures/picture.ts'
 import { sourceOf } from '../sheet/source.ts'
+import { element, textNode } from '../svg/element.ts'
 import { cellText } from '../tables/cells.ts'
 import { plainLine } from '../words/plain.ts'
 import { fitLine } from '../words/width.ts'
@@ -112,3 +113,25 @@ export function labelPicture(design: Design): Picture {
 /** The label as an SVG file of its own, true to size. */
 export const writeLabelSvg = (design: Design): string =>
   `<?xml version="1.0" encoding="UTF-8"?>\n${pictureSvg(labelPicture(design)).markup}\n`
+
+/** The label alone on a page to print, true to size in its upper left corner; no script, no request. */
+export const writeLabelHtml = (design: Design): string => {
+  const picture = labelPicture(design)
+  const head = element('head', {}, [
+    { markup: '<meta charset="utf-8">' },
+    {
+      markup:
+        '<meta http-equiv="Content-Security-Policy" content="default-src \'none\'; style-src \'unsafe-inline\'">',
+    },
+    element('title', {}, [textNode(`${design.title}: label`)]),
+    {
+      markup:
+        '<style>@page{margin:12mm}html{background:#fff}body{margin:0;font:9pt sans-serif;color:#4d4d4d}svg{display:block;margin-bottom:4mm}</style>',
+    },
+  ])
+  const body = element('body', {}, [
+    pictureSvg(picture),
+    element('p', {}, [textNode(`${picture.caption} The frame is ${WIDTH} mm long: measure it.`)]),
+  ])
+  return `<!doctype html>\n${element('html', { lang: 'en' }, [head, body]).markup}\n`
+}
