@@ -8,17 +8,24 @@ export interface Dots {
   readonly height: number
 }
 
-/** The map from the dots of a flat picture of this size to the dots of the photograph. Corners clockwise from upper left. */
-export const flatToPhoto = (width: number, height: number, corners: Corners): Homography =>
-  homography(
-    [
-      { x: 0, y: 0 },
-      { x: width, y: 0 },
-      { x: width, y: height },
-      { x: 0, y: height },
-    ],
-    corners,
-  )
+/**
+ * The map from the dots of a flat picture of this size to the dots of the photograph. Corners clockwise from upper left;
+ * `onFlat` is where they lie on the flat picture, for a face that is out of square.
+ */
+export const flatToPhoto = (
+  width: number,
+  height: number,
+  corners: Corners,
+  onFlat: Corners = rectangleOf(width, height),
+): Homography => homography(onFlat, corners)
+
+/** The corners of a picture itself, clockwise from the upper left. */
+export const rectangleOf = (width: number, height: number): Corners => [
+  { x: 0, y: 0 },
+  { x: width, y: 0 },
+  { x: width, y: height },
+  { x: 0, y: height },
+]
 
 /**
  * The flat picture, `width` by `height` dots, between four neighbours each; clear where the photograph ends.

@@ -17,6 +17,7 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
+import { partsClear } from './rules/parts-clear.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -39,6 +40,7 @@ import {
   stringSlack,
   tuningStated,
 } from './rules/strings-pull.ts'
+import { boxTwist, outOfSquare, surveyAgrees, surveyMakesBox } from './rules/survey.ts'
 import { tailHolesForStrings, tailHoleToEnd, tailHoleWeb, tailToHold } from './rules/tail-holes.ts'
 import { wallBesideSlot, wallUnderSlot } from './rules/wall-slot.ts'
 
@@ -47,6 +49,10 @@ export const RULES: readonly Rule[] = [
   placeFollowed,
   boxHasInside,
   neckBeforeBox,
+  surveyMakesBox,
+  surveyAgrees,
+  outOfSquare,
+  boxTwist,
   openingToEdge,
   betweenOpenings,
   openingToNeck,
@@ -102,6 +108,7 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  partsClear,
   balanceNearWall,
   headDrops,
 ]

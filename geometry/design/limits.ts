@@ -96,6 +96,11 @@ export const LIMITS = {
     'Room under the neck or hardware',
     'Between what hangs inside and the base. Common practice.',
   ),
+  partsApart: mm(
+    1,
+    'Parts apart inside the box',
+    'Between a pot, jack, pickup or screw and whatever else stands there. Common practice.',
+  ),
   blankSpare: mm(3, 'Blank left over', 'For squaring both ends. Common practice.'),
   firstPost: mm(38, 'First post behind the nut', 'Nearer, the string is hard to wind. Common practice.'),
   firstPostLeast: mm(
@@ -123,6 +128,12 @@ export const LIMITS = {
     label: 'Sideways angle at the nut',
     why: 'More and the string binds in its slot. Common practice.',
   } as Limit,
+  outOfSquare: mm(
+    1.5,
+    'Out of square over the length',
+    'More than this and what is laid out from an edge no longer meets what is laid out from the centreline. Common practice.',
+  ),
+  boxTwist: mm(1, 'Twist of the walls', 'More than this and a flat lid rocks on them. Common practice.'),
   ...LOAD_LIMITS,
 } satisfies Record<string, Limit>
 

@@ -12,8 +12,10 @@ import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { photo } from './sections/photos.ts'
 import { nut, scale, strings } from './sections/playing.ts'
+import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
+import { rule, tolerances } from './sections/tolerances.ts'
 import { ownWood } from './sections/woods.ts'
 
 export const VERSION = 1
@@ -65,6 +67,7 @@ export const designSchema = z.strictObject({
     help: 'The hand that plucks. A left-handed build is the mirror image; every sheet says which it is.',
   }),
   units,
+  rule,
   box,
   scale,
   strings,
@@ -102,6 +105,7 @@ export const designSchema = z.strictObject({
       }),
     ),
   limits,
+  tolerances,
   overruled: z
     .record(z.string().max(200), z.string().max(500))
     .default({})
@@ -111,6 +115,7 @@ export const designSchema = z.strictObject({
         help: 'Findings you decided to live with, each with your reason.',
       }),
     ),
+  record,
 })
 
 /** A design as the engine takes it: complete, valid, never changed in place. */
