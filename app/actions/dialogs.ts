@@ -6,6 +6,7 @@ export type DialogName =
   | 'samples'
   | 'kept'
   | 'all-actions'
+  | 'from-label'
   | 'history'
   | 'row'
   | 'measure'

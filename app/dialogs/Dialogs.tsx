@@ -5,6 +5,7 @@ import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { AllActions } from './AllActions.tsx'
+import { FromLabel } from './FromLabel.tsx'
 import { History } from './History.tsx'
 import { Kept } from './Kept.tsx'
 import { MeasureDialog } from './MeasureDialog.tsx'
@@ -35,6 +36,8 @@ export function Dialogs() {
       return <RowDialog onClose={close} />
     case 'measure':
       return <MeasureDialog onClose={close} />
+    case 'from-label':
+      return <FromLabel onClose={close} />
     case 'trouble':
       return <Trouble />
     case null:

@@ -1,5 +1,12 @@
 /** Numbers as the screen says them: lengths in the builder's unit, everything else in its own. */
-import { type Face, type Finding, formatLength, type Layout, type Placed, stepOf } from '../../geometry/index.ts'
+import {
+  type Face,
+  type Finding,
+  formatLength,
+  type Layout,
+  type Placed,
+  stepOf,
+} from '../../geometry/index.ts'
 
 type Units = Layout['design']['units']
 

@@ -84,6 +84,7 @@ export const ENTRY_LISTS = [
   'stringing.stock',
   'woods',
   'measures',
+  'photos',
   'record.built',
   'record.history',
 ] as const
