@@ -2,6 +2,10 @@
 
 export { type Balance, balanceOf, type Held } from './balance/balance.ts'
 export type { Piece } from './balance/weight.ts'
+export { type LidCure, lidCuresOf } from './box/swing/cures.ts'
+export { type LidMotion, lidMotionOf } from './box/swing/lid-motion.ts'
+export { type LidSection, type Moving, runsAlong, type Standing } from './box/swing/section.ts'
+export { type Encounter, type Swing, swung } from './box/swing/swing.ts'
 export * from './checks/index.ts'
 export * from './design/index.ts'
 export { FACES, type Face, type Kind } from './kinds/kind.ts'

@@ -5,6 +5,7 @@ import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
+import { hingeParallel, lidClears, lidReach } from './rules/lid-opens.ts'
 import { neckLeft } from './rules/neck-left.ts'
 import { actionChange, headRoot, neckBow, neckGivesWay, neckStress, nutRise } from './rules/neck-load.ts'
 import { openingToEdge } from './rules/opening-to-edge.ts'
@@ -104,4 +105,7 @@ export const RULES: readonly Rule[] = [
   saddleFreeBand,
   balanceNearWall,
   headDrops,
+  lidClears,
+  lidReach,
+  hingeParallel,
 ]

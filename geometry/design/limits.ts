@@ -110,6 +110,11 @@ export const LIMITS = {
     label: 'Depth of a rim',
     why: 'As a share of the face’s thickness; deeper leaves too little. Common practice.',
   } as Limit,
+  lidClear: mm(
+    0.5,
+    'Room round a lid that opens',
+    'At every angle, to neck, blocks and walls. Common practice.',
+  ),
   rimLedge: mm(3, 'Ledge of a rim', 'Narrower, a ring has nothing to sit on. Common practice.'),
   sideAngleAtSaddle: {
     value: 3,

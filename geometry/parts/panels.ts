@@ -1,7 +1,7 @@
 /** Lid, base and walls as parts: what stands on them, the neck slots, and the lines to measure from. */
 import type { Face } from '../kinds/kind.ts'
 import { loadsOf } from '../loads/loads.ts'
-import { type Contour, move, rectangle, turn } from '../plane/index.ts'
+import { type Contour, move, type Point, rectangle, turn } from '../plane/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { stringAt } from '../solve/solve.ts'
 import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
@@ -103,6 +103,7 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
         ]
       : []),
     datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline'),
+    ...bevelLines(design.box.lid, panel),
     ...(neckTo - minX > SHORTEST_LINE
       ? [
           datum({ x: minX, y: -half }, { x: neckTo, y: -half }, 'Neck under the lid'),
@@ -143,6 +144,39 @@ function saddleRoom(layout: Layout, panel: Panel): Operation[] {
     ...across(band.to, 'A loose saddle stands free to here'),
     ...(line && inTune(minY).x > minX && inTune(maxY).x < maxX
       ? [datum(inTune(minY), inTune(maxY), 'Saddle in tune, by estimate')]
+      : []),
+  ]
+}
+
+const OPPOSITE = {
+  'bass wall': 'treble wall',
+  'treble wall': 'bass wall',
+  'neck end': 'tail end',
+  'tail end': 'neck end',
+} as const
+
+/** How far the lid's edges are bevelled so that it swings: scribed where the outer face is planed, a datum below. */
+function bevelLines(lid: Layout['design']['box']['lid'], { bounds: box }: Panel): Operation[] {
+  if (lid.kind !== 'hinged') return []
+  const along = (edge: keyof typeof OPPOSITE, deep: number): [Point, Point] => {
+    const x = edge === 'neck end' ? box.minX + deep : box.maxX - deep
+    const y = edge === 'bass wall' ? box.minY + deep : box.maxY - deep
+    return edge === 'neck end' || edge === 'tail end'
+      ? [
+          { x, y: box.minY },
+          { x, y: box.maxY },
+        ]
+      : [
+          { x: box.minX, y },
+          { x: box.maxX, y },
+        ]
+  }
+  return [
+    ...(lid.bevelAtHinge > 0
+      ? [mark(...along(lid.hingeEdge, lid.bevelAtHinge), 'Bevel from here to the hinge edge')]
+      : []),
+    ...(lid.bevelOpposite > 0
+      ? [datum(...along(OPPOSITE[lid.hingeEdge], lid.bevelOpposite), 'Bevel underneath, from here out')]
       : []),
   ]
 }

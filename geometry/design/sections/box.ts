@@ -1,6 +1,7 @@
 /** The box as measured from outside. */
 import { z } from 'zod'
 import { length, oneOf, woodName } from '../fields.ts'
+import { lidOpening } from './lid-opening.ts'
 
 const wall = (label: string) =>
   length(6, 0.2, 40, { label, help: 'Thickness of this wall, measured where the cut will be.' })
@@ -34,9 +35,9 @@ export const box = z
           label: 'Lid',
           help: 'Thickness of the lid, seen at a cut edge or a hole.',
         }),
-        kind: oneOf(['lift-off', 'glued'], 'lift-off', {
+        kind: oneOf(['lift-off', 'glued', 'hinged', 'sliding'], 'lift-off', {
           label: 'How the lid is held',
-          help: 'Lifts off (screws, pins, a tight fit), or glued for good.',
+          help: 'Lifts off (screws, pins, a tight fit), glued for good, swings on hinges, or slides out in grooves.',
         }),
         fit: oneOf(['on the walls', 'between the walls'], 'on the walls', {
           label: 'How the lid lies',
@@ -47,6 +48,7 @@ export const box = z
           help: 'Gap on each side of a lid let in between the walls.',
           when: { fit: ['between the walls'] },
         }),
+        ...lidOpening,
         stuff: woodName(
           'plywood',
           {
