@@ -2,6 +2,7 @@
 import { useState } from 'react'
 import { type Field, fieldsOf, solve } from '../../geometry/index.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
+import { LidSwing } from '../drawings/LidSwing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
@@ -54,9 +55,12 @@ export function Survey() {
           />
         </section>
       </form>
-      <section className="sheet" aria-label="The box as measured">
-        <BoxDrawing layout={solve(design)} lit={lit} />
-      </section>
+      <div className="survey-drawings">
+        <section className="sheet" aria-label="The box as measured">
+          <BoxDrawing layout={solve(design)} lit={lit} />
+        </section>
+        <LidSwing layout={solve(design)} />
+      </div>
     </>
   )
 }
