@@ -34,7 +34,7 @@ export const rooms: readonly Room[] = [
   },
   {
     name: 'build configuration',
-    files: /^(app|exporters)\/vite\.config\.ts$/,
+    files: /^(app|exporters)\/vite\.[a-z]+\.ts$/,
     doors: [],
     packages: ['vite', '@vitejs/plugin-react'],
     node: true,
@@ -72,7 +72,7 @@ export const rooms: readonly Room[] = [
     name: 'app',
     files: /^app\//,
     doors: [geometryDoor, exportersDoor, /^sample-boxes\//],
-    packages: ['react', 'react-dom', 'konva', 'react-konva', 'zustand', 'idb', 'zod'],
+    packages: ['react', 'react-dom', 'konva', 'react-konva', 'zustand', 'idb', 'zod', 'workbox-precaching'],
     node: false,
     exact: false,
     reason: 'the page enters geometry and exporters by their doors',
