@@ -22,7 +22,7 @@ import {
   sentenceOf,
   solve,
 } from '../geometry/index.ts'
-import { airOf, weightOf } from './report-body.ts'
+import { airOf, openingOf, weightOf } from './report-body.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
 export const REPORT_VERSION = 1
@@ -64,6 +64,7 @@ export function reportOf(design: Design) {
     pull: pullOf(layout),
     lid: lidOf(layout),
     chord: chordOf(layout),
+    opening: openingOf(layout),
     air: airOf(layout),
     weight: weightOf(layout),
     tailHoles: tailHolesOf(layout),

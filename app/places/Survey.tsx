@@ -1,8 +1,7 @@
 /** Survey: the box as measured, with every dimension a builder takes. */
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { type Field, fieldsOf, solve } from '../../geometry/index.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
-import { LidSwing } from '../drawings/LidSwing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
@@ -15,6 +14,11 @@ const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
   ['Lid', (name) => name.startsWith('lid.')],
   ['Base', (name) => name.startsWith('base.')],
 ]
+
+/** Fetched for a lid that opens, and only then: the first screen does without. */
+const LidSwing = lazy(() => import('../drawings/LidSwing.tsx').then((page) => ({ default: page.LidSwing })))
+
+const opens = (kind: string) => kind === 'hinged' || kind === 'sliding'
 
 export function Survey() {
   const design = useDesign()
@@ -59,7 +63,11 @@ export function Survey() {
         <section className="sheet" aria-label="The box as measured">
           <BoxDrawing layout={solve(design)} lit={lit} />
         </section>
-        <LidSwing layout={solve(design)} />
+        {opens(design.box.lid.kind) && (
+          <Suspense fallback={null}>
+            <LidSwing layout={solve(design)} />
+          </Suspense>
+        )}
       </div>
     </>
   )

@@ -83,6 +83,7 @@ export function hungBricks(layout: Layout): Brick[] {
 /** Bricks that stay when the lid opens: walls, base, neck, board and the block under the neck. */
 export function standingBricks(layout: Layout): Brick[] {
   const { box, neck, board } = layout
+  const { base } = layout.panels
   const upright = { z0: box.wallBottom, z1: box.wallTop }
   const { halfWidth: half } = box
   const between = { y0: box.insideBass, y1: box.insideTreble }
@@ -94,10 +95,10 @@ export function standingBricks(layout: Layout): Brick[] {
     { what: 'tail-end wall', x0: box.insideX1, x1: box.x1, ...between, ...upright },
     {
       what: 'base',
-      x0: box.insideX0,
-      x1: box.insideX1,
-      y0: box.insideBass,
-      y1: box.insideTreble,
+      x0: base.originX + base.bounds.minX,
+      x1: base.originX + base.bounds.maxX,
+      y0: base.bounds.minY,
+      y1: base.bounds.maxY,
       z0: box.baseBottom,
       z1: box.baseTop,
     },
