@@ -18,6 +18,7 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
+import { partsClear } from './rules/parts-clear.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -103,6 +104,7 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  partsClear,
   balanceNearWall,
   headDrops,
   lidClears,

@@ -4,6 +4,8 @@
  */
 import { halfWidthAt } from '../../neck/neck.ts'
 import type { Point } from '../../plane/index.ts'
+import { thingSolids } from '../../solids/bodies.ts'
+import type { Solid } from '../../solids/solid.ts'
 import type { Layout } from '../../solve/layout.ts'
 import type { Slab } from './clip.ts'
 
@@ -46,22 +48,23 @@ export interface Brick {
 /** Does this edge run along the neck? */
 export const runsAlong = (edge: LidEdge): boolean => edge === 'bass wall' || edge === 'treble wall'
 
+const brickOf = ({ of, box }: Solid): Brick => ({
+  what: of,
+  x0: box.minX,
+  x1: box.maxX,
+  y0: box.minY,
+  y1: box.maxY,
+  z0: box.minZ,
+  z1: box.maxZ,
+})
+
 /** Bricks that move with the lid, the lid itself left aside. Screws are drawn before it opens. */
 export function hungBricks(layout: Layout): Brick[] {
-  const { placed, panels, box, design, saddle } = layout
+  const { box, design, saddle } = layout
   const bricks: Brick[] = []
-  for (const { thing, kind, face, bounds, reach } of placed) {
-    if (face !== 'lid' || kind.overWall === 'meant' || -reach >= box.lidBottom) continue
-    const x = panels.lid.originX
-    bricks.push({
-      what: thing.id,
-      x0: x + bounds.minX,
-      x1: x + bounds.maxX,
-      y0: bounds.minY,
-      y1: bounds.maxY,
-      z0: -reach,
-      z1: box.lidBottom,
-    })
+  for (const solid of thingSolids(layout)) {
+    if (solid.face !== 'lid' || solid.sort !== 'hardware' || solid.box.minZ >= box.lidBottom) continue
+    bricks.push({ ...brickOf(solid), z1: Math.min(solid.box.maxZ, box.lidBottom) })
   }
   const { brace } = design
   if (brace.height > 0) {
@@ -129,6 +132,8 @@ export function standingBricks(layout: Layout): Brick[] {
       z1: board.top,
     })
   }
+  for (const solid of thingSolids(layout))
+    if (solid.face !== 'lid' && solid.sort === 'hardware') bricks.push(brickOf(solid))
   if (neck.block) {
     const { minX, maxX, minY, maxY } = neck.block
     bricks.push({

@@ -2,6 +2,7 @@
 import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
 import { ENDS } from './ends.ts'
+import { HARDWARE } from './hardware.ts'
 import { LID } from './lid.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
@@ -18,4 +19,5 @@ export const CASES: Cases = {
   ...SADDLE,
   ...BODY,
   ...LID,
+  ...HARDWARE,
 }
