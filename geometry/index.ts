@@ -2,6 +2,8 @@
 
 export { type Balance, balanceOf, type Held } from './balance/balance.ts'
 export type { Piece } from './balance/weight.ts'
+export { type Artwork, type ArtworkPiece, artworkOf } from './box/artwork.ts'
+export { type Inside, type InsidePiece, insidePiecesOf, isWood, seenFrom } from './box/inside-pieces.ts'
 export { type LidCure, lidCuresOf } from './box/swing/cures.ts'
 export { type LidMotion, lidMotionOf } from './box/swing/lid-motion.ts'
 export { type LidSection, type Moving, runsAlong, type Standing } from './box/swing/section.ts'

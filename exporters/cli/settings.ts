@@ -97,6 +97,9 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'list of makes':
     case 'list of strings':
     case 'list of woods':
+    case 'list of solids':
+    case 'list of artwork':
+    case 'list of corners':
     case 'list of measures':
     case 'list of dates':
     case 'finding → reason':

@@ -85,6 +85,8 @@ export const ENTRY_LISTS = [
   'woods',
   'record.built',
   'record.history',
+  'box.inside',
+  'artwork',
 ] as const
 
 function collect(node: Node, prefix: string, shallow: boolean): Field[] {

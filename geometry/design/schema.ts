@@ -9,6 +9,7 @@ import { LIMITS } from './limits.ts'
 import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
+import { artwork } from './sections/inside.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { nut, scale, strings } from './sections/playing.ts'
 import { record } from './sections/record.ts'
@@ -77,6 +78,7 @@ export const designSchema = z.strictObject({
   stringing,
   brace,
   balance,
+  artwork,
   things: z.array(thing).max(10000).default([]),
   woods: z
     .array(ownWood)

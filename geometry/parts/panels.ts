@@ -4,6 +4,7 @@ import { loadsOf } from '../loads/loads.ts'
 import { type Contour, move, type Point, rectangle, turn } from '../plane/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { stringAt } from '../solve/solve.ts'
+import { keptLines } from './kept.ts'
 import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOf, flipOperation } from './sheet-frame.ts'
@@ -24,6 +25,7 @@ export function panelPart(layout: Layout, face: Face): Part {
   const operations = [
     ...layout.placed.filter((thing) => thing.face === face).flatMap(operationsOf),
     ...structure(layout, panel),
+    ...keptLines(layout, panel),
   ]
   return {
     id: face,

@@ -2,6 +2,7 @@
 import { neckVolume } from '../balance/neck-volume.ts'
 import { area } from '../plane/index.ts'
 import { thingSolids } from '../solids/bodies.ts'
+import { insideSolids } from '../solids/inside.ts'
 import type { Layout } from '../solve/layout.ts'
 
 export interface Taken {
@@ -47,6 +48,8 @@ export function insideOf(layout: Layout): Inside {
   }
   const { brace } = design
   if (brace.height > 0) take('brace', brace.height * brace.width * (brace.runs === 'across' ? wide : long))
+  for (const { of, box: room } of insideSolids(layout))
+    take(of, (room.maxX - room.minX) * (room.maxY - room.minY) * (room.maxZ - room.minZ))
   const byThing = new Map<string, number>()
   for (const { of, sort, axis, contour, from, to } of thingSolids(layout)) {
     if (sort !== 'hardware') continue

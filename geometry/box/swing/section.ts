@@ -7,6 +7,7 @@ import type { Point } from '../../plane/index.ts'
 import { thingSolids } from '../../solids/bodies.ts'
 import type { Solid } from '../../solids/solid.ts'
 import type { Layout } from '../../solve/layout.ts'
+import { insidePiecesOf } from '../inside-pieces.ts'
 import type { Slab } from './clip.ts'
 
 export type LidEdge = 'bass wall' | 'treble wall' | 'neck end' | 'tail end'
@@ -48,7 +49,7 @@ export interface Brick {
 /** Does this edge run along the neck? */
 export const runsAlong = (edge: LidEdge): boolean => edge === 'bass wall' || edge === 'treble wall'
 
-const brickOf = ({ of, box }: Solid): Brick => ({
+const brickOf = ({ of, box }: Pick<Solid, 'of' | 'box'>): Brick => ({
   what: of,
   x0: box.minX,
   x1: box.maxX,
@@ -66,6 +67,8 @@ export function hungBricks(layout: Layout): Brick[] {
     if (solid.face !== 'lid' || solid.sort !== 'hardware' || solid.box.minZ >= box.lidBottom) continue
     bricks.push({ ...brickOf(solid), z1: Math.min(solid.box.maxZ, box.lidBottom) })
   }
+  for (const { piece, box: room } of insidePiecesOf(layout))
+    if (piece.fixed === 'under the lid') bricks.push(brickOf({ of: piece.id, box: room }))
   const { brace } = design
   if (brace.height > 0) {
     const across = brace.runs === 'across'
@@ -134,6 +137,8 @@ export function standingBricks(layout: Layout): Brick[] {
   }
   for (const solid of thingSolids(layout))
     if (solid.face !== 'lid' && solid.sort === 'hardware') bricks.push(brickOf(solid))
+  for (const { piece, box: room } of insidePiecesOf(layout))
+    if (piece.fixed !== 'under the lid') bricks.push(brickOf({ of: piece.id, box: room }))
   if (neck.block) {
     const { minX, maxX, minY, maxY } = neck.block
     bricks.push({

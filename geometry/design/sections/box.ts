@@ -1,6 +1,7 @@
 /** The box as measured from outside. */
 import { z } from 'zod'
 import { length, oneOf, woodName } from '../fields.ts'
+import { inside } from './inside.ts'
 import { lidOpening } from './lid-opening.ts'
 
 const wall = (label: string) =>
@@ -72,5 +73,6 @@ export const box = z
         }),
       })
       .prefault({}),
+    inside,
   })
   .prefault({})

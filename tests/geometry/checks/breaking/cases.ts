@@ -3,6 +3,7 @@ import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
 import { ENDS } from './ends.ts'
 import { HARDWARE } from './hardware.ts'
+import { INSIDE } from './inside.ts'
 import { LID } from './lid.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
@@ -19,5 +20,6 @@ export const CASES: Cases = {
   ...SADDLE,
   ...BODY,
   ...LID,
+  ...INSIDE,
   ...HARDWARE,
 }
