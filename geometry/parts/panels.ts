@@ -1,9 +1,11 @@
 /** Lid, base and walls as parts: what stands on them, the neck slots, and the lines to measure from. */
+import { endsOf, wallLinesOf } from '../box/outlines.ts'
 import type { Face } from '../kinds/kind.ts'
 import { loadsOf } from '../loads/loads.ts'
-import { type Contour, move, type Point, rectangle, turn } from '../plane/index.ts'
+import { type Contour, move, rectangle, turn } from '../plane/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { stringAt } from '../solve/solve.ts'
+import { bevelLines } from './bevels.ts'
 import { keptLines } from './kept.ts'
 import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
@@ -64,9 +66,12 @@ function operationsOf(placed: Placed): readonly Operation[] {
 }
 
 function structure(layout: Layout, panel: Panel): Operation[] {
-  const { minX, maxX, minY, maxY } = panel.bounds
+  const { minY, maxY } = panel.bounds
   if (panel.face === 'lid') return [...lidLines(layout, panel), ...tailHoles(layout, 'the lid', panel)]
-  if (panel.face === 'base') return [datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline')]
+  if (panel.face === 'base') {
+    const [from, to] = endsOf(layout, 'base')
+    return [datum({ x: from, y: 0 }, { x: to, y: 0 }, 'Centreline')]
+  }
   return [
     datum({ x: 0, y: minY }, { x: 0, y: maxY }, 'Centreline'),
     ...neckSlot(layout, panel),
@@ -76,7 +81,7 @@ function structure(layout: Layout, panel: Panel): Operation[] {
 
 function lidLines(layout: Layout, panel: Panel): Operation[] {
   const { box, neck, saddle, strings, design } = layout
-  const { minX, maxX } = panel.bounds
+  const [minX, maxX] = endsOf(layout, 'lid')
   const here = (x: number) => x - panel.originX
   const half = design.neck.width / 2
   const neckTo = Math.min(here(neck.x1), maxX)
@@ -84,13 +89,15 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
   const inside =
     design.box.lid.fit === 'between the walls'
       ? []
-      : datumBox(
-          here(box.insideX0),
-          box.insideBass,
-          here(box.insideX1),
-          box.insideTreble,
-          'Inside of the walls',
-        )
+      : layout.real
+        ? insideLines(layout, panel)
+        : datumBox(
+            here(box.insideX0),
+            box.insideBass,
+            here(box.insideX1),
+            box.insideTreble,
+            'Inside of the walls',
+          )
   const from = Math.max(minX, here(0))
   const to = Math.min(saddle.along, maxX)
   return [
@@ -150,43 +157,17 @@ function saddleRoom(layout: Layout, panel: Panel): Operation[] {
   ]
 }
 
-const OPPOSITE = {
-  'bass wall': 'treble wall',
-  'treble wall': 'bass wall',
-  'neck end': 'tail end',
-  'tail end': 'neck end',
-} as const
-
-/** How far the lid's edges are bevelled so that it swings: scribed where the outer face is planed, a datum below. */
-function bevelLines(lid: Layout['design']['box']['lid'], { bounds: box }: Panel): Operation[] {
-  if (lid.kind !== 'hinged') return []
-  const along = (edge: keyof typeof OPPOSITE, deep: number): [Point, Point] => {
-    const x = edge === 'neck end' ? box.minX + deep : box.maxX - deep
-    const y = edge === 'bass wall' ? box.minY + deep : box.maxY - deep
-    return edge === 'neck end' || edge === 'tail end'
-      ? [
-          { x, y: box.minY },
-          { x, y: box.maxY },
-        ]
-      : [
-          { x: box.minX, y },
-          { x: box.maxX, y },
-        ]
-  }
-  return [
-    ...(lid.bevelAtHinge > 0
-      ? [mark(...along(lid.hingeEdge, lid.bevelAtHinge), 'Bevel from here to the hinge edge')]
-      : []),
-    ...(lid.bevelOpposite > 0
-      ? [datum(...along(OPPOSITE[lid.hingeEdge], lid.bevelOpposite), 'Bevel underneath, from here out')]
-      : []),
-  ]
+function insideLines(layout: Layout, panel: Panel): Operation[] {
+  const { inside } = wallLinesOf(layout)
+  const walls = inside && move(inside, -panel.originX, 0)
+  return walls?.shape === 'chain' ? [{ kind: 'datum', line: walls, of: 'Inside of the walls' }] : []
 }
 
 function neckSlot(layout: Layout, panel: Panel): Operation[] {
   const slot = layout.neck.slots.find((one) => one.face === panel.face)
   if (!slot || slot.depth <= 0) return []
-  const height = -panel.bounds.minY
+  // Of a box whose lid and base meet nothing is left of a wall; the checks say so, the drawing stays a drawing.
+  const height = Math.max(layout.real ? slot.depth + slot.wallLeftBelow : -panel.bounds.minY, SHORTEST_LINE)
   const depth = slot.depth >= height ? height + RUN_OUT : slot.depth
   return [cut(rectangle(-slot.width / 2, -depth, slot.width / 2, RUN_OUT), 'Neck slot')]
 }

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { length, oneOf, woodName } from '../fields.ts'
 import { inside } from './inside.ts'
 import { lidOpening } from './lid-opening.ts'
+import { survey } from './survey.ts'
 
 const wall = (label: string) =>
   length(6, 0.2, 40, { label, help: 'Thickness of this wall, measured where the cut will be.' })
@@ -74,5 +75,6 @@ export const box = z
       })
       .prefault({}),
     inside,
+    survey,
   })
   .prefault({})

@@ -9,6 +9,7 @@ import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
+import { SURVEY } from './survey.ts'
 import { WOOD } from './wood.ts'
 
 export const CASES: Cases = {
@@ -22,4 +23,5 @@ export const CASES: Cases = {
   ...LID,
   ...INSIDE,
   ...HARDWARE,
+  ...SURVEY,
 }
