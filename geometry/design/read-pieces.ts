@@ -1,7 +1,12 @@
 /** What the schema cannot say of pieces inside and of artwork: names that are taken, outlines that are none. */
 import { faults, polygon } from '../plane/index.ts'
-import type { Fault } from './read.ts'
 import type { Design } from './schema.ts'
+
+/** As in `read.ts`: where, and a sentence. */
+interface Fault {
+  readonly path: string
+  readonly sentence: string
+}
 
 /** Faults of the lists `box.inside` and `artwork`. `things` have been looked at before. */
 export function pieceFaults(design: Design): Fault[] {

@@ -26,7 +26,8 @@ describe('the catalogue of fields', () => {
     const design = designOf()
     const held = Object.entries(design).filter(
       ([name, value]) =>
-        typeof value === 'object' && !['things', 'tolerances', 'woods', 'overruled'].includes(name),
+        typeof value === 'object' &&
+        !['things', 'artwork', 'tolerances', 'woods', 'overruled'].includes(name),
     )
     expect(sections()).toEqual(held.map(([name]) => name))
   })
@@ -96,6 +97,14 @@ describe('the catalogue of fields', () => {
       'kind',
       'fit',
       'play',
+      'hingeEdge',
+      'hingeIn',
+      'hingeDown',
+      'opens',
+      'bevelAtHinge',
+      'bevelOpposite',
+      'slidesTo',
+      'gap',
       'stuff',
       'grain',
     ])
