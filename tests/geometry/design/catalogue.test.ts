@@ -114,6 +114,7 @@ describe('the catalogue of fields', () => {
       'title',
       'notes',
       'hand',
+      'artwork',
       'things',
       'woods',
       'tolerances',
