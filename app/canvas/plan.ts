@@ -2,6 +2,7 @@
 import { halfWidthAt, type Layout, type Point, wallLinesOf } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { type Frame, movedFrame, toScreen } from './frame.ts'
+import { paintArtwork, paintInside } from './kept.ts'
 import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
 import { disc, type Pen, path, shape, slab, stroke, write } from './paint.ts'
 
@@ -65,6 +66,8 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
     }
   }
   shape(pen, lid, panels.lid.outline, { fill: looks.lid, stroke: looks.ink, width: THICK })
+  paintArtwork(pen, looks, lid, layout, 'lid')
+  paintInside(pen, looks, view, layout)
   const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
   const { inside } = wallLinesOf(layout)
   if (inside) shape(pen, view.plan, inside, hidden)

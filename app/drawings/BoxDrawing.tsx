@@ -71,7 +71,7 @@ function Views({
     ? { x: left, y: top + width * s + BETWEEN }
     : { x: left + length * s + BETWEEN, y: top + Math.max(0, (width * s - depth * s) / 2) }
   return (
-    <svg width={size.width} height={size.height} role="img" aria-label={label}>
+    <svg width={size.width} height={size.height} role={marks ? 'group' : 'img'} aria-label={label}>
       <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
       {marks?.({ x: left, y: top + (width / 2) * s, s, up: layout.up })}
       <End layout={layout} lit={lit} x={end.x} y={end.y} s={s} />
