@@ -133,7 +133,7 @@ function neckPieces(layout: Layout): Piece[] {
   if (neck.block) {
     const { minX, maxX, minY, maxY } = neck.block
     const high = Math.max(0, Math.min(neck.bottom, box.lidBottom) - box.baseTop)
-    pieces.push(wooden('block', wood, (maxX - minX) * (maxY - minY) * high, (minX + maxX) / 2))
+    pieces.push(wooden('neck block', wood, (maxX - minX) * (maxY - minY) * high, (minX + maxX) / 2))
   }
   const { brace } = design
   if (brace.height > 0) {

@@ -42,7 +42,7 @@ export function insideOf(layout: Layout): Inside {
   if (neck.block) {
     const { minX, maxX, minY, maxY } = neck.block
     take(
-      'block',
+      'neck block',
       (maxX - minX) * (maxY - minY) * Math.max(0, Math.min(neck.bottom, box.lidBottom) - box.baseTop),
     )
   }

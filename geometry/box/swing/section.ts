@@ -142,7 +142,7 @@ export function standingBricks(layout: Layout): Brick[] {
   if (neck.block) {
     const { minX, maxX, minY, maxY } = neck.block
     bricks.push({
-      what: 'block',
+      what: 'neck block',
       x0: minX,
       x1: maxX,
       y0: minY,
