@@ -1,5 +1,6 @@
 /** The plan from the front: box, lid, neck, board and frets. What stands on the lid is drawn over it. */
 import { halfWidthAt, type Layout, type Point, wallLinesOf } from '../../geometry/index.ts'
+import { paintPhoto } from '../photo/lying.ts'
 import type { View } from './camera.ts'
 import { type Frame, movedFrame, toScreen } from './frame.ts'
 import { paintArtwork, paintInside } from './kept.ts'
@@ -65,7 +66,9 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
         })
     }
   }
-  shape(pen, lid, panels.lid.outline, { fill: looks.lid, stroke: looks.ink, width: THICK })
+  shape(pen, lid, panels.lid.outline, { fill: looks.lid })
+  paintPhoto(pen, lid, layout, 'lid')
+  shape(pen, lid, panels.lid.outline, { stroke: looks.ink, width: THICK })
   paintArtwork(pen, looks, lid, layout, 'lid')
   paintInside(pen, looks, view, layout)
   const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }

@@ -10,6 +10,11 @@ import { type Drawing, PieceList } from '../parts/PieceList.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
 
+/** Photographs are not of the first screen. */
+const Photographs = lazy(() =>
+  import('../photo/Photographs.tsx').then((page) => ({ default: page.Photographs })),
+)
+
 const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
   ['Outside', (name) => !name.includes('.') && name !== 'inside'],
   ['Walls', (name) => name.startsWith('walls.')],
@@ -63,6 +68,9 @@ export function Survey() {
           <h2>Artwork to keep</h2>
           <PieceList list="artwork" {...marking} />
         </section>
+        <Suspense fallback={null}>
+          <Photographs />
+        </Suspense>
         <section className="form-group" aria-label="Notes">
           <TextField
             label="Notes"

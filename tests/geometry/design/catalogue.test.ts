@@ -26,8 +26,7 @@ describe('the catalogue of fields', () => {
     const design = designOf()
     const held = Object.entries(design).filter(
       ([name, value]) =>
-        typeof value === 'object' &&
-        !['things', 'artwork', 'tolerances', 'woods', 'overruled'].includes(name),
+        typeof value === 'object' && !Array.isArray(value) && !['tolerances', 'overruled'].includes(name),
     )
     expect(sections()).toEqual(held.map(([name]) => name))
   })
@@ -116,6 +115,7 @@ describe('the catalogue of fields', () => {
       'hand',
       'artwork',
       'things',
+      'photos',
       'woods',
       'tolerances',
       'overruled',
