@@ -348,7 +348,7 @@ function toleranceOf(finding: Finding, layout: Layout, worst: WorstCase | undefi
 const pointOf = ({ x, y }: Point) => ({ x, y })
 
 /** Every number to a millionth, and no minus nought; the shape stays as it was. */
-function tidied<T>(value: T): T {
+export function tidied<T>(value: T): T {
   if (typeof value === 'number') return ((Math.round(value * 1e6) || 0) / 1e6) as T
   if (Array.isArray(value)) return value.map(tidied) as T
   if (value === null || typeof value !== 'object') return value
