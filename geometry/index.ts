@@ -1,6 +1,7 @@
 /** The only door of the engine. */
 
 export * from './checks/index.ts'
+export * from './cutting/index.ts'
 export * from './design/index.ts'
 export { FACES, type Face, type Kind } from './kinds/kind.ts'
 export { KINDS, type KindName, kindOf } from './kinds/kinds.ts'

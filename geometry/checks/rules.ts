@@ -2,6 +2,7 @@
 import type { Rule } from './finding.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
+import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
 import { neckLeft } from './rules/neck-left.ts'
@@ -101,4 +102,6 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  toolFits,
+  webLeft,
 ]

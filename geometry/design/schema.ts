@@ -7,6 +7,7 @@ import { z } from 'zod'
 import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
 import { box } from './sections/box.ts'
+import { cutting } from './sections/cutting.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { nut, scale, strings } from './sections/playing.ts'
@@ -74,6 +75,7 @@ export const designSchema = z.strictObject({
   tailpiece,
   stringing,
   brace,
+  cutting,
   things: z.array(thing).max(10000).default([]),
   woods: z
     .array(ownWood)

@@ -1,5 +1,6 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
 import type { Cases } from './case.ts'
+import { CUTTING } from './cutting.ts'
 import { ENDS } from './ends.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
@@ -7,4 +8,4 @@ import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE }
+export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...CUTTING }
