@@ -1,10 +1,11 @@
-/** The command line: `lidwright check`, `templates`, `report` and `new`. Needs nothing but files. */
+/** The command line: `lidwright check`, `templates`, `sheet`, `report` and `new`. Needs nothing but files. */
 import { Command, CommanderError } from 'commander'
 import { addCheck } from './cli/check.ts'
 import { EXIT, type Io, Trouble } from './cli/io.ts'
 import { addNew } from './cli/new.ts'
 import { addReport } from './cli/report.ts'
 import { EXIT_CODES } from './cli/shared-help.ts'
+import { addSheet } from './cli/sheet.ts'
 import { addTemplates } from './cli/templates.ts'
 import { PROGRAM_VERSION } from './cli/version.ts'
 
@@ -70,6 +71,7 @@ ${EXIT_CODES}`,
   addCheck(program, io, end)
   addTemplates(program, io, end)
   addReport(program, io, end)
+  addSheet(program, io, end)
   addNew(program, io, end)
   return program
 }

@@ -1,25 +1,8 @@
 /** What each key of the JSON report holds: for the documentation, and for whoever reads a report. */
-export interface ReportKey {
-  /** Path from the top; `[]` stands for every entry of a list, `.*` for every name in a group. */
-  readonly key: string
-  readonly unit: string
-  readonly meaning: string
-}
+import { BODY_KEYS } from './report-body-keys.ts'
+import { box4, counts, mm, type ReportKey, rows, words, yesNo } from './report-key.ts'
 
-const rows = (unit: string, prefix: string, keys: Readonly<Record<string, string>>): ReportKey[] =>
-  Object.entries(keys).map(([key, meaning]) => ({ key: `${prefix}${key}`, unit, meaning }))
-const mm = (prefix: string, keys: Readonly<Record<string, string>>) => rows('mm', prefix, keys)
-const words = (prefix: string, keys: Readonly<Record<string, string>>) => rows('text', prefix, keys)
-const yesNo = (prefix: string, keys: Readonly<Record<string, string>>) => rows('yes or no', prefix, keys)
-const counts = (prefix: string, keys: Readonly<Record<string, string>>) => rows('count', prefix, keys)
-
-const box4 = (prefix: string, of: string) =>
-  mm(prefix, {
-    minX: `${of}: least x.`,
-    maxX: `${of}: greatest x.`,
-    minY: `${of}: least y.`,
-    maxY: `${of}: greatest y.`,
-  })
+export type { ReportKey }
 
 /** In the order in which the report holds them. */
 export const REPORT_KEYS: readonly ReportKey[] = [
@@ -250,6 +233,7 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   ...rows('per second', 'chord.', {
     'beats[]': 'Beats of each string with the next as stated, or null where no ear hears them.',
   }),
+  ...BODY_KEYS,
   ...counts('tailHoles[].', { number: '1 on the bass side.' }),
   ...mm('tailHoles[].', {
     fromNut: 'From the nut.',

@@ -22,6 +22,7 @@ import {
   sentenceOf,
   solve,
 } from '../geometry/index.ts'
+import { airOf, weightOf } from './report-body.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
 export const REPORT_VERSION = 1
@@ -63,6 +64,8 @@ export function reportOf(design: Design) {
     pull: pullOf(layout),
     lid: lidOf(layout),
     chord: chordOf(layout),
+    air: airOf(layout),
+    weight: weightOf(layout),
     tailHoles: tailHolesOf(layout),
     posts: layout.posts.map((post, index) => ({
       number: index + 1,

@@ -1,6 +1,5 @@
 /** What is wrong, hatched where it is: crossed for a stop, one way for care, each with its number. */
-import type { Face, Finding, Layout, Point } from '../../geometry/index.ts'
-import { sayMeasure } from '../parts/say.ts'
+import { type Face, type Finding, formatMeasure, type Layout, type Point } from '../../geometry/index.ts'
 import { type Frame, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
 import { hatch, type Pen, stroke, wide, write } from './paint.ts'
@@ -98,9 +97,9 @@ function paintOne(
 function words(finding: Finding, layout: Layout, lit: boolean): string {
   const { units } = layout.design
   if (finding.measured === null) return finding.grade === 'stop' ? '!' : ''
-  const measured = sayMeasure(finding.measured, finding.unit, units)
+  const measured = formatMeasure(finding.measured, finding, units)
   if (!lit || finding.limit === null) return measured
-  return `${measured}, limit ${sayMeasure(finding.limit, finding.unit, units)}`
+  return `${measured}, limit ${formatMeasure(finding.limit, finding, units)}`
 }
 
 function label(

@@ -1,4 +1,5 @@
 /** How far each fretted note is off, string by string: with the saddle as stated, and as it would be at the bare scale. */
+import { useState } from 'react'
 import { intonationOf, loadsOf } from '../../geometry/index.ts'
 import { useLayout } from './calm.ts'
 import { sayCents } from './say-loads.ts'
@@ -15,8 +16,17 @@ const LEAST = 5
 
 type Cents = readonly (number | null)[]
 
+/** Before and after: where the saddle stands for the figures of the table. */
+const SADDLES = {
+  before: 'at the bare scale, not set back',
+  asStated: 'as stated',
+  after: 'set back for each string by itself',
+} as const
+type Shown = keyof typeof SADDLES
+
 export function CentsPlot() {
   const layout = useLayout()
+  const [shown, setShown] = useState<Shown>('asStated')
   const { frets, design } = layout
   const numbers = frets.filter((fret) => fret.number > 0).map((fret) => fret.number)
   const strings = intonationOf(layout)
@@ -86,6 +96,16 @@ export function CentsPlot() {
       </p>
       <details className="fret-table">
         <summary className="small">As a table</summary>
+        <label className="small">
+          Saddle{' '}
+          <select value={shown} onChange={(event) => setShown(event.target.value as Shown)}>
+            {Object.entries(SADDLES).map(([name, words]) => (
+              <option key={name} value={name}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </label>
         <table>
           <thead>
             <tr>
@@ -102,7 +122,7 @@ export function CentsPlot() {
               <tr key={number}>
                 <th scope="row">{number}</th>
                 {strings.map((one, index) => (
-                  <td key={index}>{sayCents(one?.asStated[fret] ?? null)}</td>
+                  <td key={index}>{sayCents(one?.[shown][fret] ?? null)}</td>
                 ))}
               </tr>
             ))}

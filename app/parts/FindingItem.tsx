@@ -1,9 +1,19 @@
 /** One finding in full: what was measured, the limit, the margin, where, and the builder's own decision about it. */
 import { useId, useState } from 'react'
-import { change, type Finding, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
+import {
+  change,
+  type Finding,
+  formatMeasure,
+  type Layout,
+  type Rule,
+  ruleOf,
+  SOURCES,
+  sentenceOf,
+} from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
 import { Sign } from './Sign.tsx'
-import { FACE_TITLES, nameOf, sayMargin, sayMeasure } from './say.ts'
+import { FACE_TITLES, nameOf } from './say.ts'
+import { sayMargin } from './say-findings.ts'
 import { pieceOf, selectable } from './structure.ts'
 
 export interface FindingItemProps {
@@ -34,7 +44,7 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         </span>
         {measured !== null && margin !== null && !(unit === 'count' && grade === 'clear') && (
           <b className={`finding-margin ${grade}`} title="Margin to the limit">
-            {sayMargin(margin, unit, units)}
+            {sayMargin(margin, finding, units)}
           </b>
         )}
       </button>
@@ -43,18 +53,18 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         <dl className="finding-numbers">
           <div>
             <dt>measured</dt>
-            <dd>{sayMeasure(measured, unit, units)}</dd>
+            <dd>{formatMeasure(measured, finding, units, { unit: true })}</dd>
           </div>
           {limit !== null && (
             <div>
               <dt>limit</dt>
-              <dd>{sayMeasure(limit, unit, units)}</dd>
+              <dd>{formatMeasure(limit, finding, units, { unit: true })}</dd>
             </div>
           )}
           {margin !== null && (
             <div>
               <dt>margin</dt>
-              <dd className={grade}>{sayMargin(margin, unit, units)}</dd>
+              <dd className={grade}>{sayMargin(margin, finding, units)}</dd>
             </div>
           )}
           <div>
@@ -63,12 +73,22 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
           </div>
         </dl>
       )}
+      {lit && <Basis names={ruleOf(finding.rule).basis} />}
       {lit && <Decide finding={finding} layout={layout} />}
       {!lit && finding.overruled !== undefined && (
         <p className="small soft">Overruled: {finding.overruled}</p>
       )}
     </article>
   )
+}
+
+/** Where a reckoned number comes from. */
+function Basis({ names = [] }: { readonly names: Rule['basis'] }) {
+  return names.map((name) => (
+    <p key={name} className="finding-words small soft">
+      {SOURCES[name]}
+    </p>
+  ))
 }
 
 function whereWords({ where }: Finding): string {

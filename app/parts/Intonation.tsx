@@ -13,6 +13,7 @@ import { CentsPlot } from './CentsPlot.tsx'
 import { useLayout } from './calm.ts'
 import { sayLength, sayStep } from './say.ts'
 import { onTheRule, sayCents, sayDegrees, sayFine } from './say-loads.ts'
+import { WhereFrom } from './WhereFrom.tsx'
 
 export function Intonation() {
   const layout = useLayout()
@@ -24,6 +25,7 @@ export function Intonation() {
       </div>
       <CentsPlot />
       <Rounding layout={layout} />
+      <WhereFrom layout={layout} formulas={['setback', 'heights']} stuff={['strings']} />
     </div>
   )
 }

@@ -16,6 +16,7 @@ import { useLayout } from './calm.ts'
 import { sayMissing } from './PullTable.tsx'
 import { sayLength } from './say.ts'
 import { sayDegrees, sayFine, sayPull } from './say-loads.ts'
+import { WhereFrom } from './WhereFrom.tsx'
 
 interface Row {
   readonly what: string
@@ -60,6 +61,7 @@ export function NeckAndLid() {
         </tbody>
       </table>
       <Cures layout={layout} />
+      <WhereFrom layout={layout} formulas={['neck', 'lid', 'heights', 'pull']} stuff={['neck', 'lid']} />
     </section>
   )
 }

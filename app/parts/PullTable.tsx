@@ -12,6 +12,7 @@ import { sayGauge } from './Gauges.tsx'
 import { ShareBar } from './ShareBar.tsx'
 import { madeOf } from './StringRows.tsx'
 import { sayPull } from './say-loads.ts'
+import { WhereFrom } from './WhereFrom.tsx'
 
 export function PullTable() {
   const layout = useLayout()
@@ -62,6 +63,9 @@ export function PullTable() {
           An estimate from scale, pitch and what a metre weighs. The two ticks are where care and where stop
           begin. <b>Protect your eyes when you bring a string to pitch for the first time.</b>
         </p>
+      )}
+      {totalPull !== null && (
+        <WhereFrom layout={layout} formulas={['pull', 'strength']} stuff={['strings']} />
       )}
     </section>
   )

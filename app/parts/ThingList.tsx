@@ -1,10 +1,18 @@
 /** Everything on the instrument, by face: a real list, so that what the canvas draws can be read and reached. */
-import { check, FACES, type Face, type Finding, KINDS, type Layout } from '../../geometry/index.ts'
+import {
+  check,
+  FACES,
+  type Face,
+  type Finding,
+  formatMeasure,
+  KINDS,
+  type Layout,
+} from '../../geometry/index.ts'
 import { addThing, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Menu } from './Menu.tsx'
 import { Sign } from './Sign.tsx'
-import { FACE_TITLES, nameOf, sayMeasure } from './say.ts'
+import { FACE_TITLES, nameOf } from './say.ts'
 import { namesOf, PIECES } from './structure.ts'
 import { tightestAbout } from './tightness.ts'
 
@@ -32,8 +40,8 @@ export function ThingList() {
         )
       })}
       <Group
-        title="Neck and strings"
-        rows={['neck', 'board', 'headstock', 'nut', 'strings'].flatMap(piece)}
+        title="Neck, strings and brace"
+        rows={['neck', 'board', 'headstock', 'nut', 'strings', 'brace'].flatMap(piece)}
         {...shared}
       />
     </nav>
@@ -103,9 +111,9 @@ function ThingRow({ row, layout, findings }: { row: Row; layout: Layout; finding
         {tight && tight.measured !== null && (
           <span
             className={`thing-margin ${tight.grade}`}
-            title={`Tightest: ${sayMeasure(tight.measured, tight.unit, layout.design.units)}`}
+            title={`Tightest: ${formatMeasure(tight.measured, tight, layout.design.units)}`}
           >
-            {sayMeasure(tight.measured, tight.unit, layout.design.units)}
+            {formatMeasure(tight.measured, tight, layout.design.units)}
           </span>
         )}
       </button>

@@ -1,9 +1,10 @@
 /** The tightest margins, always at the foot of the page: measured, limit, and what is left between them. */
-import { check, type Finding, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
+import { check, type Finding, formatMeasure, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
 import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Sign } from './Sign.tsx'
-import { nameOf, sayMargin, sayMeasure } from './say.ts'
+import { nameOf } from './say.ts'
+import { sayMargin } from './say-findings.ts'
 import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
 
@@ -32,7 +33,7 @@ export function TightestStrip() {
 
 function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; lit: boolean }) {
   const { units } = layout.design
-  const { measured, limit, margin, unit, grade } = finding
+  const { measured, limit, margin, grade } = finding
   if (measured === null || limit === null || margin === null) return null
   const thing = selectable(finding.about, layout)
   const of = finding.about.map((id) => nameOf(id, layout)).join(', ')
@@ -57,10 +58,10 @@ function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; li
       <Scale at={position(margin, limit)} grade={grade} />
       <span className="margin-numbers">
         <span>
-          {sayMeasure(measured, unit, units)}
-          <span className="soft"> of {sayMeasure(limit, unit, units)}</span>
+          {formatMeasure(measured, finding, units)}
+          <span className="soft"> of {formatMeasure(limit, finding, units)}</span>
         </span>
-        <b className={grade}>{sayMargin(margin, unit, units)}</b>
+        <b className={grade}>{sayMargin(margin, finding, units)}</b>
       </span>
     </button>
   )
@@ -90,22 +91,6 @@ function Scale({ at, grade }: { at: number; grade: Finding['grade'] }) {
       )}
       <line className="margin-tick" x1={LIMIT_AT * 100} x2={LIMIT_AT * 100} y1="0" y2="12" />
       <line className="margin-dot" x1={at * 100} x2={at * 100} y1="6" y2="6" />
-    </svg>
-  )
-}
-
-/** Hatchings for every little scale on the page. */
-export function Hatchings() {
-  return (
-    <svg className="unseen" aria-hidden="true" width="0" height="0">
-      <defs>
-        <pattern id="crossed" width="5" height="5" patternUnits="userSpaceOnUse">
-          <path className="hatch-stop" d="M0 5 5 0M0 0l5 5" />
-        </pattern>
-        <pattern id="slanted" width="4" height="6" patternUnits="userSpaceOnUse">
-          <path className="hatch-care" d="M0 6 4 0" />
-        </pattern>
-      </defs>
     </svg>
   )
 }

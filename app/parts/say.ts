@@ -1,13 +1,5 @@
 /** Numbers as the screen says them: lengths in the builder's unit, everything else in its own. */
-import {
-  type Face,
-  type Finding,
-  formatLength,
-  formatShare,
-  type Layout,
-  ruleOf,
-  stepOf,
-} from '../../geometry/index.ts'
+import { type Face, type Finding, formatLength, type Layout, stepOf } from '../../geometry/index.ts'
 
 type Units = Layout['design']['units']
 
@@ -26,35 +18,6 @@ export const sayLength = (mm: number, units: Units): string => formatLength(mm, 
 /** A length to the hundredth of a millimetre, whatever the unit shown. */
 export const exactly = (mm: number): string =>
   `${formatLength(mm, { display: 'mm', fraction: 0 }, { decimals: 2 })} mm`
-
-/** A finding's number in its own unit. Example: `sayMeasure(3.2, 'degrees', units)` is `3.2°`. */
-export function sayMeasure(value: number, unit: Finding['unit'], units: Units): string {
-  switch (unit) {
-    case 'mm':
-      return formatLength(value, units)
-    case 'degrees':
-      return `${value.toFixed(1)}°`
-    case 'share':
-      return formatShare(value)
-    case 'newtons':
-      return `${value.toFixed(0)} N`
-    case 'count':
-      return String(Math.round(value))
-  }
-}
-
-/** A margin with its sign: `+3/32`, `−3/8`, `0`. */
-export function sayMargin(value: number, unit: Finding['unit'], units: Units): string {
-  const text = sayMeasure(value, unit, units).replace('-', '−')
-  return value > 0 && !/^0(\.0+)?[°%]?$/.test(text) ? `+${text}` : text
-}
-
-/** What a finding is called, and which things it is about. */
-export function titleOf(finding: Finding, layout: Layout): string {
-  return `${ruleOf(finding.rule).title}`.concat(
-    finding.about.length > 0 ? `: ${finding.about.map((id) => nameOf(id, layout)).join(', ')}` : '',
-  )
-}
 
 /** A thing by the name its builder gave it, by its kind and id where he gave none; anything else as it is called. */
 export function nameOf(id: string, layout: Layout): string {

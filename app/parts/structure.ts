@@ -34,6 +34,7 @@ export const PIECES: readonly Piece[] = [
   { id: 'headstock', title: 'Headstock', section: 'headstock' },
   { id: 'nut', title: 'Nut', section: 'nut' },
   { id: 'strings', title: 'Strings', section: 'strings' },
+  { id: 'brace', title: 'Brace under the lid', section: 'brace' },
 ]
 
 export const pieceOf = (id: string | null): Piece | undefined => PIECES.find((one) => one.id === id)

@@ -28,6 +28,7 @@ const GROUPS: readonly (readonly [section: string, title: string])[] = [
   ['saddle', 'Saddle'],
   ['tailpiece', 'Tailpiece'],
   ['brace', 'Brace under the lid'],
+  ['balance', 'Weight and balance'],
 ]
 
 /** Not a section of fields but a list; it stands at the end of the form. */

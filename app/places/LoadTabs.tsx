@@ -3,6 +3,7 @@
  * sees cost nothing.
  */
 import { type ComponentType, type KeyboardEvent, useId, useState } from 'react'
+import { AirAndWeight } from '../parts/AirAndWeight.tsx'
 import { FretTable } from '../parts/FretTable.tsx'
 import { Intonation } from '../parts/Intonation.tsx'
 import { NeckAndLid } from '../parts/NeckAndLid.tsx'
@@ -16,6 +17,7 @@ const SIDES: readonly Side[] = [
   ['Heights and intonation', Intonation],
   ['Neck and lid', NeckAndLid],
   ['Tuned pure', PureTuning],
+  ['Air and weight', AirAndWeight],
   ['Frets', FretTable],
 ]
 

@@ -4,9 +4,7 @@ import {
   blocks,
   check,
   type Finding,
-  formatAngle,
-  formatLength,
-  formatShare,
+  formatMeasure,
   type Grade,
   type Layout,
   ruleOf,
@@ -112,20 +110,7 @@ function linesOf(finding: Finding, layout: Layout): string[] {
 }
 
 function measuresOf(finding: Finding, { design }: Layout): string {
-  const show = (value: number) => {
-    switch (finding.unit) {
-      case 'mm':
-        return formatLength(value, design.units, { unit: true })
-      case 'degrees':
-        return formatAngle((value * Math.PI) / 180)
-      case 'share':
-        return formatShare(value)
-      case 'newtons':
-        return `${value.toFixed(1)} N`
-      case 'count':
-        return String(value)
-    }
-  }
+  const show = (value: number) => formatMeasure(value, finding, design.units, { unit: true })
   const side = ruleOf(finding.rule).wants === 'least' ? 'at least' : 'at most'
   const parts = [`measured ${show(finding.measured ?? 0)}`, `${side} ${show(finding.limit ?? 0)}`]
   if (finding.margin !== null) parts.push(`margin ${show(finding.margin)}`)

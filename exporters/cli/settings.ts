@@ -77,6 +77,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'degrees':
     case 'share':
     case 'newtons':
+    case 'g':
     case 'hertz':
       return numberOf(text.replace(/°$/, ''))
     case 'yes or no':
@@ -96,6 +97,8 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'list of makes':
     case 'list of strings':
     case 'list of woods':
+    case 'list of measures':
+    case 'list of dates':
     case 'finding → reason':
       return jsonOf(text)
     default:

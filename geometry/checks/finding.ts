@@ -7,6 +7,7 @@ import type { Face } from '../kinds/kind.ts'
 import type { Point } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
 import type { Say } from './say.ts'
+import type { SourceName } from './sources.ts'
 
 /** `stop`: cannot be built or will fail. `care`: risky, the builder may overrule it. `clear`: measured and good. */
 export type Grade = 'stop' | 'care' | 'note' | 'clear'
@@ -53,6 +54,10 @@ export interface Rule {
   /** `least`: more is better; `most`: less is better. */
   readonly wants: 'least' | 'most'
   readonly limits: readonly LimitName[]
+  /** Where its number comes from, where it is reckoned rather than measured on the drawing. */
+  readonly basis?: readonly SourceName[]
+  /** Its lengths are too fine for a rule: said to a hundredth of a millimetre. */
+  readonly fine?: boolean
   measure(layout: Layout, limit: (name: LimitName) => number): Iterable<Measurement>
   /** What was measured, what is wrong, what would do; one or two sentences. */
   words(finding: Finding, say: Say, layout: Layout): string

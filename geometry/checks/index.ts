@@ -1,4 +1,6 @@
 export { blocks, check, ruleOf, sentenceOf } from './check.ts'
 export type { Finding, Grade, Rule, Where } from './finding.ts'
 export { limitOf } from './finding.ts'
+export { formatMeasure } from './measure.ts'
 export { RULES } from './rules.ts'
+export { SOURCES, type SourceName } from './sources.ts'

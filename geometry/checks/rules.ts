@@ -1,5 +1,6 @@
 /** The one list of rules. A new rule is one file in `rules/` and one line here. */
 import type { Rule } from './finding.ts'
+import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
 import { toolFits, webLeft } from './rules/cutting.ts'
@@ -17,6 +18,7 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
+import { partsClear } from './rules/parts-clear.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -104,4 +106,7 @@ export const RULES: readonly Rule[] = [
   saddleFreeBand,
   toolFits,
   webLeft,
+  partsClear,
+  balanceNearWall,
+  headDrops,
 ]

@@ -132,4 +132,10 @@ export const LOAD_LIMITS = {
     'Saddle line off its place',
     'A millimetre is some three cents at the octave. Common practice.',
   ),
+  balanceOff: limit(
+    'mm',
+    60,
+    'Balance point from the neck-end face',
+    'Farther towards the head it dives on strap or knee, farther towards the tail it tips back. Common practice.',
+  ),
 } satisfies Record<string, Limit>

@@ -88,7 +88,7 @@ function beyondSchema(design: Design): DesignReading {
 }
 
 /** Every wood that is named must be one, and an own wood must have a name of its own. */
-function woodFaults({ woods, neck, board, brace, box }: Design): Fault[] {
+function woodFaults({ woods, neck, board, brace, box, balance }: Design): Fault[] {
   const faults: Fault[] = []
   woods.forEach(({ name }, index) => {
     const taken = lidStuffNamed(name, []) !== null || woods.findIndex((one) => one.name === name) < index
@@ -108,8 +108,11 @@ function woodFaults({ woods, neck, board, brace, box }: Design): Fault[] {
     ['brace.wood', brace.wood],
   ] as const)
     if (!woodNamed(name, woods)) faults.push(unknown(path, name, ''))
-  if (!lidStuffNamed(box.lid.stuff, woods))
-    faults.push(unknown('box.lid.stuff', box.lid.stuff, ', or "plywood"'))
+  for (const [path, name] of [
+    ['box.lid.stuff', box.lid.stuff],
+    ['balance.walls', balance.walls],
+  ] as const)
+    if (!lidStuffNamed(name, woods)) faults.push(unknown(path, name, ', or "plywood"'))
   return faults
 }
 

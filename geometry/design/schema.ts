@@ -6,11 +6,13 @@
 import { z } from 'zod'
 import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
+import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
 import { cutting } from './sections/cutting.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { nut, scale, strings } from './sections/playing.ts'
+import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
 import { ownWood } from './sections/woods.ts'
@@ -76,6 +78,7 @@ export const designSchema = z.strictObject({
   stringing,
   brace,
   cutting,
+  balance,
   things: z.array(thing).max(10000).default([]),
   woods: z
     .array(ownWood)
@@ -97,6 +100,7 @@ export const designSchema = z.strictObject({
         help: 'Findings you decided to live with, each with your reason.',
       }),
     ),
+  record,
 })
 
 /** A design as the engine takes it: complete, valid, never changed in place. */

@@ -72,6 +72,7 @@ export const soundHole = defineKind({
   overWall: 'avoid',
   edgeLimit: 'openingToEdge',
   gapLimit: 'betweenOpenings',
+  air: true,
   rim: (hole) => (hole.rimWidth > 0 ? { depth: hole.rimDepth, ledge: hole.rimWidth } : null),
   size: (hole) =>
     hole.shape === 'round'

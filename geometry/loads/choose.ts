@@ -51,9 +51,11 @@ function usualRows(): readonly StockRow[] {
 
 const THOUSANDTHS = 1000 / 25.4
 
-/** `.026w` for a wound string of 0.66 mm. */
-const nameOfStock = ({ gauge, construction }: Stocked): string =>
-  `.${String(Math.round(gauge * THOUSANDTHS)).padStart(3, '0')}${construction === 'wound' ? 'w' : ''}`
+/** `.026w` for a wound string of 0.66 mm, `.028 nylon` for one that is not of steel. */
+const nameOfStock = ({ gauge, construction, material }: Stocked): string =>
+  `.${String(Math.round(gauge * THOUSANDTHS)).padStart(3, '0')}${construction === 'wound' ? 'w' : ''}${
+    material === 'music wire' ? '' : ` ${material}`
+  }`
 
 /** The builder's own drawer, or what is usually sold. */
 function rowsOf({ stock }: Design['stringing']): readonly StockRow[] {

@@ -12,4 +12,5 @@ export {
 export { lidStressOf, type StatedBrace } from './lid-loads.ts'
 export { loadsOf } from './loads.ts'
 export { type StatedPitch, type StringTrouble, usualMake } from './strung.ts'
+export { stuffSources } from './stuff-sources.ts'
 export type * from './types.ts'

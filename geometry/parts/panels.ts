@@ -1,5 +1,6 @@
 /** Lid, base and walls as parts: what stands on them, the neck slots, and the lines to measure from. */
 import type { Face } from '../kinds/kind.ts'
+import { loadsOf } from '../loads/loads.ts'
 import { type Contour, move, rectangle, turn } from '../plane/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { stringAt } from '../solve/solve.ts'
@@ -98,6 +99,7 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
             { x: saddle.along, y: saddle.foot.maxY },
             'Saddle line',
           ),
+          ...saddleRoom(layout, panel),
         ]
       : []),
     datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline'),
@@ -118,6 +120,30 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
           `String ${string.number}`,
         ),
       ),
+  ]
+}
+
+/** Where a loose saddle must be free to stand, and the straight line on which it plays in tune by estimate. */
+function saddleRoom(layout: Layout, panel: Panel): Operation[] {
+  const { missing, saddle } = loadsOf(layout)
+  if (missing) return []
+  const { minX, maxX } = panel.bounds
+  const { minY, maxY } = layout.saddle.foot
+  const across = (x: number, of: string) => {
+    const here = x - panel.originX
+    return here > minX && here < maxX ? [datum({ x: here, y: minY }, { x: here, y: maxY }, of)] : []
+  }
+  const { line, band } = saddle
+  const inTune = (y: number) => ({
+    x: layout.design.scale.length + (line?.atCentre ?? 0) + Math.tan(line?.slant ?? 0) * y - panel.originX,
+    y,
+  })
+  return [
+    ...across(band.from, 'A loose saddle stands free from here'),
+    ...across(band.to, 'A loose saddle stands free to here'),
+    ...(line && inTune(minY).x > minX && inTune(maxY).x < maxX
+      ? [datum(inTune(minY), inTune(maxY), 'Saddle in tune, by estimate')]
+      : []),
   ]
 }
 

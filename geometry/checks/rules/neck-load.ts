@@ -47,6 +47,8 @@ const bends = ({ name, title, limit: limitName, measure, words, usual }: Bend): 
   unit: 'mm',
   wants: 'most',
   limits: [limitName],
+  fine: true,
+  basis: ['neck', 'pull'],
   *measure(layout, limit): Iterable<Measurement> {
     const { neck, totalPull } = loadsOf(layout)
     if (!neck || totalPull === null) return
@@ -105,6 +107,7 @@ export const neckGivesWay: Rule = {
   unit: 'newtons',
   wants: 'most',
   limits: [],
+  basis: ['neck', 'pull'],
   *measure(layout) {
     const { totalPull, neckTrouble } = loadsOf(layout)
     if (totalPull === null || neckTrouble !== 'gives way') return
@@ -131,6 +134,7 @@ export const neckStress: Rule = {
   unit: 'share',
   wants: 'most',
   limits: ['neckStress', 'neckStressMost'],
+  basis: ['neck', 'pull'],
   *measure(layout, limit) {
     const { neck } = loadsOf(layout)
     if (!neck) return
@@ -163,6 +167,7 @@ export const headRoot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['headRoot'],
+  basis: ['neck', 'pull'],
   *measure(layout, limit) {
     if (loadsOf(layout).missing) return
     const measured = headRootOf(layout.design)

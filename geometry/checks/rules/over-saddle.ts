@@ -24,6 +24,7 @@ export const breakAngleAtSaddle = perString({
   unit: 'degrees',
   wants: 'least',
   limits: ['breakAngleAtSaddle'],
+  basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
     const measured = degrees(atSaddle.total)
@@ -47,6 +48,7 @@ export const breakAngleHeavy = perString({
   unit: 'degrees',
   wants: 'most',
   limits: ['breakAngleMost'],
+  basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
     const measured = degrees(atSaddle.total)
@@ -69,6 +71,7 @@ export const breakAngleAtNut = perString({
   unit: 'degrees',
   wants: 'least',
   limits: ['breakAngleAtNut'],
+  basis: ['heights'],
   measure({ breakAtNut, atPitch }, limit) {
     if (!atPitch || breakAtNut === null) return null
     const measured = degrees(breakAtNut)
@@ -107,13 +110,15 @@ export const lidSag: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['lidSag'],
+  fine: true,
+  basis: ['lid', 'pull'],
   *measure(layout, limit) {
     const { lid } = loadsOf(layout)
     if (!lid) return
     const wanted = limit('lidSag')
     const { x } = layout.saddle
     yield {
-      about: ['lid'],
+      about: ['lid', 'brace'],
       measured: lid.sag,
       limit: wanted,
       grade: lid.sag > wanted + ROUNDING ? 'care' : 'clear',

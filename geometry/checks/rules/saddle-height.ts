@@ -29,6 +29,7 @@ const built = (side: 'low' | 'tall', limitName: LimitName): Rule => ({
   unit: 'mm',
   wants: side === 'low' ? 'least' : 'most',
   limits: [limitName],
+  basis: ['heights'],
   *measure(layout, limit) {
     const { missing, saddle } = loadsOf(layout)
     if (missing) return
@@ -61,6 +62,8 @@ export const actionAsWanted: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['actionOff'],
+  fine: true,
+  basis: ['heights'],
   *measure(layout, limit) {
     const { missing, saddle } = loadsOf(layout)
     if (missing) return
@@ -92,6 +95,8 @@ export const saddleLineOff: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['setbackOff'],
+  fine: true,
+  basis: ['setback'],
   *measure(layout, limit) {
     const { design, saddle } = layout
     const { line } = loadsOf(layout).saddle
@@ -135,6 +140,7 @@ export const saddleFreeBand: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  basis: ['setback'],
   *measure(layout) {
     const { missing, saddle: loads } = loadsOf(layout)
     if (missing) return

@@ -77,6 +77,7 @@ export const stringBreaking = perString({
   unit: 'share',
   wants: 'most',
   limits: ['stringStrained', 'stringBreaking'],
+  basis: ['pull', 'strength'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
     const { shareOfBreaking: measured, tension, pitch } = atPitch
@@ -104,6 +105,7 @@ export const stringSlack = perString({
   unit: 'newtons',
   wants: 'least',
   limits: ['stringSlack'],
+  basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
     const wanted = limit('stringSlack') * (isSoft(atPitch.body) ? SOFT_SHARE : 1)
@@ -130,6 +132,7 @@ export const stringHigh = perString({
   unit: 'newtons',
   wants: 'most',
   limits: ['stringHigh'],
+  basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
     const { tension, pitch } = atPitch
@@ -156,6 +159,7 @@ const evenly = (side: 'slackest' | 'tightest', limitName: LimitName): Rule => ({
   unit: 'share',
   wants: side === 'slackest' ? 'least' : 'most',
   limits: [limitName],
+  basis: ['pull'],
   *measure(layout, limit) {
     const { strings, spread } = loadsOf(layout)
     if (!spread || strings.length < 2) return

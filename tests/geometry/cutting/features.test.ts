@@ -12,6 +12,7 @@ import { describe, expect, test } from 'vitest'
 import {
   area,
   bounds,
+  type Chain,
   type Contour,
   circle,
   type Feature,
@@ -187,9 +188,8 @@ test('the corners of a notch get relief, and outer corners none', () => {
     .map((corner) => all(differenceD(pathsOf(corner), outside(path as Contour, 3), FillRule.NonZero, 6)))
     .reduce((sum, one) => sum + one, 0)
   expect(wood).toBeLessThan(0.01)
-  expect((path as { vertices: unknown[] }).vertices.length - 4).toBe(
-    (only(plate(cut(rectangle(40, 30, 60, 51))), router(6), 'outline').path as { vertices: unknown[] })
-      .vertices.length,
+  expect((path as Chain).vertices.length - 4).toBe(
+    (only(plate(cut(rectangle(40, 30, 60, 51))), router(6), 'outline').path as Chain).vertices.length,
   )
   expect(contour.shape).toBe('chain')
 

@@ -1,11 +1,23 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
+import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
 import { CUTTING } from './cutting.ts'
 import { ENDS } from './ends.ts'
+import { HARDWARE } from './hardware.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...CUTTING }
+export const CASES: Cases = {
+  ...OPENINGS,
+  ...STRINGS,
+  ...WOOD,
+  ...ENDS,
+  ...LOADS,
+  ...SADDLE,
+  ...BODY,
+  ...HARDWARE,
+  ...CUTTING,
+}
