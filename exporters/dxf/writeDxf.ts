@@ -7,12 +7,17 @@ import { type LengthUnit, styleOf } from '../drawing/layers.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
 import { type Sheet, sheetOfAll, sheetOfOne } from '../sheet-layout/sheet.ts'
 import { plainLine } from '../words/plain.ts'
-import { GuardedDxf } from './guard.ts'
+import { type DxfFile, GuardedDxf } from './guard.ts'
+import { R12Dxf } from './r12.ts'
 
 export interface DxfOptions extends SheetOptions {
   /** The unit of the file's numbers; millimetres unless stated. */
   readonly units?: LengthUnit | undefined
+  /** Release 2000 unless stated; 12 for machines too old for it. */
+  readonly release?: DxfRelease | undefined
 }
+
+export type DxfRelease = '2000' | '12'
 
 const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = { mm: 'millimetres', inches: 'inches' }
 
@@ -27,7 +32,7 @@ function headings(options: DxfOptions, unit: LengthUnit): string[] {
 }
 
 function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
-  const dxf = new GuardedDxf(unit)
+  const dxf: DxfFile = options.release === '12' ? new R12Dxf(unit) : new GuardedDxf(unit)
   const notes = styleOf('notes')
   dxf.declareLayer(notes.name, notes)
   // Layer by layer over all parts: nothing on the sheet is cut loose before everything else is done.
@@ -55,7 +60,7 @@ function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
  *
  * @param part lengths in mm, y up, as seen from the face that `part.seen` names
  * @param options the title, a line more, and the unit of the file
- * @returns the whole file, ASCII, version AC1015; the same for the same input
+ * @returns the whole file, ASCII, version AC1015 or AC1009; the same for the same input
  * @throws when the part cannot be drawn: an open contour to be cut, a number that is not finite
  * @example writeDxf(lid, { title: 'Tea box', units: 'inches' })
  */
