@@ -1,5 +1,6 @@
 /** A part's layers as groups of an SVG, each with a title that says what its lines mean. */
 import { type Circle, type Contour, line } from '../../geometry/index.ts'
+import { isCutPart } from '../cutting/cut-part.ts'
 import type { Drawing, Layer } from '../drawing/drawing.ts'
 import { type LayerStyle, LINE_TYPES, styleOf } from '../drawing/layers.ts'
 import { numberText } from '../numbers.ts'
@@ -27,15 +28,16 @@ export function strokeOf(style: LayerStyle): Attributes {
   }
 }
 
-function layerGroup(layer: Layer, part: string, paper: OnPaper): Markup {
+function layerGroup(layer: Layer, { part }: Drawing, paper: OnPaper): Markup {
   const style = styleOf(layer.kind)
-  const lines = layer.contours.map((contour) => shapeElement(paper.contour(contour)))
+  const place = isCutPart(part) ? paper.path : paper.contour
+  const lines = layer.contours.map((contour) => shapeElement(place(contour)))
   const words = layer.words.map((line) => {
     const { at, turn, height, text } = paper.words(line)
     return textElement(at.x, at.y, height / CAPITAL_HEIGHT, text, { turn, colour: style.ink })
   })
   const stroke = lines.length > 0 ? strokeOf(style) : {}
-  return element('g', { id: idFrom(part, layer.name), ...stroke }, [
+  return element('g', { id: idFrom(part.id, layer.name), ...stroke }, [
     titleElement(`${layer.name}: ${layer.meaning}`),
     ...lines,
     ...words,
@@ -85,6 +87,6 @@ export function partGroup(drawing: Drawing, facts: string, paper: OnPaper): Mark
     titleElement(part.title),
     element('desc', {}, [textNode(facts)]),
     ...centreCrosses(drawing, paper),
-    ...layers.map((layer) => layerGroup(layer, part.id, paper)),
+    ...layers.map((layer) => layerGroup(layer, drawing, paper)),
   ])
 }

@@ -5,7 +5,7 @@
  * that every line is cut once and everything closes. An outline's line lies half the tool's width outside it, an
  * opening's inside it.
  */
-import type { Cut, Drill, Part, Recess } from '../parts/part.ts'
+import type { Cut, Drill, Part, Recess, Slot } from '../parts/part.ts'
 import {
   bounds,
   type Contour,
@@ -20,6 +20,7 @@ import {
   nearestPoint,
   offset,
   type Point,
+  polygon,
   takenOut,
   united,
 } from '../plane/index.ts'
@@ -33,12 +34,12 @@ import type { Tool } from './tool.ts'
 export type Follow = 'whole' | 'gone' | 'apart' | 'closed' | 'rounded'
 
 export interface Feature {
-  readonly kind: 'outline' | 'opening' | 'hole' | 'recess'
+  readonly kind: 'outline' | 'opening' | 'hole' | 'recess' | 'slot'
   /** Names of what it is for, as the operations have them. */
   readonly of: string
   /** As it is to come out, mm. */
   readonly contour: Contour
-  /** Depth of a recess, mm. */
+  /** Depth of a recess or slot, mm. */
   readonly depth?: number
   /** The line of the tool's middle; `null` where it cannot be followed whole. */
   readonly path: Contour | null
@@ -88,6 +89,9 @@ function made(part: Part, tool: Tool): Feature[] {
       const contour = runOut(one.contour, part.outline, tool.width)
       return { ...followed('recess', one.of, contour, tool), contour: one.contour, depth: one.depth }
     }),
+    ...(tool.cutsSlots ? part.operations.filter((one): one is Slot => one.kind === 'slot') : []).map((one) =>
+      slotFollowed(one, part, tool),
+    ),
     ...holes.map((one) => followed('hole', one.of, circle(one.centre, one.diameter / 2), tool)),
     ...openings.map((one) => followed('opening', one.of, one.contour, tool)),
   ]
@@ -170,6 +174,27 @@ function followed(kind: Feature['kind'], of: string, contour: Contour, tool: Too
   if (bare === undefined) return { kind, of, contour, path: null, follow: 'gone' }
   const path = tool.relief === 'none' ? bare : withRelief(contour, bare, tool.relief, radius, inside)
   return { kind, of, contour, path, follow }
+}
+
+/**
+ * A slot to saw as a narrow area. It has no ends of its own where it runs out over the edge: there the tool goes on.
+ */
+function slotFollowed({ from, to, width, depth, of }: Slot, part: Part, tool: Tool): Feature {
+  const long = Math.hypot(to.x - from.x, to.y - from.y)
+  const [ux, uy] = [(to.x - from.x) / long, (to.y - from.y) / long]
+  const beyond = (end: Point) => (depthAt(end, part.outline) < Math.max(width, tool.width) ? tool.width : 0)
+  const [back, on, half] = [beyond(from), beyond(to), width / 2]
+  const corner = (end: Point, along: number, aside: number) => ({
+    x: end.x + along * ux - aside * uy,
+    y: end.y + along * uy + aside * ux,
+  })
+  const contour = polygon([
+    corner(from, -back, -half),
+    corner(to, on, -half),
+    corner(to, on, half),
+    corner(from, -back, half),
+  ])
+  return { ...followed('slot', of, contour, { ...tool, relief: 'none' }), depth }
 }
 
 /** How a tool of a radius can follow a contour. */

@@ -36,6 +36,7 @@ const WHAT: Readonly<Record<Feature['kind'], string>> = {
   opening: 'opening',
   hole: 'hole',
   recess: 'recess',
+  slot: 'slot',
 }
 
 /** Openings, notches and recesses must let the tool in. */

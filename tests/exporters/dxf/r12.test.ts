@@ -36,7 +36,7 @@ describe.each(readers)('release 12 read again by %s', (_, read) => {
     const file = read(writeDxf(lid, { ...options, units: 'inches' }))
     expect(file.insUnits).toBe(1)
     const [outline] = file.contours.get('CUT-OUTSIDE') ?? []
-    const xs = (outline as { from: { x: number } }[]).map(({ from }) => from.x)
+    const xs = (outline as readonly { from: { x: number } }[]).map(({ from }) => from.x)
     const box = bounds(lid.outline)
     expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo((box.maxX - box.minX) / 25.4, 6)
   })
