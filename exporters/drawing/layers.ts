@@ -133,7 +133,7 @@ export const LAYER_TABLE: readonly LayerStyle[] = [
   {
     kind: 'tab',
     name: 'TAB',
-    colourIndex: 40,
+    colourIndex: 42,
     ink: '#7a5c00',
     lineType: 'CONTINUOUS',
     width: 0.3,

@@ -7,7 +7,7 @@ import { plainLine } from '../words/plain.ts'
 import { CAPITAL_HEIGHT } from '../words/width.ts'
 import { element, titleElement } from './element.ts'
 import { partGroup } from './layerGroups.ts'
-import { page } from './page.ts'
+import { page, purposeOf, type SvgOptions } from './page.ts'
 import { ontoPaper } from './paper.ts'
 import { textElement } from './textElement.ts'
 import type { Row } from './titleBlock.ts'
@@ -71,18 +71,21 @@ function partRows(facts: Facts, options: SheetOptions): Row[] {
  * @throws when the part cannot be drawn: an open contour to be cut, a number that is not finite
  * @example writeSvg(lid, { title: 'Tea box' })
  */
-export function writeSvg(part: Part, options: SheetOptions): string {
+export function writeSvg(part: Part, options: SvgOptions): string {
   const drawing = drawPart(part, 'mm')
   const facts = factsOf(part, drawing.outline)
   const sentence = `${facts.title}, ${factsLine(facts)}.`
-  return page({
-    title: [plainLine(options.title), facts.title].filter((word) => word !== '').join(': '),
-    description: `${sentence} ${UNITS}`,
-    extent: drawing.extent,
-    layers: drawing.layers,
-    titleRows: partRows(facts, options),
-    draw: (paper) => [partGroup(drawing, sentence, paper)],
-  })
+  return page(
+    {
+      title: [plainLine(options.title), facts.title].filter((word) => word !== '').join(': '),
+      description: `${sentence} ${UNITS}`,
+      extent: drawing.extent,
+      layers: drawing.layers,
+      titleRows: partRows(facts, options),
+      draw: (paper) => [partGroup(drawing, sentence, paper, purposeOf(options))],
+    },
+    options,
+  )
 }
 
 /**
@@ -91,41 +94,44 @@ export function writeSvg(part: Part, options: SheetOptions): string {
  * @throws as `writeSvg`, and when there are no parts
  * @example writeSvgSheet([lid, base], { title: 'Tea box' })
  */
-export function writeSvgSheet(parts: readonly Part[], options: SheetOptions): string {
+export function writeSvgSheet(parts: readonly Part[], options: SvgOptions): string {
   const sheet = sheetOfAll(parts.map((part) => drawPart(part, 'mm')))
   const facts = sheet.placed.map(({ drawing }) => factsOf(drawing.part, drawing.outline))
   const sentences = facts.map((each) => `${each.title}, ${factsLine(each)}.`)
   const count = `${parts.length} part${parts.length === 1 ? '' : 's'}`
-  return page({
-    title: [plainLine(options.title), 'all parts'].filter((word) => word !== '').join(': '),
-    description: `${sentences.join(' ')} ${UNITS}`,
-    extent: sheet.extent,
-    layers: sheet.placed.flatMap(({ drawing }) => drawing.layers),
-    titleRows: [
-      {
-        height: 12.5,
-        size: 6,
-        bold: true,
-        cells: [
-          { label: 'SHEET', value: `All parts (${count})`, share: 0.86 },
-          { ...SCALE, share: 0.14 },
-        ],
-      },
-      { height: 9, size: 3.2, cells: [{ ...PRINT, share: 1 }] },
-      lastRow(options),
-    ],
-    draw: (paper) =>
-      sheet.placed.map(({ drawing, shift, caption }, index) => {
-        const ownPaper = ontoPaper({ x: 0, y: 0 }, paper.point(shift))
-        const lines = caption.map((line) => {
-          const { at, height, text, turn } = paper.words(line)
-          return textElement(at.x, at.y, height / CAPITAL_HEIGHT, text, { turn })
-        })
-        return element('g', {}, [
-          titleElement(`${facts[index]?.title ?? ''} with its caption`),
-          partGroup(drawing, sentences[index] ?? '', ownPaper),
-          ...lines,
-        ])
-      }),
-  })
+  return page(
+    {
+      title: [plainLine(options.title), 'all parts'].filter((word) => word !== '').join(': '),
+      description: `${sentences.join(' ')} ${UNITS}`,
+      extent: sheet.extent,
+      layers: sheet.placed.flatMap(({ drawing }) => drawing.layers),
+      titleRows: [
+        {
+          height: 12.5,
+          size: 6,
+          bold: true,
+          cells: [
+            { label: 'SHEET', value: `All parts (${count})`, share: 0.86 },
+            { ...SCALE, share: 0.14 },
+          ],
+        },
+        { height: 9, size: 3.2, cells: [{ ...PRINT, share: 1 }] },
+        lastRow(options),
+      ],
+      draw: (paper) =>
+        sheet.placed.map(({ drawing, shift, caption }, index) => {
+          const ownPaper = ontoPaper({ x: 0, y: 0 }, paper.point(shift))
+          const lines = caption.map((line) => {
+            const { at, height, text, turn } = paper.words(line)
+            return textElement(at.x, at.y, height / CAPITAL_HEIGHT, text, { turn })
+          })
+          return element('g', {}, [
+            titleElement(`${facts[index]?.title ?? ''} with its caption`),
+            partGroup(drawing, sentences[index] ?? '', ownPaper, purposeOf(options)),
+            ...(purposeOf(options).without.includes('notes') ? [] : lines),
+          ])
+        }),
+    },
+    options,
+  )
 }
