@@ -250,6 +250,13 @@ export function tabLayer(height: number, unit: LengthUnit): LayerLabel {
   }
 }
 
+/** The layer of the edge of a sheet of stock. */
+export const STOCK_EDGE: LayerLabel = {
+  name: 'STOCK',
+  kind: 'datum',
+  meaning: 'edge of the sheet, never cut',
+}
+
 /** The layer of an outline that is left whole at its tabs, in open pieces. */
 export const TABBED_OUTSIDE: LayerLabel = {
   name: 'TABBED-OUTSIDE',

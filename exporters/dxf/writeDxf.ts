@@ -3,7 +3,7 @@
  */
 import type { Part, Point } from '../../geometry/index.ts'
 import { drawPart, inWorkingOrder, type Layer } from '../drawing/drawing.ts'
-import { type LengthUnit, styleOf } from '../drawing/layers.ts'
+import { type LengthUnit, STOCK_EDGE, styleOf } from '../drawing/layers.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
 import { type Sheet, sheetOfAll, sheetOfOne } from '../sheet-layout/sheet.ts'
 import { plainLine } from '../words/plain.ts'
@@ -31,6 +31,11 @@ function headings(options: DxfOptions, unit: LengthUnit): string[] {
   return [...lines, `Drawn 1:1, coordinates in ${UNIT_WORDS[unit]}.`]
 }
 
+/** A sheet of drawings that lie where they are to be cut. */
+export function writeDxfLaidOut(sheet: Sheet, options: DxfOptions): string {
+  return write(sheet, options, options.units ?? 'mm')
+}
+
 function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
   const dxf: DxfFile = options.release === '12' ? new R12Dxf(unit) : new GuardedDxf(unit)
   const notes = styleOf('notes')
@@ -40,6 +45,10 @@ function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
   for (const { drawing, shift } of sheet.placed)
     for (const layer of drawing.layers) layers.push({ layer, shift })
   layers.sort((a, b) => inWorkingOrder(a.layer, b.layer))
+  if (sheet.stock !== undefined) {
+    dxf.declareLayer(STOCK_EDGE.name, styleOf(STOCK_EDGE.kind))
+    dxf.addContour(STOCK_EDGE.name, sheet.stock)
+  }
   for (const { layer } of layers) dxf.declareLayer(layer.name, styleOf(layer.kind))
   for (const { layer, shift } of layers) {
     for (const contour of layer.contours) dxf.addContour(layer.name, contour, shift)

@@ -1,14 +1,16 @@
 /** Parts as SVG, one to a page or all on one sheet, in millimetres at 1:1. */
 import type { Part } from '../../geometry/index.ts'
 import { drawPart } from '../drawing/drawing.ts'
+import { STOCK_EDGE, styleOf } from '../drawing/layers.ts'
 import { type Facts, factsLine, factsOf, type SheetOptions } from '../sheet-layout/facts.ts'
-import { sheetOfAll } from '../sheet-layout/sheet.ts'
+import { type Sheet, sheetOfAll } from '../sheet-layout/sheet.ts'
 import { plainLine } from '../words/plain.ts'
 import { CAPITAL_HEIGHT } from '../words/width.ts'
 import { element, titleElement } from './element.ts'
-import { partGroup } from './layerGroups.ts'
-import { page, purposeOf, type SvgOptions } from './page.ts'
+import { partGroup, strokeOf } from './layerGroups.ts'
+import { type PageContent, page, purposeOf, type SvgOptions } from './page.ts'
 import { ontoPaper } from './paper.ts'
+import { shapeElement } from './shape.ts'
 import { textElement } from './textElement.ts'
 import type { Row } from './titleBlock.ts'
 
@@ -134,4 +136,64 @@ export function writeSvgSheet(parts: readonly Part[], options: SvgOptions): stri
     },
     options,
   )
+}
+
+/** What a page of parts laid out on stock says of itself. */
+export interface LaidOutWords {
+  readonly title: string
+  readonly description: string
+}
+
+/**
+ * Parts on a sheet of stock as SVG, each where it is to be cut. Where nothing stands beside it the page is the sheet.
+ *
+ * @throws as `writeSvg`
+ */
+export function writeSvgLaidOut(sheet: Sheet, words: LaidOutWords, options: SvgOptions): string {
+  const purpose = purposeOf(options)
+  const { stock } = sheet
+  const content: PageContent = {
+    title: [plainLine(options.title), words.title].filter((word) => word !== '').join(': '),
+    description: `${words.description} ${UNITS}`,
+    extent: sheet.extent,
+    margin: 0,
+    layers: sheet.placed.flatMap(({ drawing }) => drawing.layers),
+    titleRows: [
+      {
+        height: 12.5,
+        size: 6,
+        bold: true,
+        cells: [
+          { label: 'SHEET', value: words.title, share: 0.86 },
+          { ...SCALE, share: 0.14 },
+        ],
+      },
+      { height: 9, size: 3.2, cells: [{ ...PRINT, share: 1 }] },
+      lastRow(options),
+    ],
+    draw: (paper) => [
+      ...(stock === undefined || purpose.without.includes('datum')
+        ? []
+        : [
+            element('g', { id: STOCK_EDGE.name, ...strokeOf(styleOf(STOCK_EDGE.kind), purpose) }, [
+              titleElement(`${STOCK_EDGE.name}: ${STOCK_EDGE.meaning}`),
+              shapeElement(paper.contour(stock)),
+            ]),
+          ]),
+      ...sheet.placed.map(({ drawing, shift, caption }) => {
+        const facts = factsOf(drawing.part, drawing.outline)
+        const ownPaper = ontoPaper({ x: 0, y: 0 }, paper.point(shift))
+        const lines = caption.map((line) => {
+          const { at, height, text, turn } = paper.words(line)
+          return textElement(at.x, at.y, height / CAPITAL_HEIGHT, text, { turn })
+        })
+        return element('g', {}, [
+          titleElement(facts.title),
+          partGroup(drawing, `${facts.title}, ${factsLine(facts)}.`, ownPaper, purpose),
+          ...(purpose.without.includes('notes') ? [] : lines),
+        ])
+      }),
+    ],
+  }
+  return page(content, options)
 }

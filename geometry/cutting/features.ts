@@ -120,7 +120,7 @@ function shapesOf(part: Part): {
     }
     const left = takenOut(outline, contour)
     const [only] = left.outers
-    if (left.outers.length !== 1 || left.holes.length > 0 || only === undefined) split = true
+    if (left.outers.length !== 1 || left.holes.length > 0 || left.torn || only === undefined) split = true
     else outline = only
   }
   return { outline, openings: merged(inner), split }
@@ -135,9 +135,9 @@ function merged(openings: readonly Named[]): Named[] {
       const other = apart[index] as Named
       if (!overlap(bounds(whole.contour), bounds(other.contour)) || gap(whole.contour, other.contour) > 0)
         continue
-      const { outers, holes } = united(other.contour, whole.contour)
+      const { outers, holes, torn } = united(other.contour, whole.contour)
       const [only] = outers
-      if (outers.length !== 1 || holes.length > 0 || only === undefined) continue
+      if (outers.length !== 1 || holes.length > 0 || torn || only === undefined) continue
       whole = { contour: only, of: other.of === whole.of ? whole.of : `${other.of} with ${whole.of}` }
       apart.splice(index, 1)
     }
@@ -199,11 +199,11 @@ function slotFollowed({ from, to, width, depth, of }: Slot, part: Part, tool: To
 
 /** How a tool of a radius can follow a contour. */
 function followOf(contour: Contour, radius: number, inside: boolean): Follow {
-  const { outers, holes } = offset(contour, inside ? -radius : radius)
+  const { outers, holes, torn } = offset(contour, inside ? -radius : radius)
   const [path] = outers
   if (path === undefined) return 'gone'
   if (holes.length > 0) return 'closed'
-  if (outers.length > 1) return 'apart'
+  if (torn || outers.length > 1) return 'apart'
   if (contour.shape === 'circle') return 'whole'
   let follow: Follow = 'whole'
   for (const { x, y, straight } of middles(contour.vertices)) {
