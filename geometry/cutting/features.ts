@@ -5,7 +5,7 @@
  * that every line is cut once and everything closes. An outline's line lies half the tool's width outside it, an
  * opening's inside it.
  */
-import type { Cut, Drill, Part, Recess } from '../parts/part.ts'
+import type { Cut, Drill, Part, Recess, Slot } from '../parts/part.ts'
 import {
   bounds,
   type Contour,
@@ -20,6 +20,7 @@ import {
   nearestPoint,
   offset,
   type Point,
+  polygon,
   takenOut,
   united,
 } from '../plane/index.ts'
@@ -33,12 +34,12 @@ import type { Tool } from './tool.ts'
 export type Follow = 'whole' | 'gone' | 'apart' | 'closed' | 'rounded'
 
 export interface Feature {
-  readonly kind: 'outline' | 'opening' | 'hole' | 'recess'
+  readonly kind: 'outline' | 'opening' | 'hole' | 'recess' | 'slot'
   /** Names of what it is for, as the operations have them. */
   readonly of: string
   /** As it is to come out, mm. */
   readonly contour: Contour
-  /** Depth of a recess, mm. */
+  /** Depth of a recess or slot, mm. */
   readonly depth?: number
   /** The line of the tool's middle; `null` where it cannot be followed whole. */
   readonly path: Contour | null
@@ -88,6 +89,9 @@ function made(part: Part, tool: Tool): Feature[] {
       const contour = runOut(one.contour, part.outline, tool.width)
       return { ...followed('recess', one.of, contour, tool), contour: one.contour, depth: one.depth }
     }),
+    ...(tool.cutsSlots ? part.operations.filter((one): one is Slot => one.kind === 'slot') : []).map((one) =>
+      slotFollowed(one, part, tool),
+    ),
     ...holes.map((one) => followed('hole', one.of, circle(one.centre, one.diameter / 2), tool)),
     ...openings.map((one) => followed('opening', one.of, one.contour, tool)),
   ]
@@ -116,7 +120,7 @@ function shapesOf(part: Part): {
     }
     const left = takenOut(outline, contour)
     const [only] = left.outers
-    if (left.outers.length !== 1 || left.holes.length > 0 || only === undefined) split = true
+    if (left.outers.length !== 1 || left.holes.length > 0 || left.torn || only === undefined) split = true
     else outline = only
   }
   return { outline, openings: merged(inner), split }
@@ -131,9 +135,9 @@ function merged(openings: readonly Named[]): Named[] {
       const other = apart[index] as Named
       if (!overlap(bounds(whole.contour), bounds(other.contour)) || gap(whole.contour, other.contour) > 0)
         continue
-      const { outers, holes } = united(other.contour, whole.contour)
+      const { outers, holes, torn } = united(other.contour, whole.contour)
       const [only] = outers
-      if (outers.length !== 1 || holes.length > 0 || only === undefined) continue
+      if (outers.length !== 1 || holes.length > 0 || torn || only === undefined) continue
       whole = { contour: only, of: other.of === whole.of ? whole.of : `${other.of} with ${whole.of}` }
       apart.splice(index, 1)
     }
@@ -172,13 +176,34 @@ function followed(kind: Feature['kind'], of: string, contour: Contour, tool: Too
   return { kind, of, contour, path, follow }
 }
 
+/**
+ * A slot to saw as a narrow area. It has no ends of its own where it runs out over the edge: there the tool goes on.
+ */
+function slotFollowed({ from, to, width, depth, of }: Slot, part: Part, tool: Tool): Feature {
+  const long = Math.hypot(to.x - from.x, to.y - from.y)
+  const [ux, uy] = [(to.x - from.x) / long, (to.y - from.y) / long]
+  const beyond = (end: Point) => (depthAt(end, part.outline) < Math.max(width, tool.width) ? tool.width : 0)
+  const [back, on, half] = [beyond(from), beyond(to), width / 2]
+  const corner = (end: Point, along: number, aside: number) => ({
+    x: end.x + along * ux - aside * uy,
+    y: end.y + along * uy + aside * ux,
+  })
+  const contour = polygon([
+    corner(from, -back, -half),
+    corner(to, on, -half),
+    corner(to, on, half),
+    corner(from, -back, half),
+  ])
+  return { ...followed('slot', of, contour, { ...tool, relief: 'none' }), depth }
+}
+
 /** How a tool of a radius can follow a contour. */
 function followOf(contour: Contour, radius: number, inside: boolean): Follow {
-  const { outers, holes } = offset(contour, inside ? -radius : radius)
+  const { outers, holes, torn } = offset(contour, inside ? -radius : radius)
   const [path] = outers
   if (path === undefined) return 'gone'
   if (holes.length > 0) return 'closed'
-  if (outers.length > 1) return 'apart'
+  if (torn || outers.length > 1) return 'apart'
   if (contour.shape === 'circle') return 'whole'
   let follow: Follow = 'whole'
   for (const { x, y, straight } of middles(contour.vertices)) {

@@ -22,9 +22,11 @@ export interface Offset {
   readonly outers: readonly Contour[]
   /** Holes that a growing contour closed round: bays whose mouths are narrower than twice the offset. */
   readonly holes: readonly Contour[]
+  /** Whether its lines did not join, as of a contour that crosses itself: then it is not to be relied on. */
+  readonly torn: boolean
 }
 
-const NOTHING: Offset = { outers: [], holes: [] }
+const NOTHING: Offset = { outers: [], holes: [], torn: false }
 
 /** Nearer to the contour than the offset less this, mm, a parallel line is not the nearest one. */
 const NEARER = 1e-6
@@ -35,18 +37,18 @@ const NEARER = 1e-6
  *
  * @param contour closed and not crossing itself
  * @param by mm
- * @throws for an open chain, for a number that is not finite, and where the parallel lines do not join
+ * @throws for an open chain and for a number that is not finite
  * @example offset(circle({ x: 0, y: 0 }, 5), -1).outers // a circle of radius 4
  */
 export function offset(contour: Contour, by: number): Offset {
   mustBeClosed(contour, 'can be offset')
   if (!Number.isFinite(by)) throw new RangeError(`An offset must be a length in mm, not ${by}.`)
-  if (Math.abs(by) < SAME_POINT) return { outers: [contour], holes: [] }
+  if (Math.abs(by) < SAME_POINT) return { outers: [contour], holes: [], torn: false }
   if (contour.shape === 'circle') {
     const radius = contour.radius + by
     return radius <= SAME_POINT
       ? NOTHING
-      : { outers: [{ shape: 'circle', centre: contour.centre, radius }], holes: [] }
+      : { outers: [{ shape: 'circle', centre: contour.centre, radius }], holes: [], torn: false }
   }
   const box = asBox(contour)
   return box === undefined ? offsetOfChain(contour, by) : offsetOfBox(box, by)
@@ -56,7 +58,7 @@ function offsetOfBox({ centre, length, width, radius, angle }: Box, by: number):
   const [long, wide] = [length + 2 * by, width + 2 * by]
   if (Math.min(long, wide) <= 2 * SAME_POINT) return NOTHING
   const level = roundedRectangle(centre, long, wide, Math.max(0, radius + by))
-  return { outers: [turn(level, angle, centre)], holes: [] }
+  return { outers: [turn(level, angle, centre)], holes: [], torn: false }
 }
 
 /** The general way, for any chain; exported so that tests can hold it against the closed forms. */

@@ -152,21 +152,21 @@ export interface Loops {
   readonly outers: readonly Chain[]
   /** Turned counter-clockwise like every closed contour. */
   readonly holes: readonly Chain[]
+  /** Whether lines were left over that join into no loop, as of a contour that crosses itself. */
+  readonly torn: boolean
 }
 
 /**
  * Stretches joined end to end into loops. Where several go on from one place the sharpest turn to the left is taken,
  * so that loops which touch come apart. Repeated stretches and loops without area are left out.
- *
- * @throws Error when stretches are left over that join into no loop
  */
 export function joined(stretches: readonly Stretch[]): Loops {
   const single: Stretch[] = []
   for (const one of stretches) if (!single.some((other) => isRepeat(one, other))) single.push(one)
-  const left = withoutDeadEnds(single)
+  const { left, longest } = withoutDeadEnds(single)
   const outers: Chain[] = []
   const holes: Chain[] = []
-  let lost = 0
+  let lost = longest
   while (left.length > 0) {
     const loop = takeLoop(left)
     if (loop === undefined) continue
@@ -182,16 +182,16 @@ export function joined(stretches: readonly Stretch[]): Loops {
     if (size > NO_AREA) outers.push(chain)
     else if (size < -NO_AREA) holes.push(reversedLoop(chain))
   }
-  if (lost > MOST_LOST) throw new Error(`A line of ${lost} mm joins into no loop.`)
-  return { outers, holes }
+  return { outers, holes, torn: lost > MOST_LOST }
 }
 
 /**
  * Without what leads nowhere: ends a little longer than `JOIN` that a flat corner leaves beyond the place where its
  * parallels cross.
  */
-function withoutDeadEnds(stretches: Stretch[]): Stretch[] {
+function withoutDeadEnds(stretches: Stretch[]): { left: Stretch[]; longest: number } {
   let left = stretches
+  let longest = 0
   for (;;) {
     const linked = left.filter(
       (one) =>
@@ -199,9 +199,8 @@ function withoutDeadEnds(stretches: Stretch[]): Stretch[] {
         left.some((other) => near(other.x2, other.y2, one.x1, one.y1)),
     )
     const gone = left.filter((one) => !linked.includes(one)).map(chordOf)
-    if (gone.length === 0) return left
-    if (Math.max(...gone) > MOST_LOST)
-      throw new Error(`A line of ${Math.max(...gone)} mm joins into no loop.`)
+    if (gone.length === 0) return { left, longest }
+    longest = Math.max(longest, ...gone)
     left = linked
   }
 }

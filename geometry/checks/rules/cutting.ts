@@ -31,11 +31,11 @@ function acrossOf({ contour }: Feature): readonly [Point, Point] {
   ]
 }
 
-const WHAT: Readonly<Record<Feature['kind'], string>> = {
-  outline: 'outline',
+const WHAT: Readonly<Record<Exclude<Feature['kind'], 'outline'>, string>> = {
   opening: 'opening',
   hole: 'hole',
   recess: 'recess',
+  slot: 'slot',
 }
 
 /** Openings, notches and recesses must let the tool in. */
@@ -53,12 +53,12 @@ export const toolFits: Rule = {
       const seen = new Map<string, number>()
       for (const feature of featuresOf(part, tool)) {
         if (feature.follow === 'whole') continue
-        const name = feature.kind === 'outline' ? WHAT.outline : `${WHAT[feature.kind]} ${feature.of}`
+        const name = feature.kind === 'outline' ? 'its outline' : `${WHAT[feature.kind]} ${feature.of}`
         const number = (seen.get(name) ?? 0) + 1
         seen.set(name, number)
         const [from, to] = acrossOf(feature)
         yield {
-          about: [part.id, number === 1 ? name : `${name} ${number}`],
+          about: [`part ${part.id}`, number === 1 ? name : `${name} ${number}`],
           measured: widestFor(feature, tool.width),
           limit: tool.width,
           grade: feature.follow === 'rounded' ? 'care' : 'stop',
@@ -99,7 +99,7 @@ export const webLeft: Rule = {
       const narrowest = narrowestWeb(part)
       if (narrowest === null) continue
       yield {
-        about: [part.id],
+        about: [`part ${part.id}`],
         measured: narrowest.width,
         limit: web,
         grade: narrowest.width < web - 1e-9 ? 'stop' : 'clear',

@@ -34,7 +34,7 @@ describe('one contour taken out of another', () => {
     expect(takenOut(plate, rectangle(40, -1, 60, 41)).outers).toHaveLength(2)
     const holed = takenOut(plate, circle({ x: 50, y: 20 }, 5))
     expect([holed.outers.length, holed.holes.length]).toEqual([1, 1])
-    expect(takenOut(plate, rectangle(-1, -1, 101, 41))).toEqual({ outers: [], holes: [] })
+    expect(takenOut(plate, rectangle(-1, -1, 101, 41))).toEqual({ outers: [], holes: [], torn: false })
   })
 
   test('a cut that ends on the edge itself leaves no line there', () => {
@@ -47,6 +47,7 @@ describe('one contour taken out of another', () => {
         const [one, other] = [place(a, atA), place(b, atB)]
         const difference = all(differenceD(path(one), path(other), FillRule.NonZero, 6))
         const union = all(unionD(path(one), path(other), FillRule.NonZero, 6))
+        expect([takenOut(one, other).torn, united(one, other).torn]).toEqual([false, false])
         expect(Math.abs(sum(takenOut(one, other)) - difference)).toBeLessThan(0.3)
         expect(Math.abs(sum(united(one, other)) - union)).toBeLessThan(0.3)
       }),

@@ -22,7 +22,8 @@ import { evenly, placements, sampled, stars } from './shapes.ts'
 
 const sum = (contours: readonly Contour[]): number => contours.reduce((all, one) => all + area(one), 0)
 const grown = (contour: Contour, by: number) => {
-  const { outers, holes } = offset(contour, by)
+  const { outers, holes, torn } = offset(contour, by)
+  expect(torn).toBe(false)
   return sum(outers) - sum(holes)
 }
 
