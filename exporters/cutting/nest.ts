@@ -65,8 +65,8 @@ export function stockOf({ cutting }: Design): Stock {
   }
 }
 
-/** Parts that are cut from a sheet: a neck and its block come from a blank, and are drawn on two sides. */
-export const isFromSheet = (part: Part): boolean => !part.id.startsWith('neck-') || part.id.endsWith('-wall')
+/** Parts cut from a sheet: a neck and its block come from a blank, and a drilling strip from any scrap. */
+export const isFromSheet = (part: Part): boolean => part.id.endsWith('-wall') || !(part.id.startsWith('neck-') || part.id === 'tail-strip')
 
 /** The way a part's grain runs on its own sheet: walls and boards along themselves, the lid as stated. */
 export function grainOf(part: Part, { box }: Design): Grain {
@@ -115,7 +115,7 @@ export async function nested(
   const large = pieces.filter((piece) => !fits(piece, length, width))
   if (large.length > 0)
     return { ok: false, sentences: large.map((piece) => largeSentence(piece, stock, length, width)) }
-  const { MaxRectsPacker, PACKING_LOGIC } = await import('maxrects-packer')
+  const { MaxRectsPacker, PACKING_LOGIC } = await import('maxrects-packer/dist/maxrects-packer.mjs')
   const sheets = stocksOf(pieces).flatMap((same) => {
     // The space is laid beyond each part, and beyond the sheet as well.
     const packer = new MaxRectsPacker<Piece>(length, width, stock.spacing, {
