@@ -1,5 +1,7 @@
 /** The only door of the exporters. */
-export { type CutPart, cutPart, isCutPart, type ToCut, wordsOf as toolWords } from './cutting/cut-part.ts'
+export { type CutPart, cutPart, isCutPart, pathWords, type ToCut } from './cutting/cut-part.ts'
+export { type SheetFiles, sheetTemplates } from './cutting/sheets.ts'
+export { testDesign, testPiece } from './cutting/test-piece.ts'
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'
 export { type DxfOptions, type DxfRelease, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
 export * from './pdf/index.ts'
