@@ -94,7 +94,7 @@ function partNames(text: string, before: readonly string[] = []): string[] {
 }
 
 /** Says which stops are open; `true` if any is. */
-function tellStops(sources: readonly Source[], io: Io): boolean {
+export function tellStops(sources: readonly Source[], io: Io): boolean {
   const open = sources.flatMap(({ file, design }) => {
     const layout = solve(design)
     return check(layout)

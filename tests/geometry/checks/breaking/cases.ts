@@ -8,6 +8,7 @@ import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
+import { SURVEY } from './survey.ts'
 import { WOOD } from './wood.ts'
 
 export const CASES: Cases = {
@@ -20,4 +21,5 @@ export const CASES: Cases = {
   ...BODY,
   ...HARDWARE,
   ...CUTTING,
+  ...SURVEY,
 }
