@@ -34,10 +34,26 @@ export type ToCut =
 
 export const isCutPart = (part: Part): part is CutPart => 'finished' in part && 'tool' in part
 
-/** What the lines of a file are, and how they run; one sentence without its full stop. */
-export function wordsOf({ process, width }: Tool): string {
-  const tool = process === 'laser' ? `laser, kerf ${text(width)}` : `router, cutter ${text(width)}`
-  return `${tool} mm: each line is the middle of the tool; openings run counter-clockwise, outlines clockwise, from the middle of the longest straight side`
+/** How paths run and begin: what a file with any of them says. */
+const RUN =
+  'each line is the middle of the tool; openings run counter-clockwise, outlines clockwise, each from the middle of its longest straight side'
+
+/** `laser, kerf 0.2 mm`. */
+export function toolWords({ process, width }: Tool): string {
+  return `${process}, ${process === 'laser' ? 'kerf' : 'cutter'} ${text(width)} mm`
+}
+
+/**
+ * What the lines of some parts are, and how they run; `undefined` where none of them is cut by a machine. Tools that
+ * differ are all named.
+ */
+export function pathWords(
+  parts: readonly Part[],
+): { readonly short: string; readonly long: string } | undefined {
+  const tools = [...new Set(parts.filter(isCutPart).map((part) => toolWords(part.tool)))]
+  if (tools.length === 0) return undefined
+  const short = tools.join('; ')
+  return { short, long: `Cut by ${short}: ${RUN}.` }
 }
 
 const text = (length: number) => lengthLabel(length, 'Width of the tool')

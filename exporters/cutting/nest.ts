@@ -65,8 +65,9 @@ export function stockOf({ cutting }: Design): Stock {
   }
 }
 
-/** Parts that are cut from a sheet: a neck and its block come from a blank, and are drawn on two sides. */
-export const isFromSheet = (part: Part): boolean => !part.id.startsWith('neck-') || part.id.endsWith('-wall')
+/** Parts cut from a sheet: a neck and its block come from a blank, and a drilling strip from any scrap. */
+export const isFromSheet = (part: Part): boolean =>
+  part.id.endsWith('-wall') || !(part.id.startsWith('neck-') || part.id === 'tail-strip')
 
 /** The way a part's grain runs on its own sheet: walls and boards along themselves, the lid as stated. */
 export function grainOf(part: Part, { box }: Design): Grain {
@@ -75,14 +76,10 @@ export function grainOf(part: Part, { box }: Design): Grain {
   return box.lid.grain === 'none' ? 'any' : box.lid.grain === 'along' ? 'along x' : 'along y'
 }
 
-/** A rectangle as the library takes it; it writes where it lies, and whether it turned it. */
 interface Piece {
-  x: number
-  y: number
-  width: number
-  height: number
-  readonly allowRotation: boolean
-  rot?: boolean
+  readonly width: number
+  readonly height: number
+  readonly mayTurn: boolean
   readonly part: Part
   readonly grain: Grain
 }
@@ -115,10 +112,12 @@ export async function nested(
   const large = pieces.filter((piece) => !fits(piece, length, width))
   if (large.length > 0)
     return { ok: false, sentences: large.map((piece) => largeSentence(piece, stock, length, width)) }
-  const { MaxRectsPacker, PACKING_LOGIC } = await import('maxrects-packer')
+  const { MaxRectsPacker, PACKING_LOGIC, Rectangle } = await import(
+    'maxrects-packer/dist/maxrects-packer.mjs'
+  )
   const sheets = stocksOf(pieces).flatMap((same) => {
     // The space is laid beyond each part, and beyond the sheet as well.
-    const packer = new MaxRectsPacker<Piece>(length, width, stock.spacing, {
+    const packer = new MaxRectsPacker<Part>(length, width, stock.spacing, {
       smart: false,
       pot: false,
       square: false,
@@ -126,8 +125,19 @@ export async function nested(
       border: 0,
       logic: PACKING_LOGIC.MAX_EDGE,
     })
-    packer.addArray([...same].sort(byEdge))
-    return packer.bins.map((bin) => sheetOf(bin.rects, stock))
+    packer.addArray(
+      [...same].sort(byEdge).map((piece) => {
+        const rectangle = new Rectangle<Part>(piece.width, piece.height, 0, 0, false, piece.mayTurn)
+        rectangle.data = piece.part
+        return rectangle
+      }),
+    )
+    return packer.bins.map((bin) =>
+      sheetOf(
+        bin.rects.map(({ x, y, rot, data }) => ({ x, y, part: rot ? turned(data) : data })),
+        stock,
+      ),
+    )
   })
   return { ok: true, sheets }
 }
@@ -147,16 +157,15 @@ function pieceOf(part: Part, stock: Stock, grain: Grain, room: { length: number;
   const laid = matters && grain === 'along y' ? turned(part) : part
   const { minX, minY, maxX, maxY } = boxOf(laid)
   const piece: Piece = {
-    x: 0,
-    y: 0,
     width: maxX - minX,
     height: maxY - minY,
     part: laid,
     grain: matters ? grain : 'any',
-    allowRotation: !matters,
+    mayTurn: !matters,
   }
   // Laid the way that fits, where only one does.
-  if (matters || (piece.width <= room.length && piece.height <= room.width)) return piece
+  const fitsTurned = piece.height <= room.length && piece.width <= room.width
+  if (matters || fits(piece, room.length, room.width) || !fitsTurned) return piece
   return { ...piece, width: piece.height, height: piece.width, part: turned(laid) }
 }
 
@@ -196,15 +205,14 @@ function byEdge(a: Piece, b: Piece): number {
   return a.part.id < b.part.id ? -1 : 1
 }
 
-function sheetOf(rects: readonly Piece[], stock: Stock): NestedSheet {
-  const parts = rects.map((rect): NestedPart => {
-    const part = rect.rot === true ? turned(rect.part) : rect.part
+function sheetOf(laid: readonly { x: number; y: number; part: Part }[], stock: Stock): NestedSheet {
+  const parts = laid.map(({ x, y, part }): NestedPart => {
     const { minX, minY } = boxOf(part)
-    return { part, shift: { x: stock.margin + rect.x - minX, y: stock.margin + rect.y - minY } }
+    return { part, shift: { x: stock.margin + x - minX, y: stock.margin + y - minY } }
   })
-  const covered = rects.reduce((sum, { part }) => sum + areaOf(part), 0)
+  const covered = laid.reduce((sum, { part }) => sum + areaOf(part), 0)
   return {
-    thickness: rects[0]?.part.thickness ?? 0,
+    thickness: laid[0]?.part.thickness ?? 0,
     stock,
     parts,
     full: covered / (stock.length * stock.width),

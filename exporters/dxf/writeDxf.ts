@@ -2,6 +2,7 @@
  * Parts as DXF: circles as CIRCLE, arcs inside LWPOLYLINE, saw lines as LINE, words as TEXT.
  */
 import type { Part, Point } from '../../geometry/index.ts'
+import { pathWords } from '../cutting/cut-part.ts'
 import { drawPart, inWorkingOrder, type Layer } from '../drawing/drawing.ts'
 import { type LengthUnit, STOCK_EDGE, styleOf } from '../drawing/layers.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
@@ -26,8 +27,9 @@ const HEADING_CAPITALS = 3
 const LINE_STEP = 6
 
 /** The title, the builder's own line, and the one thing a reader of numbers must know. */
-function headings(options: DxfOptions, unit: LengthUnit): string[] {
-  const lines = [plainLine(options.title), plainLine(options.line ?? '')].filter((line) => line !== '')
+function headings(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string[] {
+  const paths = pathWords(sheet.placed.map(({ drawing }) => drawing.part))?.long ?? ''
+  const lines = [plainLine(options.title), plainLine(options.line ?? ''), paths].filter((line) => line !== '')
   return [...lines, `Drawn 1:1, coordinates in ${UNIT_WORDS[unit]}.`]
 }
 
@@ -57,7 +59,7 @@ function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
   for (const { caption } of sheet.placed) {
     for (const line of caption) dxf.addWords(notes.name, line)
   }
-  for (const [index, text] of headings(options, unit).entries()) {
+  for (const [index, text] of headings(sheet, options, unit).entries()) {
     const at = { x: sheet.extent.minX, y: sheet.extent.minY - (index + 1) * LINE_STEP }
     dxf.addWords(notes.name, { at, height: HEADING_CAPITALS, turn: 0, text })
   }

@@ -1,5 +1,6 @@
 /** Parts as SVG, one to a page or all on one sheet, in millimetres at 1:1. */
 import type { Part } from '../../geometry/index.ts'
+import { pathWords } from '../cutting/cut-part.ts'
 import { drawPart } from '../drawing/drawing.ts'
 import { STOCK_EDGE, styleOf } from '../drawing/layers.ts'
 import { type Facts, factsLine, factsOf, type SheetOptions } from '../sheet-layout/facts.ts'
@@ -18,8 +19,8 @@ const UNITS = 'Units: millimetres, one user unit is one millimetre. Print at 100
 const PRINT = { label: 'PRINT', value: 'at 100 %, then measure the bars' } as const
 const SCALE = { label: 'SCALE', value: '1:1' } as const
 
-function lastRow(options: SheetOptions): Row {
-  const line = plainLine(options.line ?? '')
+function lastRow(options: SheetOptions, parts: readonly Part[]): Row {
+  const line = plainLine(options.line ?? pathWords(parts)?.short ?? '')
   const title = { label: 'INSTRUMENT', value: plainLine(options.title) }
   const cells =
     line === ''
@@ -31,7 +32,7 @@ function lastRow(options: SheetOptions): Row {
   return { height: 9, size: 3.2, cells }
 }
 
-function partRows(facts: Facts, options: SheetOptions): Row[] {
+function partRows(facts: Facts, part: Part, options: SheetOptions): Row[] {
   return [
     {
       height: 12.5,
@@ -60,7 +61,7 @@ function partRows(facts: Facts, options: SheetOptions): Row[] {
         { ...PRINT, share: 0.38 },
       ],
     },
-    lastRow(options),
+    lastRow(options, [part]),
   ]
 }
 
@@ -80,10 +81,10 @@ export function writeSvg(part: Part, options: SvgOptions): string {
   return page(
     {
       title: [plainLine(options.title), facts.title].filter((word) => word !== '').join(': '),
-      description: `${sentence} ${UNITS}`,
+      description: [sentence, pathWords([part])?.long ?? '', UNITS].filter((words) => words !== '').join(' '),
       extent: drawing.extent,
       layers: drawing.layers,
-      titleRows: partRows(facts, options),
+      titleRows: partRows(facts, part, options),
       draw: (paper) => [partGroup(drawing, sentence, paper, purposeOf(options))],
     },
     options,
@@ -104,7 +105,9 @@ export function writeSvgSheet(parts: readonly Part[], options: SvgOptions): stri
   return page(
     {
       title: [plainLine(options.title), 'all parts'].filter((word) => word !== '').join(': '),
-      description: `${sentences.join(' ')} ${UNITS}`,
+      description: [...sentences, pathWords(parts)?.long ?? '', UNITS]
+        .filter((words) => words !== '')
+        .join(' '),
       extent: sheet.extent,
       layers: sheet.placed.flatMap(({ drawing }) => drawing.layers),
       titleRows: [
@@ -118,7 +121,7 @@ export function writeSvgSheet(parts: readonly Part[], options: SvgOptions): stri
           ],
         },
         { height: 9, size: 3.2, cells: [{ ...PRINT, share: 1 }] },
-        lastRow(options),
+        lastRow(options, parts),
       ],
       draw: (paper) =>
         sheet.placed.map(({ drawing, shift, caption }, index) => {
@@ -152,9 +155,12 @@ export interface LaidOutWords {
 export function writeSvgLaidOut(sheet: Sheet, words: LaidOutWords, options: SvgOptions): string {
   const purpose = purposeOf(options)
   const { stock } = sheet
+  const parts = sheet.placed.map(({ drawing }) => drawing.part)
   const content: PageContent = {
     title: [plainLine(options.title), words.title].filter((word) => word !== '').join(': '),
-    description: `${words.description} ${UNITS}`,
+    description: [words.description, pathWords(parts)?.long ?? '', UNITS]
+      .filter((line) => line !== '')
+      .join(' '),
     extent: sheet.extent,
     margin: 0,
     layers: sheet.placed.flatMap(({ drawing }) => drawing.layers),
@@ -169,7 +175,7 @@ export function writeSvgLaidOut(sheet: Sheet, words: LaidOutWords, options: SvgO
         ],
       },
       { height: 9, size: 3.2, cells: [{ ...PRINT, share: 1 }] },
-      lastRow(options),
+      lastRow(options, parts),
     ],
     draw: (paper) => [
       ...(stock === undefined || purpose.without.includes('datum')
