@@ -30,7 +30,9 @@ export const exactly = (mm: number): string =>
 export function nameOf(id: string, layout: Layout): string {
   const placed = layout.placed.find((one) => one.thing.id === id)
   if (placed) return nameOfPlaced(placed)
-  return Object.hasOwn(FACE_TITLES, id) ? FACE_TITLES[id as Face].toLowerCase() : id
+  return Object.hasOwn(FACE_TITLES, id)
+    ? FACE_TITLES[id as Face].toLowerCase()
+    : (pieceName(id, layout) ?? id)
 }
 
 /** The same for a thing that is at hand. */
@@ -38,6 +40,14 @@ export function nameOfPlaced({ thing: { id, name, kind }, kind: { title } }: Pla
   if (name) return name
   const rest = id === kind ? '' : id.startsWith(`${kind}-`) ? id.slice(kind.length + 1) : id
   return rest ? `${title} ${rest.replaceAll('-', ' ')}` : title
+}
+
+/** A piece inside or a picture, by its name or by what it is. */
+function pieceName(id: string, { design }: Layout): string | null {
+  const piece = design.box.inside.find((one) => one.id === id)
+  if (piece) return piece.name || `${piece.sort} ${id.replaceAll('-', ' ')}`
+  const art = design.artwork.find((one) => one.id === id)
+  return art ? art.name || `artwork ${id.replaceAll('-', ' ')}` : null
 }
 
 /** One step of the user's rule, in words: `1/32 in`. */
