@@ -39,12 +39,15 @@ const versions = versionsIn()
 
 /** Versions of the design on the bench, kept under names; the newest first. */
 export async function versionsHere(): Promise<readonly Version[]> {
+  // What was kept may still be on its way to the bench.
+  await started
   const record = running().record()
   return record === null ? [] : versions.of(record)
 }
 
 /** Keeps what lies on the bench under a name. Refused with the browser's error where it cannot be written. */
 export async function keepVersion(name: string): Promise<Version> {
+  await started
   const design = committed()
   // A design that was never changed has no record yet.
   if (running().record() === null) running().changed(design, 'another')

@@ -60,6 +60,7 @@ test('a version kept by name outlives the page; compared with now it tells the w
   await nudge(4)
   await page.getByText(/^kept \d/).waitFor()
   await page.reload()
+  await goTo(page, 'Lay out')
   await page.keyboard.press('h')
   await dialog.getByRole('button', { name: 'Compare' }).click()
   const rows = dialog.getByRole('row')
