@@ -73,11 +73,12 @@ function Everything() {
     setSlow(false)
   }
   useEffect(() => () => running.current?.stop(), [])
+  const underWay = progress !== null
   useEffect(() => {
-    if (progress === null) return
+    if (!underWay) return
     const timer = window.setTimeout(() => setSlow(true), SHORT)
     return () => window.clearTimeout(timer)
-  }, [progress])
+  }, [underWay])
   const start = async () => {
     setSaid(null)
     setProgress({ done: 0, of: 1, what: 'beginning' })
