@@ -2,10 +2,16 @@
 import { forgetViews } from '../canvas/lookings.ts'
 import { openText, saveFile } from '../state/index.ts'
 import { sayTrouble } from './dialogs.ts'
+import { saveToDisk } from './disk.ts'
 
 /** Hands a text to the browser as a file to keep. */
 export function download(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }))
+  downloadBlob(name, new Blob([text], { type }))
+}
+
+/** The same for what is no text. */
+export function downloadBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob)
   const link = document.createElement('a')
   link.href = address
   link.download = name
@@ -29,7 +35,9 @@ export async function downloadAll(
   }
 }
 
+/** To the file on the disk that is kept up to date, or as a download. */
 export function saveDesign(): void {
+  if (saveToDisk()) return
   const { name, text } = saveFile()
   download(name, text, 'application/json')
 }
