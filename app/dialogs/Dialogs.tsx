@@ -5,6 +5,7 @@ import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { AllActions } from './AllActions.tsx'
+import { FromLabel } from './FromLabel.tsx'
 import { NewBox } from './NewBox.tsx'
 
 const Shelf = lazy(() => import('../shelf/Shelf.tsx').then((page) => ({ default: page.Shelf })))
@@ -40,6 +41,8 @@ export function Dialogs() {
       )
     case 'all-actions':
       return <AllActions onClose={close} />
+    case 'from-label':
+      return <FromLabel onClose={close} />
     case 'trouble':
       return <Trouble />
     case null:

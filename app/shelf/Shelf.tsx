@@ -1,7 +1,7 @@
 /** The designs kept in this browser: to look for one, go back to it, copy it, hand it over or throw it away. */
 import { useEffect, useState } from 'react'
 import type { Design } from '../../geometry/index.ts'
-import { download, downloadBlob } from '../actions/files.ts'
+import { download } from '../actions/files.ts'
 import { forgetViews } from '../canvas/lookings.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { sayLength } from '../parts/say.ts'
@@ -105,9 +105,10 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
             type="button"
             disabled={!designs?.length}
             onClick={async () =>
-              downloadBlob(
+              download(
                 'lidwright-shelf.zip',
                 await shelfZip((designs ?? []).map(({ design }) => fileOf(design))),
+                'application/zip',
               )
             }
           >

@@ -58,7 +58,7 @@ async function fromZip(file: File): Promise<(readonly [string, string])[] | stri
 /** All designs as one zip, named by their titles, two of one title told apart by a number. */
 export async function shelfZip(
   files: readonly { readonly name: string; readonly text: string }[],
-): Promise<Blob> {
+): Promise<Uint8Array> {
   const { zipSync, strToU8 } = await import('fflate')
   const entries: Record<string, Uint8Array> = {}
   for (const { name, text } of files) {
@@ -67,5 +67,5 @@ export async function shelfZip(
     for (let number = 2; entries[free]; number++) free = `${stem}-${number}.lidwright.json`
     entries[free] = strToU8(text)
   }
-  return new Blob([zipSync(entries) as Uint8Array<ArrayBuffer>], { type: 'application/zip' })
+  return zipSync(entries)
 }
