@@ -5,6 +5,7 @@ export type DialogName =
   | 'new-box'
   | 'samples'
   | 'kept'
+  | 'link'
   | 'all-actions'
   | 'from-label'
   | 'history'

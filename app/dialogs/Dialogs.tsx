@@ -1,5 +1,5 @@
 /** Whichever dialog is open. */
-import { useEffect } from 'react'
+import { lazy, Suspense, useEffect } from 'react'
 import { openDialog, useDialogs } from '../actions/dialogs.ts'
 import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
@@ -11,6 +11,11 @@ import { Kept } from './Kept.tsx'
 import { MeasureDialog } from './MeasureDialog.tsx'
 import { NewBox } from './NewBox.tsx'
 import { RowDialog } from './RowDialog.tsx'
+
+const Shelf = lazy(() => import('../shelf/Shelf.tsx').then((page) => ({ default: page.Shelf })))
+const LinkDialog = lazy(() =>
+  import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog })),
+)
 
 const close = () => openDialog(null)
 
@@ -27,7 +32,17 @@ export function Dialogs() {
     case 'samples':
       return <Samples />
     case 'kept':
-      return <Kept onClose={close} />
+      return (
+        <Suspense fallback={null}>
+          <Shelf onClose={close} />
+        </Suspense>
+      )
+    case 'link':
+      return (
+        <Suspense fallback={null}>
+          <LinkDialog onClose={close} />
+        </Suspense>
+      )
     case 'all-actions':
       return <AllActions onClose={close} />
     case 'history':

@@ -170,9 +170,13 @@ describe('more lines that take hold', () => {
   })
 
   test('frets over the lid, by their number', () => {
-    // A neck-end place of the saddle brings the last frets over the box.
+    // Two octaves of frets and a saddle far down the lid bring the last frets over the box.
     const plain = lid([round('a', 20, -40)]).design
-    const layout = solve({ ...plain, saddle: { ...plain.saddle, place: 185 } })
+    const layout = solve({
+      ...plain,
+      scale: { ...plain.scale, frets: { by: 'equal', count: 24 } },
+      saddle: { ...plain.saddle, place: 185 },
+    })
     const fret = layout.frets.find((one) => one.fromNut > layout.box.x0 + 5)
     if (!fret) throw new Error('no fret is over the lid')
     const at = fret.fromNut - layout.panels.lid.originX
