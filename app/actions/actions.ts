@@ -2,7 +2,6 @@
 import { change } from '../../geometry/index.ts'
 import { drawingAtHand } from '../canvas/at-hand.ts'
 import { dragging } from '../canvas/dragging.ts'
-import { forgetBegun } from '../canvas/measuring.ts'
 import { endMode, toggleMode } from '../canvas/mode.ts'
 import { PIECES } from '../parts/structure.ts'
 import { commit, goTo, light, type PlaceName, redo, select, undo, useBench } from '../state/index.ts'
@@ -171,7 +170,7 @@ export const ACTIONS: readonly Action[] = [
     group: 'Edit',
     keys: ['Escape'],
     run: () => {
-      if (dragging.cancel() || endMode()) return forgetBegun()
+      if (dragging.cancel() || endMode()) return
       select(null)
       light(null)
     },

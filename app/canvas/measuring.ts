@@ -22,6 +22,7 @@ import { commit, useBench } from '../state/index.ts'
 import { type Frame, fromScreen, toScreen } from './frame.ts'
 import { chip } from './guides.ts'
 import { thingAt } from './hit.ts'
+import { useMode } from './mode.ts'
 import { dimension, disc } from './paint.ts'
 import type { Scene } from './scene.ts'
 import type { PointerAt, Tool } from './tools/tool.ts'
@@ -37,9 +38,9 @@ interface Found {
 /** The first end, while the second is still to be pressed. */
 let begun: Found | null = null
 
-export const forgetBegun = (): void => {
-  begun = null
-}
+useMode.subscribe(({ mode }) => {
+  if (mode !== 'measure') begun = null
+})
 
 /** What could be measured from at a place: a centre, then an edge, then a line. */
 export function endAt(layout: Layout, face: Face, frame: Frame, here: PointerAt): MeasureEnd | null {
@@ -107,7 +108,9 @@ export function measureFrom(scene: Scene, from: PointerAt): Tool | null {
         keepMeasure({ face: first.face, from: first.end, to: second.end, way: 'straight', onSheets: false })
       } else begun = first
     },
-    cancel: forgetBegun,
+    cancel() {
+      begun = null
+    },
     paint(pen, looks, layout) {
       const frame = subject.frameOf(first.face)
       if (!frame) return

@@ -7,6 +7,7 @@ import { panned } from './camera.ts'
 import { type Handle, handleAt, handlesOf, NEAR_HANDLE, withHandles } from './handles.ts'
 import { openHere } from './here.ts'
 import type { Hit } from './hit.ts'
+import { isField } from './is-field.ts'
 import { measureFrom } from './measuring.ts'
 import { modeNow } from './mode.ts'
 import type { Scene } from './scene.ts'
@@ -296,8 +297,3 @@ const isLocked = (found: Hit): found is Extract<Hit, { of: 'thing' }> =>
 
 const tellLocked = (found: Extract<Hit, { of: 'thing' }>) =>
   announce(`${found.placed.thing.name || found.placed.kind.title} is locked. L lets it go.`)
-
-/** Does typing belong to this element? */
-export const isField = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement &&
-  (target.isContentEditable || /^(INPUT|SELECT|TEXTAREA)$/.test(target.tagName))

@@ -6,11 +6,13 @@ import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { AllActions } from './AllActions.tsx'
 import { FromLabel } from './FromLabel.tsx'
-import { History } from './History.tsx'
-import { MeasureDialog } from './MeasureDialog.tsx'
 import { NewBox } from './NewBox.tsx'
-import { RowDialog } from './RowDialog.tsx'
 
+const History = lazy(() => import('./History.tsx').then((page) => ({ default: page.History })))
+const MeasureDialog = lazy(() =>
+  import('./MeasureDialog.tsx').then((page) => ({ default: page.MeasureDialog })),
+)
+const RowDialog = lazy(() => import('./RowDialog.tsx').then((page) => ({ default: page.RowDialog })))
 const Shelf = lazy(() => import('../shelf/Shelf.tsx').then((page) => ({ default: page.Shelf })))
 const LinkDialog = lazy(() =>
   import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog })),
@@ -45,11 +47,23 @@ export function Dialogs() {
     case 'all-actions':
       return <AllActions onClose={close} />
     case 'history':
-      return <History onClose={close} />
+      return (
+        <Suspense fallback={null}>
+          <History onClose={close} />
+        </Suspense>
+      )
     case 'row':
-      return <RowDialog onClose={close} />
+      return (
+        <Suspense fallback={null}>
+          <RowDialog onClose={close} />
+        </Suspense>
+      )
     case 'measure':
-      return <MeasureDialog onClose={close} />
+      return (
+        <Suspense fallback={null}>
+          <MeasureDialog onClose={close} />
+        </Suspense>
+      )
     case 'from-label':
       return <FromLabel onClose={close} />
     case 'trouble':
