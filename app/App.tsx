@@ -4,7 +4,6 @@ import { openCarried } from './actions/carried.ts'
 import { listenForDrops } from './actions/dropping.ts'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
-import { HereMenu } from './frame/HereMenu.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
 import { NewerNotice } from './frame/NewerNotice.tsx'
 import { TopBar } from './frame/TopBar.tsx'
@@ -35,6 +34,8 @@ const PLACE_PAGES: Readonly<Record<PlaceName, ComponentType>> = {
 const TightestStrip = lazy(() =>
   import('./parts/TightestStrip.tsx').then((strip) => ({ default: strip.TightestStrip })),
 )
+
+const HereMenu = lazy(() => import('./frame/HereMenu.tsx').then((page) => ({ default: page.HereMenu })))
 
 /** Fetches the other places as soon as the first screen stands, so that none has to be waited for, nor a network. */
 function fetchPlaces(): void {
@@ -70,7 +71,9 @@ export function App() {
           <TightestStrip />
         </Suspense>
       )}
-      <HereMenu />
+      <Suspense fallback={null}>
+        <HereMenu />
+      </Suspense>
       <Dialogs />
       <Announcer />
       <Hatchings />

@@ -10,5 +10,6 @@ export interface Action {
   readonly enabled?: () => boolean
   /** Of no use in a menu at the pointer: it chooses something else, or is held down. */
   readonly hidden?: boolean
-  readonly run: () => void
+  /** What it answers is nobody's business here. */
+  readonly run: () => unknown
 }

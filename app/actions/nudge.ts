@@ -6,7 +6,7 @@ import { clean, type Field, moveFields, saddleFields } from '../canvas/moving.ts
 import { announce } from '../parts/Announcer.tsx'
 import { nameOf, sayLength } from '../parts/say.ts'
 import { sizeFieldsOf, within } from '../parts/sizes.ts'
-import { aroundOnce } from '../state/arrange.ts'
+import { aroundOnce } from '../state/around-once.ts'
 import { beginGesture, type Gesture, selectedThings, setField, useBench, withGroups } from '../state/index.ts'
 
 export type Arrow = 'ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown'

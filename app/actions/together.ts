@@ -3,17 +3,8 @@
 import { toggleMode } from '../canvas/mode.ts'
 import { announce } from '../parts/Announcer.tsx'
 import { focusThingField } from '../parts/focus-field.ts'
-import {
-  alignThings,
-  duplicateAll,
-  type Edge,
-  groupThings,
-  partThings,
-  reorder,
-  spaceEvenly,
-  toggleLocked,
-  ungroupThings,
-} from '../state/arrange.ts'
+import type * as Arranging from '../state/arrange.ts'
+import type { Edge } from '../state/arrange.ts'
 import {
   duplicateThing,
   mirrorThing,
@@ -32,9 +23,12 @@ const some = () => chosen() > 0
 const two = () => chosen() > 1
 const three = () => chosen() > 2
 
+/** What arranges things comes with the places that show them; the first screen does without. */
+const arranging = (): Promise<typeof Arranging> => import('../state/arrange.ts')
+
 /** Does it, and says why not where it cannot be done. */
-const told = (words: string, work: () => Outcome) => () => {
-  const outcome = work()
+const told = (words: string, work: (arrange: typeof Arranging) => Outcome) => async () => {
+  const outcome = work(await arranging())
   announce(outcome.ok ? words : outcome.sentence)
 }
 
@@ -42,7 +36,7 @@ const leading = (): string => selectedThings().at(-1) ?? ''
 
 function duplicate(): void {
   const ids = selectedThings()
-  if (ids.length > 1) duplicateAll(ids)
+  if (ids.length > 1) void arranging().then(({ duplicateAll }) => duplicateAll(ids))
   else if (ids[0]) duplicateThing(ids[0])
 }
 
@@ -111,7 +105,7 @@ export const THING_ACTIONS: readonly Action[] = [
     title: 'Part from its partner',
     group: 'Things',
     enabled: follows,
-    run: told('It goes its own way now.', () => partThings()),
+    run: told('It goes its own way now.', ({ partThings }) => partThings()),
   },
   {
     id: 'lock',
@@ -119,8 +113,8 @@ export const THING_ACTIONS: readonly Action[] = [
     group: 'Things',
     keys: ['L'],
     enabled: some,
-    run: () => {
-      const outcome = toggleLocked()
+    run: async () => {
+      const outcome = (await arranging()).toggleLocked()
       const { design } = useBench.getState()
       const locked = design.things.find((thing) => thing.id === leading())?.locked
       announce(outcome.ok ? (locked ? 'Locked.' : 'Unlocked.') : outcome.sentence)
@@ -132,7 +126,7 @@ export const THING_ACTIONS: readonly Action[] = [
     group: 'Things',
     keys: ['Alt+['],
     enabled: () => chosen() === 1,
-    run: told('Earlier in the list.', () => reorder(leading(), -1)),
+    run: told('Earlier in the list.', ({ reorder }) => reorder(leading(), -1)),
   },
   {
     id: 'later',
@@ -140,7 +134,7 @@ export const THING_ACTIONS: readonly Action[] = [
     group: 'Things',
     keys: ['Alt+]'],
     enabled: () => chosen() === 1,
-    run: told('Later in the list.', () => reorder(leading(), 1)),
+    run: told('Later in the list.', ({ reorder }) => reorder(leading(), 1)),
   },
   ...(
     [
@@ -214,7 +208,7 @@ export const TOGETHER_ACTIONS: readonly Action[] = [
     group: 'Together',
     keys: ['Ctrl+G'],
     enabled: two,
-    run: told('Grouped.', () => groupThings()),
+    run: told('Grouped.', ({ groupThings }) => groupThings()),
   },
   {
     id: 'ungroup',
@@ -222,7 +216,7 @@ export const TOGETHER_ACTIONS: readonly Action[] = [
     group: 'Together',
     keys: ['Ctrl+Shift+G'],
     enabled: hasGroup,
-    run: told('No group any more.', () => ungroupThings()),
+    run: told('No group any more.', ({ ungroupThings }) => ungroupThings()),
   },
   ...EDGES.map(
     ([edge, title]): Action => ({
@@ -230,7 +224,7 @@ export const TOGETHER_ACTIONS: readonly Action[] = [
       title,
       group: 'Together',
       enabled: two,
-      run: told(`${title}: done.`, () => alignThings(edge)),
+      run: told(`${title}: done.`, ({ alignThings }) => alignThings(edge)),
     }),
   ),
   {
@@ -238,13 +232,13 @@ export const TOGETHER_ACTIONS: readonly Action[] = [
     title: 'Space evenly along the face',
     group: 'Together',
     enabled: three,
-    run: told('Spaced evenly.', () => spaceEvenly('x')),
+    run: told('Spaced evenly.', ({ spaceEvenly }) => spaceEvenly('x')),
   },
   {
     id: 'space-across',
     title: 'Space evenly across the face',
     group: 'Together',
     enabled: three,
-    run: told('Spaced evenly.', () => spaceEvenly('y')),
+    run: told('Spaced evenly.', ({ spaceEvenly }) => spaceEvenly('y')),
   },
 ]

@@ -1,8 +1,8 @@
 /** What can be done with what is selected, as a menu where the pointer or the finger is. */
 import { type KeyboardEvent, useEffect, useRef } from 'react'
+import { type Design, kindOf } from '../../geometry/index.ts'
 import { ACTIONS } from '../actions/actions.ts'
 import { closeHere, useHere } from '../canvas/here.ts'
-import { tellThings } from '../state/arrange.ts'
 import { selectedThings, useBench } from '../state/index.ts'
 
 const WIDE = 300
@@ -78,4 +78,10 @@ export function HereMenu() {
       ))}
     </div>
   )
+}
+
+/** What the menu is about, in a word or two. */
+const tellThings = (design: Design, ids: readonly string[]): string => {
+  const only = design.things.find((thing) => thing.id === ids[0])
+  return ids.length === 1 && only ? only.name || kindOf(only.kind).title : `${ids.length} things`
 }

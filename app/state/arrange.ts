@@ -4,7 +4,6 @@ import {
   type Change,
   change,
   type Design,
-  kindOf,
   type Layout,
   type Placed,
   type Point,
@@ -12,6 +11,7 @@ import {
   type Thing,
 } from '../../geometry/index.ts'
 import { clean, type Field, moveFields } from '../canvas/moving.ts'
+import { aroundOnce } from './around-once.ts'
 import { selectAll, selectedThings, withGroups } from './bench.ts'
 import { enter, type Outcome, settledBench } from './commit.ts'
 import { freeName, measuresOf } from './relations.ts'
@@ -183,12 +183,6 @@ function stepsOf({ shape, count, distance, first }: RowWanted): { by: Point; tur
   })
 }
 
-/** The same angle between −180 and 180 degrees, to the thousandth. */
-export function aroundOnce(degrees: number): number {
-  const plain = ((((degrees + 180) % 360) + 360) % 360) - 180
-  return Math.round((plain === -180 ? 180 : plain) * 1000) / 1000 + 0
-}
-
 /** Lets things go their own way: whatever they follow becomes a measure, nothing moves. */
 export function partThings(ids: readonly string[] = selectedThings()): Outcome {
   const layout = solve(settledBench())
@@ -261,10 +255,4 @@ function renamedPlace(place: Thing['along'] | Thing['across'], names: ReadonlyMa
   if ('mirror' in place) return names.has(place.mirror) ? { mirror: names.get(place.mirror) } : null
   if ('from' in place) return names.has(place.from) ? { ...place, from: names.get(place.from) } : null
   return null
-}
-
-/** What the action would be about, in a word or two. */
-export const tellThings = (design: Design, ids: readonly string[]): string => {
-  const only = design.things.find((thing) => thing.id === ids[0])
-  return ids.length === 1 && only ? only.name || kindOf(only.kind).title : `${ids.length} things`
 }
