@@ -1,11 +1,11 @@
 /** How the parts are cut, and the stock they are cut from: fields of the design. */
-import { type Field, fieldsOf } from '../../../geometry/index.ts'
+import { type Field, fieldsOf, formatLength, readLength } from '../../../geometry/index.ts'
 import { useDesign } from '../../parts/calm.ts'
 import { Fields, isWantedBeside } from '../../parts/Fields.tsx'
-import { LengthField } from '../../parts/LengthField.tsx'
+import { TextField } from '../../parts/TextField.tsx'
 import { setField } from '../../state/index.ts'
 
-/** Widths finer than the lines of a rule: shown in decimals in either unit. */
+/** Widths finer than the lines of a rule: shown in fine decimals in either unit. */
 const FINE = /^(kerf|cutter)/
 const STOCK = /^sheet/
 
@@ -31,14 +31,19 @@ export function StockFields() {
 function FineField({ field }: { field: Field }) {
   const { cutting, units } = useDesign()
   if (!isWantedBeside(cutting, field)) return null
-  const value = cutting[field.name as 'kerf']
+  const { display } = units
   return (
-    <LengthField
-      label={field.label}
+    <TextField
+      label={`${field.label}, ${display === 'mm' ? 'mm' : 'in'}`}
       help={field.help}
-      value={value}
-      units={{ ...units, fraction: 0 }}
-      onCommit={(next) => setField(['cutting', field.name], next, field.label)}
+      value={formatLength(cutting[field.name as 'kerf'], { display, fraction: 0 }, FIGURES[display])}
+      onCommit={(text) => {
+        const reading = readLength(text, display)
+        return reading.ok ? setField(['cutting', field.name], reading.mm, field.label) : reading
+      }}
     />
   )
 }
+
+/** A micrometre, or the nearest of an inch to it. */
+const FIGURES = { mm: { decimals: 3 }, inches: { decimals: 4 } } as const
