@@ -14,7 +14,8 @@ let watched: Watched
 
 beforeAll(async () => {
   browser = await launch()
-  page = await browser.newPage({ viewport: { width: 1024, height: 768 } })
+  const context = await browser.newContext({ viewport: { width: 1024, height: 768 } })
+  page = await context.newPage()
   watched = watchPage(page, address)
   await page.goto(address)
   await page.getByRole('button', { name: 'Look around first' }).click()
@@ -29,8 +30,8 @@ const axe = async () => {
 
 test('a router: its line over the part, its cutter to the thousandth, nothing that a reader cannot reach', async () => {
   await page.getByRole('radio', { name: 'router' }).check()
-  await page.getByLabel('Cutter, mm').fill('3')
-  await page.getByLabel('Cutter, mm').press('Enter')
+  await page.getByRole('textbox', { name: 'Cutter, mm' }).fill('3')
+  await page.getByRole('textbox', { name: 'Cutter, mm' }).press('Enter')
   await page.getByRole('button', { name: /^Neck-end wall/ }).click()
   await page.getByText('Cutter 3.00 mm. The outline is followed 1.50 mm outside it').waitFor()
   expect(await page.locator('.part-large .tool-swath').count()).toBeGreaterThan(0)
@@ -44,11 +45,11 @@ test('sheets of stock say how full they are, and what is too large for them', as
     /\d % full\. Base, Lid/,
   )
   expect(await axe()).toEqual([])
-  await page.getByLabel('Sheet, long').fill('200')
-  await page.getByLabel('Sheet, long').press('Enter')
-  expect(await page.getByText(/^Lid is 24[0-9.]+ × /).textContent()).toContain('Take a larger sheet')
-  await page.getByLabel('Sheet, long').fill('600')
-  await page.getByLabel('Sheet, long').press('Enter')
+  await page.getByRole('textbox', { name: 'Sheet, long' }).fill('200')
+  await page.getByRole('textbox', { name: 'Sheet, long' }).press('Enter')
+  expect(await page.getByText(/^Lid is 24[0-9.]+ × /).textContent()).toContain('larger sheet, or')
+  await page.getByRole('textbox', { name: 'Sheet, long' }).fill('600')
+  await page.getByRole('textbox', { name: 'Sheet, long' }).press('Enter')
   await page.getByRole('list', { name: 'Sheets of stock' }).waitFor()
 })
 

@@ -27,17 +27,20 @@ export function StockSheets({ only, lines }: StockSheetsProps) {
       </div>
     )
   return (
-    <ol className="stock-sheets" aria-label="Sheets of stock">
-      {nesting.sheets.map((sheet, index) => (
-        <li key={index}>
-          <OneSheet sheet={sheet} number={index + 1} />
-          <p className="small soft">
-            Sheet {index + 1}: {sayLength(sheet.thickness, layout.design.units)} thick,{' '}
-            {Math.round(sheet.full * 100)} % full. {sheet.parts.map(({ part }) => part.title).join(', ')}.
-          </p>
-        </li>
-      ))}
-    </ol>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so keys must be able to reach it
+    <section className="stock-scroll" aria-label="Stock" tabIndex={0}>
+      <ol className="stock-sheets" aria-label="Sheets of stock">
+        {nesting.sheets.map((sheet, index) => (
+          <li key={index}>
+            <OneSheet sheet={sheet} number={index + 1} />
+            <p className="small soft">
+              Sheet {index + 1}: {sayLength(sheet.thickness, layout.design.units)} thick,{' '}
+              {Math.round(sheet.full * 100)} % full. {sheet.parts.map(({ part }) => part.title).join(', ')}.
+            </p>
+          </li>
+        ))}
+      </ol>
+    </section>
   )
 }
 
