@@ -4,6 +4,7 @@ import { artworkKept } from './rules/artwork.ts'
 import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
+import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
 import { insideClearOfNeck, insideFits, neckBlockHeight, openingToInside } from './rules/inside.ts'
@@ -111,6 +112,8 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  toolFits,
+  webLeft,
   partsClear,
   balanceNearWall,
   headDrops,
