@@ -12,7 +12,7 @@ export const openingToWall: Rule = {
   *measure(layout, limit) {
     const { box } = layout
     if (box.insideX1 <= box.insideX0 || box.insideTreble <= box.insideBass) return
-    for (const { thing, kind, face, openings } of layout.placed) {
+    for (const { thing, kind, face, openings, taken } of layout.placed) {
       if ((face !== 'lid' && face !== 'base') || kind.overWall === 'meant') continue
       const { originX } = layout.panels[face]
       const inside = rectangle(
@@ -21,7 +21,8 @@ export const openingToWall: Rule = {
         box.insideX1 - originX,
         box.insideTreble,
       )
-      for (const opening of openings) {
+      // Of many openings, and of what is only let in, the outline of all is what counts.
+      for (const opening of openings.length > 1 && taken ? [taken] : openings) {
         const { distance, from, to } = clearance(opening, inside)
         const wanted = limit('openingToWall')
         yield {
