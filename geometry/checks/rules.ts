@@ -3,6 +3,8 @@ import type { Rule } from './finding.ts'
 import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
+import { boreWide, faceForBushing, knobOffFace, shaftInKnob, threadThrough } from './rules/bushings.ts'
+import { coverOnFace, coversApart } from './rules/covers.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
 import { neckLeft } from './rules/neck-left.ts'
@@ -18,6 +20,8 @@ import {
   lidSag,
 } from './rules/over-saddle.ts'
 import { partsClear } from './rules/parts-clear.ts'
+import { recessLeft } from './rules/recess-left.ts'
+import { rosetteHoles, rosetteWeb } from './rules/rosette.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -26,6 +30,7 @@ import {
   saddleTall,
 } from './rules/saddle-height.ts'
 import { saddleOnLid, saddleSetback, saddleToOpening, saddleToTailWall } from './rules/saddle-place.ts'
+import { headFlush, screwBeside, screwHolds, screwPoint } from './rules/screws.ts'
 import { sideAngleAtNut, sideAngleAtSaddle } from './rules/side-angles.ts'
 import { boxHasInside, handStated, neckBeforeBox, placeFollowed } from './rules/stated.ts'
 import { stringInsidePickup } from './rules/string-inside-pickup.ts'
@@ -104,6 +109,20 @@ export const RULES: readonly Rule[] = [
   saddleLineOff,
   saddleFreeBand,
   partsClear,
+  threadThrough,
+  boreWide,
+  faceForBushing,
+  shaftInKnob,
+  knobOffFace,
+  recessLeft,
+  rosetteHoles,
+  rosetteWeb,
+  coverOnFace,
+  coversApart,
+  screwHolds,
+  screwBeside,
+  screwPoint,
+  headFlush,
   balanceNearWall,
   headDrops,
 ]

@@ -108,6 +108,8 @@ export interface Kind<F extends z.ZodRawShape = z.ZodRawShape, P = z.output<z.Zo
   readonly gapLimit: 'betweenOpenings' | 'screwToOpening'
   /** Width across the strings in which it hears them, if it hears them at all. */
   activeWidth?(fields: P): number | null
+  /** How far a head stands out of the face that is meant to lie flush; 0 where it is let in. */
+  proud?(fields: P): number
   /** How it is held by a nut, if it is. */
   bushing?(fields: P): Bushing | null
   /** Shaped otherwise on one side of its x axis than on the other: then its field `flipped` turns it over. */

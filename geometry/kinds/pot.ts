@@ -16,7 +16,7 @@ const fields = {
     label: 'Lugs, from the shaft',
     help: 'How far the soldering lugs stand out, from the middle of the shaft towards the tail before it is turned.',
   }),
-  shaft: length(22, 1, 80, {
+  shaft: length(18, 1, 80, {
     label: 'Shaft',
     help: 'From where the body sits to the tip of the shaft.',
   }),

@@ -20,6 +20,9 @@ const fields = {
   }),
 }
 
+/** A small pan head stands out about so far. Common practice, no source. */
+const PAN_HEAD = 2
+
 /** A 90 degree countersink is as deep as half the difference of the diameters (plane geometry). */
 const sinkDepth = (head: number, clearance: number) => Math.max(0, (head - clearance) / 2)
 
@@ -47,6 +50,7 @@ export const screw = defineKind({
       to: it.screwLength,
     },
   ],
+  proud: (it) => (it.head > it.clearance ? 0 : PAN_HEAD),
   overNeck: 'avoid',
   overWall: 'meant',
   edgeLimit: 'screwToEdge',

@@ -95,14 +95,14 @@ function* rings(pitch: number, reach: number): Generator<Point> {
 const GOLDEN = Math.PI * (3 - Math.sqrt(5))
 
 /**
- * The sunflower's spiral: the n-th hole at radius c sqrt(n), each a golden angle on. Source: H. Vogel, "A better way
+ * The sunflower's spiral: the n-th hole at radius c sqrt(n + 1/2), each a golden angle on. Source: H. Vogel, "A better way
  * to construct the sunflower head", Mathematical Biosciences 44 (1979), from memory. c is chosen so that every hole
  * has as much area as in rows staggered by `pitch`.
  */
 function* spiral(pitch: number, reach: number): Generator<Point> {
   const c = pitch * Math.sqrt(Math.sqrt(3) / (2 * Math.PI))
-  for (let n = 0; c * Math.sqrt(n) <= reach; n++) {
-    const r = c * Math.sqrt(n)
+  for (let n = 0; c * Math.sqrt(n + 0.5) <= reach; n++) {
+    const r = c * Math.sqrt(n + 0.5)
     yield { x: r * Math.cos(n * GOLDEN), y: r * Math.sin(n * GOLDEN) }
   }
 }
