@@ -3,6 +3,7 @@
 export { type Balance, balanceOf, type Held } from './balance/balance.ts'
 export type { Piece } from './balance/weight.ts'
 export * from './checks/index.ts'
+export { type CurveReading, readCurve } from './curves/read-curve.ts'
 export * from './design/index.ts'
 export { FACES, type Face, type Kind } from './kinds/kind.ts'
 export { KINDS, type KindName, kindOf } from './kinds/kinds.ts'
