@@ -5,7 +5,7 @@ import { plate } from './open.ts'
 
 const fields = {
   sizeAlong: length(12, 1, 800, { label: 'Brace, along', help: 'Along the strings, or along the wall.' }),
-  sizeAcross: length(90, 1, 800, { label: 'Brace, across', help: 'Across the strings, or down the wall.' }),
+  sizeAcross: length(40, 1, 800, { label: 'Brace, across', help: 'Across the strings, or down the wall.' }),
   height: length(10, 0.5, 120, {
     label: 'Brace, tall',
     help: 'How far it stands in from the inner side. The stiffness of the lid is reckoned with the brace under the saddle alone, not with this one.',

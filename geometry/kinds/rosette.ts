@@ -13,7 +13,7 @@ const fields = {
     label: 'Field',
     help: 'The shape that the holes fill.',
   }),
-  diameter: length(50, 4, 400, { label: 'Field, across', help: 'Diameter of a round field.', when: round }),
+  diameter: length(40, 4, 400, { label: 'Field, across', help: 'Diameter of a round field.', when: round }),
   sizeAlong: length(70, 4, 400, {
     label: 'Field, along',
     help: 'Along the strings or the wall.',
@@ -104,7 +104,7 @@ export const rosette = defineKind({
     'spiral the other way': { pattern: 'spiral', flipped: true },
     'rows in an oval': { shape: 'oval', pattern: 'rows' },
     'staggered rows in a rectangle': { shape: 'rectangular', pattern: 'staggered rows' },
-    'a ring with an open middle': { inner: 25 },
+    'a ring with an open middle': { inner: 20 },
     'no hole fits': { diameter: 4, hole: 40 },
     'too many holes': { diameter: 400, hole: 0.5, pitch: 0.6 },
   },
