@@ -1,8 +1,32 @@
 /** The only door of the exporters. */
+export { type Bundle, type BundleOptions, makeBundle, paperFor } from './bundle/bundle.ts'
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'
 export { type DxfOptions, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
+export { carry, isCarried, readCarried } from './label/carried.ts'
+export { labelPicture, writeLabelHtml, writeLabelSvg } from './label/label.ts'
+export * from './pdf/index.ts'
+export { buildSheet } from './sheet/build-sheet.ts'
+export { everythingText, sheetFiles, tableFiles } from './sheet/files.ts'
+export { FILLS, STROKES } from './sheet/html/picture-svg.ts'
+export { writeSheetHtml } from './sheet/html/write-html.ts'
+export { type PlannedMeasure, plannedMeasures } from './sheet/measures.ts'
+export {
+  type Block,
+  type Column,
+  type Section,
+  type Sheet,
+  type Step,
+  type Table,
+  tablesOf,
+} from './sheet/model.ts'
+export { type Picture, runsOf, type Shape } from './sheet/pictures/picture.ts'
+export { type MadeSheet, printLabel, printSheet } from './sheet/printing.ts'
+export { sourceOf } from './sheet/source.ts'
+export { builtRows } from './sheet/tables/record.ts'
 export type { SheetOptions } from './sheet-layout/facts.ts'
 export { writeSvg, writeSvgSheet } from './svg/writeSvg.ts'
+export { cellText, headingOf, isFigure } from './tables/cells.ts'
+export { writeCsv } from './tables/csv.ts'
 export {
   TEMPLATE_FORMATS,
   type TemplateFile,

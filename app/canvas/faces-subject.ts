@@ -1,6 +1,7 @@
 /** The four walls and the base side by side, each as seen from outside, walls with their lid side up. */
-import { check, type Face, type Layout, type Point } from '../../geometry/index.ts'
+import { check, endsOf, type Face, type Layout, type Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
+import { paintPhoto } from '../photo/lying.ts'
 import type { Size } from './camera.ts'
 import { foldedOut } from './folded.ts'
 import { type Frame, facing, fromScreen, movedFrame, screenBounds, toScreen } from './frame.ts'
@@ -106,6 +107,7 @@ export function facesSubject(
       design.hand,
       box.x0,
       how === 'folded out' ? saddle.x : 0,
+      design.photos,
       neck.slots.map((slot) => `${slot.width} ${slot.depth}`).join(),
     ],
     liveOf: (layout) => [
@@ -145,22 +147,27 @@ const sameFrame = (a: Frame | undefined, b: Frame | undefined): boolean =>
   a?.up === b?.up &&
   a?.turned === b?.turned
 
+function liesAsSeen({ right, up, turned }: Frame, face: Face, layout: Layout): boolean {
+  const seen = facing(face, layout.up)
+  return !turned && right === seen.right && up === seen.up
+}
+
 function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Frame): void {
   const panel = layout.panels[face]
-  shape(pen, frame, panel.outline, {
-    fill: face === 'base' || face === 'lid' ? looks.lid : looks.wall,
-    stroke: looks.ink,
-    width: THICK,
-  })
+  shape(pen, frame, panel.outline, { fill: face === 'base' || face === 'lid' ? looks.lid : looks.wall })
+  // A photograph lies as it was taken: on a wall folded out the other way it would stand on its head.
+  if (liesAsSeen(frame, face, layout)) paintPhoto(pen, frame, layout, face)
+  shape(pen, frame, panel.outline, { stroke: looks.ink, width: THICK })
   paintSlot(pen, looks, layout, face, frame)
   if (face === 'lid') paintUnderLid(pen, looks, layout, frame)
   const { minX, maxX, minY, maxY } = panel.bounds
+  const [from, to] = endsOf(layout, face)
   const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 }
   const ends =
     face === 'base' || face === 'lid'
       ? [
-          { x: minX, y: 0 },
-          { x: maxX, y: 0 },
+          { x: from, y: 0 },
+          { x: to, y: 0 },
         ]
       : [
           { x: 0, y: minY },
