@@ -83,7 +83,7 @@ function CurvePicture({ curve, label }: { readonly curve: Curve; readonly label:
   const { minX, maxX, minY, maxY } = bounds(chain)
   const size = Math.max(maxX - minX, maxY - minY)
   const edge = size * 0.06
-  const points = flatten(chain, size / 400).map(({ x, y }) => `${x},${-y}`)
+  const points = flatten(chain, size / 4000).map(({ x, y }) => `${x},${-y}`)
   return (
     <svg
       className="curve-picture"
