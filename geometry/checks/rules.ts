@@ -3,10 +3,10 @@ import type { Rule } from './finding.ts'
 import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
-import { boreWide, faceForBushing, knobOffFace, shaftInKnob, threadThrough } from './rules/bushings.ts'
-import { coverOnFace, coversApart } from './rules/covers.ts'
+import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
+import { HARDWARE_RULES } from './rules/hardware.ts'
 import { neckLeft } from './rules/neck-left.ts'
 import { actionChange, headRoot, neckBow, neckGivesWay, neckStress, nutRise } from './rules/neck-load.ts'
 import { openingToEdge } from './rules/opening-to-edge.ts'
@@ -19,9 +19,6 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
-import { partsClear } from './rules/parts-clear.ts'
-import { recessLeft } from './rules/recess-left.ts'
-import { rosetteHoles, rosetteWeb } from './rules/rosette.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -30,7 +27,6 @@ import {
   saddleTall,
 } from './rules/saddle-height.ts'
 import { saddleOnLid, saddleSetback, saddleToOpening, saddleToTailWall } from './rules/saddle-place.ts'
-import { headFlush, screwBeside, screwHolds, screwPoint } from './rules/screws.ts'
 import { sideAngleAtNut, sideAngleAtSaddle } from './rules/side-angles.ts'
 import { boxHasInside, handStated, neckBeforeBox, placeFollowed } from './rules/stated.ts'
 import { stringInsidePickup } from './rules/string-inside-pickup.ts'
@@ -113,21 +109,9 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
-  partsClear,
-  threadThrough,
-  boreWide,
-  faceForBushing,
-  shaftInKnob,
-  knobOffFace,
-  recessLeft,
-  rosetteHoles,
-  rosetteWeb,
-  coverOnFace,
-  coversApart,
-  screwHolds,
-  screwBeside,
-  screwPoint,
-  headFlush,
+  toolFits,
+  webLeft,
+  ...HARDWARE_RULES,
   balanceNearWall,
   headDrops,
 ]
