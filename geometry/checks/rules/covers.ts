@@ -19,11 +19,23 @@ function coverOf(placed: Placed): Contour | null {
   return cover
 }
 
-const covers = (layout: Layout) =>
-  layout.placed.flatMap((placed) => {
+interface Covering {
+  readonly placed: Placed
+  readonly cover: Contour
+}
+
+const NONE: readonly Covering[] = []
+
+function covers({ placed: all }: Layout): readonly Covering[] {
+  let found: Covering[] | null = null
+  for (const placed of all) {
     const cover = placed.kind.cover ? coverOf(placed) : null
-    return cover ? [{ placed, cover }] : []
-  })
+    if (!cover) continue
+    if (found) found.push({ placed, cover })
+    else found = [{ placed, cover }]
+  }
+  return found ?? NONE
+}
 
 export const coverOnFace: Rule = {
   name: 'cover-on-face',
