@@ -6,6 +6,7 @@ import type { Size } from './camera.ts'
 import { foldedOut } from './folded.ts'
 import { type Frame, facing, fromScreen, movedFrame, screenBounds, toScreen } from './frame.ts'
 import { thingAt } from './hit.ts'
+import { paintArtwork } from './kept.ts'
 import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
 import { type Pen, path, shape, stroke, wide, write } from './paint.ts'
 import type { Subject } from './subject.ts'
@@ -102,6 +103,7 @@ export function facesSubject(
     frameOf: (view) => (view === 'plan' || view === 'section' ? null : (frames.get(view) ?? null)),
     groundOf: ({ design, box, neck, saddle }) => [
       design.box,
+      design.artwork,
       design.neck,
       design.tailpiece,
       design.hand,
@@ -158,6 +160,7 @@ function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
   // A photograph lies as it was taken: on a wall folded out the other way it would stand on its head.
   if (liesAsSeen(frame, face, layout)) paintPhoto(pen, frame, layout, face)
   shape(pen, frame, panel.outline, { stroke: looks.ink, width: THICK })
+  paintArtwork(pen, looks, frame, layout, face)
   paintSlot(pen, looks, layout, face, frame)
   if (face === 'lid') paintUnderLid(pen, looks, layout, frame)
   const { minX, maxX, minY, maxY } = panel.bounds
