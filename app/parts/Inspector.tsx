@@ -2,10 +2,11 @@
 import { check, fieldsOf, fieldsOfKind, kindOf, type Layout, type Placed } from '../../geometry/index.ts'
 import { act, actionOf } from '../actions/actions.ts'
 import { TOGETHER_ACTIONS } from '../actions/together.ts'
-import { companionsOf, select, selectedThings, useBench } from '../state/index.ts'
+import { companionsOf, select, selectedThings, takeSizes, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Fields } from './Fields.tsx'
 import { FindingNote } from './FindingNote.tsx'
+import { Menu } from './Menu.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { FACE_TITLES, nameOf, sayStep } from './say.ts'
 import { namesOf, type Piece, pieceOf } from './structure.ts'
@@ -60,6 +61,19 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
         </p>
       </header>
       <Wrong layout={layout} about={[thing.id]} />
+      {(kind.presets?.length ?? 0) > 0 && (
+        <p className="soft small">
+          <Menu
+            label="Typical sizes…"
+            className="quiet"
+            items={(kind.presets ?? []).map(({ title, fields: sizes }) => ({
+              title,
+              under: 'Common practice: measure yours',
+              run: () => takeSizes(thing.id, sizes, nameOf(thing.id, layout)),
+            }))}
+          />
+        </p>
+      )}
       <Fields fields={own} base={base} />
       <h3>Where it stands</h3>
       {place('along')}

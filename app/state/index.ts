@@ -30,4 +30,12 @@ export {
 export { type DesignFile, fileText, saveFile, slug } from './file.ts'
 export { layVersion, openDesign, openText, startFresh } from './open.ts'
 export { companionsOf, setWithCompanions } from './pairs.ts'
-export { addThing, duplicateThing, mirrorThing, removeThing, removeThings, setField } from './things.ts'
+export {
+  addThing,
+  duplicateThing,
+  mirrorThing,
+  removeThing,
+  removeThings,
+  setField,
+  takeSizes,
+} from './things.ts'

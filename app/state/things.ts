@@ -14,7 +14,7 @@ import {
 import { useBench } from './bench.ts'
 import { commit, enter, type Outcome, settledBench } from './commit.ts'
 import { setWithCompanions } from './pairs.ts'
-import { followed, freeName, idPathIndex, measuresOf, placesOf, renamed } from './relations.ts'
+import { followed, freeName, idPathIndex, indexOf, measuresOf, placesOf, renamed } from './relations.ts'
 import { roomFor } from './room.ts'
 
 /** Two things nearer than this to the same spot are one on top of the other; millimetres. */
@@ -38,6 +38,18 @@ export function addThing(kindName: string, face?: Face): string | null {
     { ...plain, ...measuresOf({ face: on, at: spot }) },
     `Add the ${kind.title.toLowerCase()}`,
   )
+}
+
+/** Gives a thing typical sizes, all in one step of history. Nothing happens where there is no such thing. */
+export function takeSizes(id: string, sizes: Readonly<Record<string, unknown>>, title: string): void {
+  const design = settledBench()
+  const index = indexOf(design, id)
+  if (index === null) return
+  const fields = Object.entries(sizes).map(([name, value]): [Path, unknown] => [
+    ['things', index, name],
+    value,
+  ])
+  commit(`Sizes of ${title}`, change(design, ...fields))
 }
 
 /**
@@ -120,6 +132,7 @@ export function mirrorThing(id: string): string | null {
     along: onEndWall ? measuresOf({ face, at }).along : { mirror: id },
     across: { mirror: id },
     turnDegrees: -thing.turnDegrees + 0,
+    ...(kindOf(thing.kind).handed ? { flipped: !(thing as { flipped?: boolean }).flipped } : {}),
   } as Thing
   return put(design, partner, `Mirror ${titleOf(thing)}`)
 }

@@ -1,5 +1,16 @@
-/** Moves things over their face. Every frame is computed from the design as it was when the drag began. */
-import { change, type Face, type Layout, type Placed, type Point, solve } from '../../../geometry/index.ts'
+/**
+ * Moves things over their face, and a single one over to another where that is drawn too and its kind may go there. Every frame is
+ * computed from the design as it was when the drag began.
+ */
+import {
+  type Change,
+  change,
+  type Face,
+  type Layout,
+  type Placed,
+  type Point,
+  solve,
+} from '../../../geometry/index.ts'
 import { announce } from '../../parts/Announcer.tsx'
 import { nameOf } from '../../parts/say.ts'
 import { beginGesture, selectedThings, useBench, withGroups } from '../../state/index.ts'
@@ -7,9 +18,9 @@ import { distancesOf, tellDistances } from '../distances.ts'
 import { dragging } from '../dragging.ts'
 import { type Frame, fromScreen } from '../frame.ts'
 import { paintGhost, paintHeld } from '../guides.ts'
-import { gripOn, type Line } from '../hold/hold.ts'
+import { type Grip, gripOn, type Line } from '../hold/hold.ts'
 import { paintMargin } from '../margin.ts'
-import { moveFields, onRule, relatedTo } from '../moving.ts'
+import { clean, moveFields, onRule, relatedTo } from '../moving.ts'
 import { paintDistances } from '../paint-distances.ts'
 import type { PointerAt, Tool } from './tool.ts'
 
@@ -21,9 +32,17 @@ const TELL_EVERY = 900
 
 /**
  * The tool for a drag that begins on `placed`. With it goes all that is selected and grouped with it, as far as it is
- * on the same face and not locked.
+ * on the same face and not locked. A thing that goes alone may go over to another face.
  */
-export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Placed, from: PointerAt): Tool {
+export function dragThing(
+  layout: Layout,
+  frame: Frame,
+  face: Face,
+  placed: Placed,
+  from: PointerAt,
+  /** Where the other faces are drawn, if they are. */
+  faces: ReadonlyMap<Face, Frame> = NO_FACES,
+): Tool {
   const { id } = placed.thing
   const chosen = selectedThings()
   const wanted = new Set(withGroups(layout.design, chosen.includes(id) ? chosen : [id]))
@@ -38,7 +57,12 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
   for (const one of movers) related.add(one.thing.id)
   const moving: ReadonlySet<string> = new Set(related)
   related.delete(id)
-  const grip = gripOn(start, own, related)
+  const grips = new Map<Face, Grip>()
+  const gripFor = (on: Face): Grip => {
+    const made = grips.get(on) ?? gripOn(start, { ...own, face: on }, related)
+    grips.set(on, made)
+    return made
+  }
   const grasp = fromScreen(frame, from)
   const edge = start.panels[face].bounds
   let lines: readonly Line[] = []
@@ -64,14 +88,20 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
     moving,
     move(at) {
       pointer = at
-      const here = fromScreen(frame, at)
-      const wanted = inside(edge, { x: own.at.x + here.x - grasp.x, y: own.at.y + here.y - grasp.y })
-      const reach = at.free ? 0 : (at.touch ? REACH.touch : REACH.mouse) / frame.scale
-      const held = grip.hold(wanted, reach)
+      const other = movers.length > 1 ? null : faceUnder(start, faces, face, own, at)
+      const over = other?.frame ?? frame
+      const here = fromScreen(over, at)
+      const wanted = other
+        ? here
+        : inside(edge, { x: own.at.x + here.x - grasp.x, y: own.at.y + here.y - grasp.y })
+      const reach = at.free ? 0 : (at.touch ? REACH.touch : REACH.mouse) / over.scale
+      const held = gripFor(other?.face ?? face).hold(wanted, reach)
       lines = held.lines
       const to = at.free ? held.at : settled(held.at, held.lines, began.start.units)
       const by = { x: to.x - own.at.x, y: to.y - own.at.y }
-      began.preview(change(began.start, ...moveFields(start, movers, by)))
+      began.preview(
+        other ? overTo(start, id, other.face, to) : change(began.start, ...moveFields(start, movers, by)),
+      )
       tellSoon()
     },
     finish: () => began.finish(),
@@ -86,11 +116,43 @@ export function dragThing(layout: Layout, frame: Frame, face: Face, placed: Plac
       }
       const now = current.placed.find((one) => one.thing.id === id)
       if (!now) return
-      paintHeld(pen, looks, frame, edge, now.at, lines)
+      const shown = now.face === face ? frame : (faces.get(now.face) ?? frame)
+      paintHeld(pen, looks, shown, current.panels[now.face].bounds, now.at, lines)
       const margin = paintMargin(pen, looks, current, moving, pointer)
-      paintDistances(pen, looks, frame, current, distancesOf(current, now, moving), now.bounds, margin)
+      paintDistances(pen, looks, shown, current, distancesOf(current, now, moving), now.bounds, margin)
     },
   }
+}
+
+const NO_FACES: ReadonlyMap<Face, Frame> = new Map()
+
+/** Another face under the pointer that this thing may stand on. */
+function faceUnder(
+  { panels }: Layout,
+  faces: ReadonlyMap<Face, Frame>,
+  own: Face,
+  { kind }: Placed,
+  at: PointerAt,
+): { readonly face: Face; readonly frame: Frame } | null {
+  for (const [face, frame] of faces) {
+    if (face === own || !kind.faces.includes(face)) continue
+    const { x, y } = fromScreen(frame, at)
+    const { minX, maxX, minY, maxY } = panels[face].bounds
+    if (x >= minX && x <= maxX && y >= minY && y <= maxY) return { face, frame }
+  }
+  return null
+}
+
+/** The thing on another face, by measures: a relation to lines of the old face would mean nothing there. */
+function overTo({ design }: Layout, id: string, face: Face, at: Point): Change {
+  const index = design.things.findIndex((one) => one.id === id)
+  const plan = face === 'lid' || face === 'base'
+  return change(
+    design,
+    [['things', index, 'face'], face],
+    [['things', index, 'along'], clean(at.x)],
+    [['things', index, 'across'], clean(plan ? at.y : -at.y)],
+  )
 }
 
 /** The centre stays on its face: what is lost over the edge cannot be found again. */
