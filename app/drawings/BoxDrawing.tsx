@@ -2,6 +2,7 @@
 import { formatLength, type Layout } from '../../geometry/index.ts'
 import { Dimension } from './Dimension.tsx'
 import { pathOf } from './path.ts'
+import { SurveyPlan } from './SurveyPlan.tsx'
 import { type PixelSize, useSize } from './size.ts'
 
 /** Names of fields of the box whose dimension is drawn. */
@@ -50,7 +51,8 @@ function Views({
   label: string
 }) {
   const { box, design } = layout
-  const { length, width, depth } = design.box
+  const { depth } = design.box
+  const { length, width } = layout.real ?? design.box
   const room = { x: size.width - MARGIN.left - MARGIN.right, y: size.height - MARGIN.top - MARGIN.bottom }
   // One over the other or side by side, whichever shows more.
   const over = Math.min(room.x / Math.max(length, width), (room.y - BETWEEN) / (width + depth))
@@ -66,7 +68,11 @@ function Views({
     : { x: left + length * s + BETWEEN, y: top + Math.max(0, (width * s - depth * s) / 2) }
   return (
     <svg width={size.width} height={size.height} role="img" aria-label={label}>
-      <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
+      {layout.real ? (
+        <SurveyPlan layout={layout} lit={lit} x={left} y={top} s={s} />
+      ) : (
+        <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
+      )}
       <End layout={layout} lit={lit} x={end.x} y={end.y} s={s} />
       <text className="view-title" x={left} y={top + width * s + 52}>
         From the front, head to the left
@@ -165,7 +171,8 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
 /** Cut across: lid, walls, base, and where the neck passes. Seen from the head, so the treble side is to the left. */
 function End({ layout, lit, x, y, s }: ViewProps) {
   const { design, box, up, panels } = layout
-  const { width, depth, walls, lid, base } = design.box
+  const { depth, walls, lid, base } = design.box
+  const { width } = layout.real ?? design.box
   const say = (mm: number) => formatLength(mm, design.units)
   const at = (z: number) => y - z * s
   const slab = (from: number, to: number, high: number, low: number, kind: string) => (

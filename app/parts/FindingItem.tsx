@@ -5,10 +5,12 @@ import {
   type Finding,
   formatMeasure,
   type Layout,
+  measureAgainWords,
   type Rule,
   ruleOf,
   SOURCES,
   sentenceOf,
+  type WorstCase,
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
 import { Sign } from './Sign.tsx'
@@ -20,13 +22,16 @@ export interface FindingItemProps {
   readonly finding: Finding
   readonly layout: Layout
   readonly lit: boolean
+  /** How far the margin may be off, once it is known. */
+  readonly worst?: WorstCase | undefined
 }
 
-export function FindingItem({ finding, layout, lit }: FindingItemProps) {
+export function FindingItem({ finding, layout, lit, worst }: FindingItemProps) {
   const { grade, measured, limit, margin, unit } = finding
   const { units } = layout.design
   const about = finding.about.map((id) => nameOf(id, layout)).join(', ')
-  const quiet = grade === 'clear' && !lit
+  const quiet = grade === 'clear' && !lit && !worst?.doubtful
+  const again = worst && measureAgainWords(finding, worst, layout)
   return (
     <article
       className={`finding ${grade} ${lit ? 'lit' : ''} ${finding.overruled === undefined ? '' : 'overruled'}`}
@@ -49,6 +54,7 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         )}
       </button>
       {!quiet && <p className="finding-words">{sentenceOf(finding, layout)}</p>}
+      {again && <p className="finding-again">{again}</p>}
       {!quiet && measured !== null && (
         <dl className="finding-numbers">
           <div>
@@ -65,6 +71,14 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
             <div>
               <dt>margin</dt>
               <dd className={grade}>{sayMargin(margin, finding, units)}</dd>
+            </div>
+          )}
+          {margin !== null && worst && worst.tolerance > 0 && (
+            <div>
+              <dt>at worst</dt>
+              <dd className={worst.doubtful ? 'doubtful' : undefined}>
+                {sayMargin(margin - worst.tolerance, finding, units)}
+              </dd>
             </div>
           )}
           <div>

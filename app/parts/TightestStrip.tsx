@@ -1,5 +1,14 @@
 /** The tightest margins, always at the foot of the page: measured, limit, and what is left between them. */
-import { check, type Finding, formatMeasure, type Layout, ruleOf, sentenceOf } from '../../geometry/index.ts'
+import {
+  check,
+  type Finding,
+  formatMeasure,
+  type Layout,
+  measureAgainWords,
+  ruleOf,
+  sentenceOf,
+  type WorstCase,
+} from '../../geometry/index.ts'
 import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Sign } from './Sign.tsx'
@@ -7,6 +16,7 @@ import { nameOf } from './say.ts'
 import { sayMargin } from './say-findings.ts'
 import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
+import { useWorstCases } from './worst.ts'
 
 const HOW_MANY = 6
 /** Where the limit stands on the little scale, as a share of its length. */
@@ -15,6 +25,7 @@ const LIMIT_AT = 0.4
 export function TightestStrip() {
   const layout = useLayout()
   const lit = useBench((bench) => bench.litFinding)
+  const worst = useWorstCases(layout)
   const shown = tightest(check(layout), HOW_MANY)
   return (
     <section className="tightest" aria-label="Tightest margins">
@@ -23,7 +34,12 @@ export function TightestStrip() {
       <ul>
         {shown.map((finding) => (
           <li key={finding.key}>
-            <Margin finding={finding} layout={layout} lit={finding.key === lit} />
+            <Margin
+              finding={finding}
+              layout={layout}
+              worst={worst.get(finding.key)}
+              lit={finding.key === lit}
+            />
           </li>
         ))}
       </ul>
@@ -31,7 +47,17 @@ export function TightestStrip() {
   )
 }
 
-function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; lit: boolean }) {
+function Margin({
+  finding,
+  layout,
+  worst,
+  lit,
+}: {
+  finding: Finding
+  layout: Layout
+  worst: WorstCase | undefined
+  lit: boolean
+}) {
   const { units } = layout.design
   const { measured, limit, margin, grade } = finding
   if (measured === null || limit === null || margin === null) return null
@@ -42,7 +68,9 @@ function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; li
       type="button"
       className={lit ? 'margin lit' : 'margin'}
       aria-pressed={lit}
-      title={sentenceOf(finding, layout)}
+      title={[sentenceOf(finding, layout), worst && measureAgainWords(finding, worst, layout)]
+        .filter(Boolean)
+        .join(' ')}
       onClick={() => {
         light(lit ? null : finding.key)
         if (thing) select(thing)
@@ -55,13 +83,29 @@ function Margin({ finding, layout, lit }: { finding: Finding; layout: Layout; li
           {of && <i>{of}</i>}
         </span>
       </span>
-      <Scale at={position(margin, limit)} grade={grade} />
+      <Scale
+        at={position(margin, limit)}
+        grade={grade}
+        spread={
+          worst && worst.tolerance > 0
+            ? [position(margin - worst.tolerance, limit), position(margin + worst.tolerance, limit)]
+            : null
+        }
+      />
       <span className="margin-numbers">
         <span>
           {formatMeasure(measured, finding, units)}
           <span className="soft"> of {formatMeasure(limit, finding, units)}</span>
         </span>
-        <b className={grade}>{sayMargin(margin, finding, units)}</b>
+        <b className={grade}>
+          {sayMargin(margin, finding, units)}
+          {worst && worst.tolerance > 0 && (
+            <span className={worst.doubtful ? 'give doubtful' : 'give'}>
+              {' '}
+              ± {formatMeasure(worst.tolerance, finding, units)}
+            </span>
+          )}
+        </b>
       </span>
     </button>
   )
@@ -76,7 +120,16 @@ function position(margin: number, limit: number): number {
   )
 }
 
-function Scale({ at, grade }: { at: number; grade: Finding['grade'] }) {
+function Scale({
+  at,
+  grade,
+  spread,
+}: {
+  at: number
+  grade: Finding['grade']
+  /** Where the measure may lie with every tolerance against it, and for it. */
+  spread: readonly [number, number] | null
+}) {
   const id = grade === 'stop' ? 'crossed' : 'slanted'
   return (
     <svg
@@ -90,6 +143,12 @@ function Scale({ at, grade }: { at: number; grade: Finding['grade'] }) {
         <rect x="0" y="3" width={LIMIT_AT * 100} height="6" fill={`url(#${id})`} />
       )}
       <line className="margin-tick" x1={LIMIT_AT * 100} x2={LIMIT_AT * 100} y1="0" y2="12" />
+      {spread && (
+        <path
+          className="margin-spread"
+          d={`M${spread[0] * 100} 2V10M${spread[1] * 100} 2V10M${spread[0] * 100} 6H${spread[1] * 100}`}
+        />
+      )}
       <line className="margin-dot" x1={at * 100} x2={at * 100} y1="6" y2="6" />
     </svg>
   )

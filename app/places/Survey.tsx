@@ -1,10 +1,20 @@
 /** Survey: the box as measured, with every dimension a builder takes. */
 import { useState } from 'react'
-import { type Field, fieldsOf, solve } from '../../geometry/index.ts'
+import {
+  type Field,
+  fieldsOf,
+  formatLength,
+  graduationOf,
+  type Layout,
+  solve,
+  surveyOf,
+} from '../../geometry/index.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
+import { NO_READINGS, Readings } from '../parts/Readings.tsx'
+import { SurveySays } from '../parts/SurveySays.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
 
@@ -19,6 +29,8 @@ export function Survey() {
   const design = useDesign()
   const [lit, setLit] = useState<string | null>(null)
   const fields = fieldsOf('box')
+  const layout = solve(design)
+  const spokenFor = measuredInstead(design)
   const hand = fieldsOf('').find((one) => one.name === 'hand')
   return (
     <>
@@ -41,8 +53,12 @@ export function Survey() {
           <section key={title} className="form-group" aria-label={title}>
             <h2>{title}</h2>
             <div className="field-grid">
-              <Watched fields={fields.filter((one) => belongs(one.name))} onFocus={setLit} />
+              <Watched
+                fields={fields.filter((one) => belongs(one.name) && !spokenFor.has(one.name))}
+                onFocus={setLit}
+              />
             </div>
+            {title === 'Outside' && <Measured layout={layout} onFocus={setLit} />}
           </section>
         ))}
         <section className="form-group" aria-label="Notes">
@@ -54,10 +70,67 @@ export function Survey() {
           />
         </section>
       </form>
-      <section className="sheet" aria-label="The box as measured">
-        <BoxDrawing layout={solve(design)} lit={lit} />
+      <section className="sheet survey-sheet" aria-label="The box as measured">
+        <BoxDrawing layout={layout} lit={lit} />
+        <SurveySays layout={layout} />
       </section>
     </>
+  )
+}
+
+/** Length and width are not asked for where the readings give them. */
+function measuredInstead(design: Layout['design']): ReadonlySet<string> {
+  const result = surveyOf(design.box, graduationOf(design))
+  if (!result?.ok) return new Set()
+  const stated = new Set(result.survey.assumptions.flatMap(({ of, as }) => (as === 'stated' ? [of] : [])))
+  return new Set([
+    ...(stated.has('bass') || stated.has('treble') ? [] : ['length']),
+    ...(stated.has('neckEnd') || stated.has('tailEnd') ? [] : ['width']),
+  ])
+}
+
+const GRADUATION = fieldsOf('rule').filter(({ name }) => name === 'graduation')
+
+/** Sides and diagonals, for a box that is no rectangle; one press away for the box that is. */
+function Measured({ layout, onFocus }: { layout: Layout; onFocus: (name: string) => void }) {
+  const { box, units } = layout.design
+  if (!box.survey)
+    return (
+      <div>
+        <button
+          type="button"
+          className="quiet"
+          onClick={() => setField(['box', 'survey'], NO_READINGS, 'Measure sides and diagonals')}
+        >
+          Measure sides and diagonals
+        </button>
+        <p className="field-help">For a box that is not square, or to see whether it is.</p>
+      </div>
+    )
+  const say = (mm: number) => formatLength(mm, units, { unit: true })
+  return (
+    <div className="survey-form">
+      <h3>Sides and diagonals</h3>
+      <p className="soft small">
+        A length and Enter, and the next row waits; measure round again as often as you like. Shift and Enter
+        stays in its row.
+      </p>
+      <Readings onFocus={onFocus} />
+      {layout.real && (
+        <p className="small">
+          Along the centreline the box is <b>{say(layout.real.length)}</b> long, and{' '}
+          <b>{say(layout.real.width)}</b> wide.
+        </p>
+      )}
+      <Fields fields={GRADUATION} base={['rule']} explain />
+      <button
+        type="button"
+        className="link"
+        onClick={() => setField(['box', 'survey'], undefined, 'Take all readings away')}
+      >
+        Take all readings away
+      </button>
+    </div>
   )
 }
 
