@@ -1,5 +1,5 @@
 /** Survey: the box as measured, with every dimension a builder takes. */
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import {
   type Field,
   fieldsOf,
@@ -17,6 +17,11 @@ import { NO_READINGS, Readings } from '../parts/Readings.tsx'
 import { SurveySays } from '../parts/SurveySays.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
+
+/** Photographs are not of the first screen. */
+const Photographs = lazy(() =>
+  import('../photo/Photographs.tsx').then((page) => ({ default: page.Photographs })),
+)
 
 const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
   ['Outside', (name) => !name.includes('.')],
@@ -61,6 +66,9 @@ export function Survey() {
             {title === 'Outside' && <Measured layout={layout} onFocus={setLit} />}
           </section>
         ))}
+        <Suspense fallback={null}>
+          <Photographs />
+        </Suspense>
         <section className="form-group" aria-label="Notes">
           <TextField
             label="Notes"
