@@ -13,6 +13,7 @@ import {
   type WorstCase,
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
+import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
 import { FACE_TITLES, nameOf } from './say.ts'
 import { sayMargin } from './say-findings.ts'
@@ -50,11 +51,22 @@ export function FindingItem({ finding, layout, lit, worst }: FindingItemProps) {
         {measured !== null && margin !== null && !(unit === 'count' && grade === 'clear') && (
           <b className={`finding-margin ${grade}`} title="Margin to the limit">
             {sayMargin(margin, finding, units)}
+            {worst && worst.tolerance > 0 && (
+              <span className={worst.doubtful ? 'give doubtful' : 'give'}>
+                {' '}
+                ± {formatMeasure(worst.tolerance, finding, units)}
+              </span>
+            )}
           </b>
         )}
       </button>
       {!quiet && <p className="finding-words">{sentenceOf(finding, layout)}</p>}
       {again && <p className="finding-again">{again}</p>}
+      {!quiet && margin !== null && limit !== null && worst && worst.tolerance > 0 && (
+        <div className="finding-scale">
+          <MarginScale margin={margin} limit={limit} grade={grade} tolerance={worst.tolerance} />
+        </div>
+      )}
       {!quiet && measured !== null && (
         <dl className="finding-numbers">
           <div>

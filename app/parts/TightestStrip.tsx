@@ -11,6 +11,7 @@ import {
 } from '../../geometry/index.ts'
 import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
+import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
 import { nameOf } from './say.ts'
 import { sayMargin } from './say-findings.ts'
@@ -19,8 +20,6 @@ import { tightest } from './tightness.ts'
 import { useWorstCases } from './worst.ts'
 
 const HOW_MANY = 6
-/** Where the limit stands on the little scale, as a share of its length. */
-const LIMIT_AT = 0.4
 
 export function TightestStrip() {
   const layout = useLayout()
@@ -83,15 +82,7 @@ function Margin({
           {of && <i>{of}</i>}
         </span>
       </span>
-      <Scale
-        at={position(margin, limit)}
-        grade={grade}
-        spread={
-          worst && worst.tolerance > 0
-            ? [position(margin - worst.tolerance, limit), position(margin + worst.tolerance, limit)]
-            : null
-        }
-      />
+      <MarginScale margin={margin} limit={limit} grade={grade} tolerance={worst?.tolerance ?? 0} />
       <span className="margin-numbers">
         <span>
           {formatMeasure(measured, finding, units)}
@@ -108,48 +99,5 @@ function Margin({
         </b>
       </span>
     </button>
-  )
-}
-
-/** Where the measure lies on the scale: the limit is at its tick, twice the limit near the far end. */
-function position(margin: number, limit: number): number {
-  const share = margin / Math.max(Math.abs(limit), 1)
-  return Math.min(
-    0.97,
-    Math.max(0.03, LIMIT_AT + (share > 0 ? share * (1 - LIMIT_AT) * 0.8 : share * LIMIT_AT)),
-  )
-}
-
-function Scale({
-  at,
-  grade,
-  spread,
-}: {
-  at: number
-  grade: Finding['grade']
-  /** Where the measure may lie with every tolerance against it, and for it. */
-  spread: readonly [number, number] | null
-}) {
-  const id = grade === 'stop' ? 'crossed' : 'slanted'
-  return (
-    <svg
-      className={`margin-scale ${grade}`}
-      viewBox="0 0 100 12"
-      preserveAspectRatio="none"
-      aria-hidden="true"
-    >
-      <rect className="margin-track" x="0" y="3" width="100" height="6" />
-      {grade !== 'clear' && grade !== 'note' && (
-        <rect x="0" y="3" width={LIMIT_AT * 100} height="6" fill={`url(#${id})`} />
-      )}
-      <line className="margin-tick" x1={LIMIT_AT * 100} x2={LIMIT_AT * 100} y1="0" y2="12" />
-      {spread && (
-        <path
-          className="margin-spread"
-          d={`M${spread[0] * 100} 2V10M${spread[1] * 100} 2V10M${spread[0] * 100} 6H${spread[1] * 100}`}
-        />
-      )}
-      <line className="margin-dot" x1={at * 100} x2={at * 100} y1="6" y2="6" />
-    </svg>
   )
 }
