@@ -13,6 +13,7 @@ import {
   type WorstCase,
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
+import { HangsOn } from './HangsOn.tsx'
 import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
 import { FACE_TITLES, nameOf } from './say.ts'
@@ -100,6 +101,7 @@ export function FindingItem({ finding, layout, lit, worst }: FindingItemProps) {
         </dl>
       )}
       {lit && <Basis names={ruleOf(finding.rule).basis} />}
+      {lit && worst && <HangsOn finding={finding} parts={worst.parts} />}
       {lit && <Decide finding={finding} layout={layout} />}
       {!lit && finding.overruled !== undefined && (
         <p className="small soft">Overruled: {finding.overruled}</p>

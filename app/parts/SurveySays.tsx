@@ -1,5 +1,6 @@
 /** What the readings say of the box: how far out of square, what disagrees, what was taken for granted; and questions about slips. */
 import {
+  ALIKE,
   type Assumption,
   check,
   DISTANCE_NAMES,
@@ -47,7 +48,7 @@ export function SurveySays({ layout }: { readonly layout: Layout }) {
       ))}
       {findings.slice(1).map(told)}
       {result.ok && result.survey.assumptions.length > 0 && (
-        <p className="soft">{assumedWords(result.survey.assumptions)}</p>
+        <p className="soft">{assumedWords(result.survey.assumptions, say)}</p>
       )}
       {result.ok && result.survey.scatter > 1 && (
         <p className="soft">
@@ -60,7 +61,7 @@ export function SurveySays({ layout }: { readonly layout: Layout }) {
 }
 
 /** What was not measured, and what was taken for it. */
-export function assumedWords(assumptions: readonly Assumption[]): string {
+export function assumedWords(assumptions: readonly Assumption[], say: (mm: number) => string): string {
   const sides = assumptions.filter(({ of }) => !of.startsWith('diagonal'))
   const corners = assumptions.length > sides.length
   const parts = [
@@ -71,5 +72,5 @@ export function assumedWords(assumptions: readonly Assumption[]): string {
       : []),
     ...(corners ? ['the corners as square'] : []),
   ]
-  return `Not measured, so taken for granted to within about 3 mm: ${parts.join('; ')}. ${corners ? 'One diagonal settles it.' : ''}`.trim()
+  return `Not measured, so taken for granted to within about ${say(ALIKE)}: ${parts.join('; ')}. ${corners ? 'One diagonal settles it.' : ''}`.trim()
 }

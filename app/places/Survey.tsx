@@ -14,6 +14,7 @@ import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { NO_READINGS, Readings } from '../parts/Readings.tsx'
+import { Rule } from '../parts/Rule.tsx'
 import { SurveySays } from '../parts/SurveySays.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
@@ -97,8 +98,6 @@ function measuredInstead(design: Layout['design']): ReadonlySet<string> {
   ])
 }
 
-const GRADUATION = fieldsOf('rule').filter(({ name }) => name === 'graduation')
-
 /** Sides and diagonals, for a box that is no rectangle; one press away for the box that is. */
 function Measured({ layout, onFocus }: { layout: Layout; onFocus: (name: string) => void }) {
   const { box, units } = layout.design
@@ -130,7 +129,7 @@ function Measured({ layout, onFocus }: { layout: Layout; onFocus: (name: string)
           <b>{say(layout.real.width)}</b> wide.
         </p>
       )}
-      <Fields fields={GRADUATION} base={['rule']} explain />
+      <Rule />
       <button
         type="button"
         className="link"
