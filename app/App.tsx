@@ -1,5 +1,7 @@
 /** The page: the bar, the place where the work is, the tightest margins, and whatever dialog is open. */
 import { type ComponentType, lazy, Suspense, useEffect } from 'react'
+import { openCarried } from './actions/carried.ts'
+import { listenForDrops } from './actions/dropping.ts'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
@@ -16,6 +18,7 @@ const later = {
   'lay-out': () => import('./places/LayOut.tsx').then((page) => ({ default: page.LayOut })),
   prove: () => import('./places/Prove.tsx').then((page) => ({ default: page.Prove })),
   transfer: () => import('./places/Transfer.tsx').then((page) => ({ default: page.Transfer })),
+  record: () => import('./places/Record.tsx').then((page) => ({ default: page.Record })),
 }
 
 const PLACE_PAGES: Readonly<Record<PlaceName, ComponentType>> = {
@@ -24,6 +27,7 @@ const PLACE_PAGES: Readonly<Record<PlaceName, ComponentType>> = {
   'lay-out': lazy(later['lay-out']),
   prove: lazy(later.prove),
   transfer: lazy(later.transfer),
+  record: lazy(later.record),
 }
 
 /** Judging takes every rule, and the first screen stands without: the margins come a moment after it. */
@@ -41,6 +45,8 @@ export function App() {
   const place = useBench((bench) => bench.place)
   const title = useBench((bench) => bench.design.title)
   useEffect(listenForKeys, [])
+  useEffect(listenForDrops, [])
+  useEffect(openCarried, [])
   useEffect(fetchPlaces, [])
   useEffect(() => {
     document.title = title && title !== standardDesign().title ? `${title} · Lidwright` : 'Lidwright'
@@ -58,7 +64,7 @@ export function App() {
           <Page />
         </Suspense>
       </main>
-      {place !== 'prove' && place !== 'transfer' && (
+      {place !== 'prove' && place !== 'transfer' && place !== 'record' && (
         <Suspense fallback={<section className="tightest" />}>
           <TightestStrip />
         </Suspense>

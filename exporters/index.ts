@@ -1,6 +1,12 @@
 /** The only door of the exporters. */
+export { type Bundle, type BundleOptions, makeBundle, paperFor } from './bundle/bundle.ts'
+export { type CutPart, cutPart, isCutPart, pathWords, type ToCut } from './cutting/cut-part.ts'
+export { type SheetFiles, sheetTemplates } from './cutting/sheets.ts'
+export { testDesign, testPiece } from './cutting/test-piece.ts'
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'
-export { type DxfOptions, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
+export { type DxfOptions, type DxfRelease, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
+export { carry, isCarried, readCarried } from './label/carried.ts'
+export { labelPicture, writeLabelHtml, writeLabelSvg } from './label/label.ts'
 export * from './pdf/index.ts'
 export { buildSheet } from './sheet/build-sheet.ts'
 export { everythingText, sheetFiles, tableFiles } from './sheet/files.ts'
@@ -16,10 +22,13 @@ export {
   type Table,
   tablesOf,
 } from './sheet/model.ts'
-export type { Picture, Shape } from './sheet/pictures/picture.ts'
+export { type Picture, runsOf, type Shape } from './sheet/pictures/picture.ts'
+export { type MadeSheet, printLabel, printSheet } from './sheet/printing.ts'
 export { sourceOf } from './sheet/source.ts'
 export { builtRows } from './sheet/tables/record.ts'
 export type { SheetOptions } from './sheet-layout/facts.ts'
+export type { SvgOptions } from './svg/page.ts'
+export { SVG_PURPOSES, type SvgPurpose, type SvgWords } from './svg/purposes.ts'
 export { writeSvg, writeSvgSheet } from './svg/writeSvg.ts'
 export { cellText, headingOf, isFigure } from './tables/cells.ts'
 export { writeCsv } from './tables/csv.ts'

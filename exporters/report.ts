@@ -27,7 +27,7 @@ import {
   type WorstCase,
   worstCasesOf,
 } from '../geometry/index.ts'
-import { airOf, weightOf } from './report-body.ts'
+import { airOf, openingOf, weightOf } from './report-body.ts'
 import { surveyReport } from './report-survey.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
@@ -82,6 +82,7 @@ export function reportOf(design: Design, { tolerances = false }: ReportOptions =
     pull: pullOf(layout),
     lid: lidOf(layout),
     chord: chordOf(layout),
+    opening: openingOf(layout),
     air: airOf(layout),
     weight: weightOf(layout),
     tailHoles: tailHolesOf(layout),
@@ -347,7 +348,7 @@ function toleranceOf(finding: Finding, layout: Layout, worst: WorstCase | undefi
 const pointOf = ({ x, y }: Point) => ({ x, y })
 
 /** Every number to a millionth, and no minus nought; the shape stays as it was. */
-function tidied<T>(value: T): T {
+export function tidied<T>(value: T): T {
   if (typeof value === 'number') return ((Math.round(value * 1e6) || 0) / 1e6) as T
   if (Array.isArray(value)) return value.map(tidied) as T
   if (value === null || typeof value !== 'object') return value

@@ -19,6 +19,7 @@ import {
 } from '../state/index.ts'
 import type { Action } from './action.ts'
 import { openDialog } from './dialogs.ts'
+import { canKeepOnDisk, keepOnDisk } from './disk.ts'
 import { chooseFile, saveDesign } from './files.ts'
 
 export const PLACES: readonly { readonly name: PlaceName; readonly title: string }[] = [
@@ -27,6 +28,7 @@ export const PLACES: readonly { readonly name: PlaceName; readonly title: string
   { name: 'lay-out', title: 'Lay out' },
   { name: 'prove', title: 'Prove' },
   { name: 'transfer', title: 'Transfer' },
+  { name: 'record', title: 'Record' },
 ]
 
 const bench = useBench.getState
@@ -65,8 +67,22 @@ export const ACTIONS: readonly Action[] = [
   { id: 'new-box', title: 'New box…', group: 'File', run: () => openDialog('new-box') },
   { id: 'open', title: 'Open a file…', group: 'File', keys: ['Ctrl+O'], run: chooseFile },
   { id: 'save', title: 'Save to a file', group: 'File', keys: ['Ctrl+S'], run: saveDesign },
+  {
+    id: 'from-label',
+    title: 'Open from a label…',
+    group: 'File',
+    run: () => openDialog('from-label'),
+  },
   { id: 'samples', title: 'Open a sample…', group: 'File', run: () => openDialog('samples') },
   { id: 'kept', title: 'Designs kept in this browser…', group: 'File', run: () => openDialog('kept') },
+  { id: 'link', title: 'Make a link to this design…', group: 'File', run: () => openDialog('link') },
+  {
+    id: 'save-same',
+    title: 'Keep a file on the disk up to date…',
+    group: 'File',
+    enabled: canKeepOnDisk,
+    run: () => void keepOnDisk(),
+  },
   { id: 'undo', title: 'Undo', group: 'Edit', keys: ['Ctrl+Z'], enabled: () => bench().canUndo, run: undo },
   {
     id: 'redo',

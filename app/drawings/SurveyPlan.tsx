@@ -23,6 +23,8 @@ export interface SurveyPlanProps {
   readonly x: number
   readonly y: number
   readonly s: number
+  /** Enlarge what is crooked: not where pieces are drawn over it at their true places. */
+  readonly enlarged: boolean
 }
 
 /** Which corners each distance joins, in the order of `CORNERS`. */
@@ -43,7 +45,7 @@ const SHOWN = 0.09
 export const timesShown = (most: number, width: number): number =>
   most < 1e-3 ? 1 : (TIMES.find((one) => one * most <= SHOWN * width) ?? 1)
 
-export function SurveyPlan({ layout, lit, x, y, s }: SurveyPlanProps) {
+export function SurveyPlan({ layout, lit, x, y, s, enlarged }: SurveyPlanProps) {
   const { design, real, up } = layout
   const result = surveyOf(design.box, graduationOf(design))
   if (!real || !result?.ok) return null
@@ -59,7 +61,8 @@ export function SurveyPlan({ layout, lit, x, y, s }: SurveyPlanProps) {
     x: corner.x - (square[index]?.x ?? 0),
     y: corner.y - (square[index]?.y ?? 0),
   }))
-  const times = timesShown(Math.max(...off.map((one) => Math.hypot(one.x, one.y))), width)
+  const most = Math.max(...off.map((one) => Math.hypot(one.x, one.y)))
+  const times = enlarged ? timesShown(most, width) : 1
   const put = (point: Point) => ({ x: x + point.x * s, y: y + (width / 2 - up * point.y) * s })
   const at = square.map((corner, index) =>
     put({ x: corner.x + times * (off[index]?.x ?? 0), y: corner.y + times * (off[index]?.y ?? 0) }),
@@ -116,7 +119,7 @@ export function SurveyPlan({ layout, lit, x, y, s }: SurveyPlanProps) {
         )
       })}
       <text className="survey-times" x={middle.x} y={y - 44} textAnchor="middle">
-        {times > 1 ? `Crookedness drawn ${times} times its size` : 'Drawn as it is'}
+        {times > 1 ? `Crookedness drawn ${times} times its size` : 'Drawn as it is, nothing enlarged'}
       </text>
       <text
         className="view-side"

@@ -10,9 +10,11 @@ import {
   surveyOf,
 } from '../../geometry/index.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
+import { PlanPieces } from '../drawings/PlanPieces.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
+import { type Drawing, PieceList } from '../parts/PieceList.tsx'
 import { NO_READINGS, Readings } from '../parts/Readings.tsx'
 import { Rule } from '../parts/Rule.tsx'
 import { SurveySays } from '../parts/SurveySays.tsx'
@@ -25,15 +27,23 @@ const Photographs = lazy(() =>
 )
 
 const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
-  ['Outside', (name) => !name.includes('.')],
+  ['Outside', (name) => !name.includes('.') && name !== 'inside'],
   ['Walls', (name) => name.startsWith('walls.')],
   ['Lid', (name) => name.startsWith('lid.')],
   ['Base', (name) => name.startsWith('base.')],
 ]
 
+/** Fetched for a lid that opens, and only then: the first screen does without. */
+const LidSwing = lazy(() => import('../drawings/LidSwing.tsx').then((page) => ({ default: page.LidSwing })))
+
+const opens = (kind: string) => kind === 'hinged' || kind === 'sliding'
+
 export function Survey() {
   const design = useDesign()
   const [lit, setLit] = useState<string | null>(null)
+  const [chosen, choose] = useState<string | null>(null)
+  const [drawing, draw] = useState<Drawing | null>(null)
+  const marking = { chosen, choose, drawing, draw }
   const fields = fieldsOf('box')
   const layout = solve(design)
   const spokenFor = measuredInstead(design)
@@ -67,6 +77,14 @@ export function Survey() {
             {title === 'Outside' && <Measured layout={layout} onFocus={setLit} />}
           </section>
         ))}
+        <section className="form-group" aria-label="Inside">
+          <h2>Inside</h2>
+          <PieceList list="inside" {...marking} />
+        </section>
+        <section className="form-group" aria-label="Artwork">
+          <h2>Artwork to keep</h2>
+          <PieceList list="artwork" {...marking} />
+        </section>
         <Suspense fallback={null}>
           <Photographs />
         </Suspense>
@@ -79,10 +97,21 @@ export function Survey() {
           />
         </section>
       </form>
-      <section className="sheet survey-sheet" aria-label="The box as measured">
-        <BoxDrawing layout={layout} lit={lit} />
-        <SurveySays layout={layout} />
-      </section>
+      <div className="survey-drawings">
+        <section className="sheet survey-sheet" aria-label="The box as measured">
+          <BoxDrawing
+            layout={layout}
+            lit={lit}
+            marks={(frame) => <PlanPieces layout={layout} frame={frame} {...marking} />}
+          />
+          <SurveySays layout={layout} />
+        </section>
+        {opens(design.box.lid.kind) && (
+          <Suspense fallback={null}>
+            <LidSwing layout={layout} />
+          </Suspense>
+        )}
+      </div>
     </>
   )
 }
