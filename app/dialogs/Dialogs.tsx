@@ -6,15 +6,6 @@ import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { NewBox } from './NewBox.tsx'
 
-const History = lazy(() => import('./History.tsx').then((page) => ({ default: page.History })))
-const MeasureDialog = lazy(() =>
-  import('./MeasureDialog.tsx').then((page) => ({ default: page.MeasureDialog })),
-)
-const RowDialog = lazy(() => import('./RowDialog.tsx').then((page) => ({ default: page.RowDialog })))
-const Shelf = lazy(() => import('../shelf/Shelf.tsx').then((page) => ({ default: page.Shelf })))
-const LinkDialog = lazy(() =>
-  import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog })),
-)
 /** Every dialog but the first is fetched when it is asked for. */
 const SHOWN: Readonly<Record<Exclude<DialogName, 'new-box' | null>, ComponentType<{ onClose: () => void }>>> =
   {
@@ -23,6 +14,9 @@ const SHOWN: Readonly<Record<Exclude<DialogName, 'new-box' | null>, ComponentTyp
     link: lazy(() => import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog }))),
     'all-actions': lazy(() => import('./AllActions.tsx').then((page) => ({ default: page.AllActions }))),
     'from-label': lazy(() => import('./FromLabel.tsx').then((page) => ({ default: page.FromLabel }))),
+    history: lazy(() => import('./History.tsx').then((page) => ({ default: page.History }))),
+    row: lazy(() => import('./RowDialog.tsx').then((page) => ({ default: page.RowDialog }))),
+    measure: lazy(() => import('./MeasureDialog.tsx').then((page) => ({ default: page.MeasureDialog }))),
     trouble: Trouble,
   }
 
@@ -35,50 +29,6 @@ export function Dialogs() {
   useEffect(() => {
     if (fresh) openDialog('new-box')
   }, [fresh])
-  switch (open) {
-    case 'new-box':
-      return <NewBox onClose={close} />
-    case 'samples':
-      return <Samples />
-    case 'kept':
-      return (
-        <Suspense fallback={null}>
-          <Shelf onClose={close} />
-        </Suspense>
-      )
-    case 'link':
-      return (
-        <Suspense fallback={null}>
-          <LinkDialog onClose={close} />
-        </Suspense>
-      )
-    case 'all-actions':
-      return <AllActions onClose={close} />
-    case 'history':
-      return (
-        <Suspense fallback={null}>
-          <History onClose={close} />
-        </Suspense>
-      )
-    case 'row':
-      return (
-        <Suspense fallback={null}>
-          <RowDialog onClose={close} />
-        </Suspense>
-      )
-    case 'measure':
-      return (
-        <Suspense fallback={null}>
-          <MeasureDialog onClose={close} />
-        </Suspense>
-      )
-    case 'from-label':
-      return <FromLabel onClose={close} />
-    case 'trouble':
-      return <Trouble />
-    case null:
-      return null
-  }
   if (open === null) return null
   if (open === 'new-box') return <NewBox onClose={close} />
   const Shown = SHOWN[open]
