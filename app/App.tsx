@@ -40,7 +40,8 @@ const HereMenu = lazy(() => import('./frame/HereMenu.tsx').then((page) => ({ def
 /** Fetches the other places as soon as the first screen stands, so that none has to be waited for, nor a network. */
 function fetchPlaces(): void {
   // One that cannot be fetched now is asked for again when it is opened.
-  for (const fetchPlace of Object.values(later)) fetchPlace().catch(() => undefined)
+  for (const fetchPlace of [...Object.values(later), () => import('./state/arrange.ts')])
+    fetchPlace().catch(() => undefined)
 }
 
 export function App() {

@@ -17,13 +17,17 @@ import { Fields } from '../parts/Fields.tsx'
 import { type Drawing, PieceList } from '../parts/PieceList.tsx'
 import { NO_READINGS, Readings } from '../parts/Readings.tsx'
 import { Rule } from '../parts/Rule.tsx'
-import { SurveySays } from '../parts/SurveySays.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
 
 /** Photographs are not of the first screen. */
 const Photographs = lazy(() =>
   import('../photo/Photographs.tsx').then((page) => ({ default: page.Photographs })),
+)
+
+/** What the readings say is judged by the rules, and these are not of the first screen either. */
+const SurveySays = lazy(() =>
+  import('../parts/SurveySays.tsx').then((page) => ({ default: page.SurveySays })),
 )
 
 const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
@@ -104,7 +108,9 @@ export function Survey() {
             lit={lit}
             marks={(frame) => <PlanPieces layout={layout} frame={frame} {...marking} />}
           />
-          <SurveySays layout={layout} />
+          <Suspense fallback={null}>
+            <SurveySays layout={layout} />
+          </Suspense>
         </section>
         {opens(design.box.lid.kind) && (
           <Suspense fallback={null}>
