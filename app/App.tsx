@@ -66,15 +66,15 @@ export function App() {
         <Suspense fallback={null}>
           <Page />
         </Suspense>
+        <Suspense fallback={null}>
+          <HereMenu />
+        </Suspense>
       </main>
       {place !== 'prove' && place !== 'transfer' && place !== 'record' && (
         <Suspense fallback={<section className="tightest" />}>
           <TightestStrip />
         </Suspense>
       )}
-      <Suspense fallback={null}>
-        <HereMenu />
-      </Suspense>
       <Dialogs />
       <Announcer />
       <Hatchings />

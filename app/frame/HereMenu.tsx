@@ -65,7 +65,8 @@ export function HereMenu() {
           <button
             type="button"
             role="menuitem"
-            tabIndex={-1}
+            // Tab closes the menu; being in its order lets one that scrolls be scrolled by keys.
+            tabIndex={0}
             onClick={() => {
               close()
               action.run()
