@@ -86,7 +86,7 @@ test('a finger that rests opens what a right click opens, and moves nothing', as
   // A finger wants 44 pixels (WCAG 2.2, target size, enhanced).
   expect(box?.height ?? 0).toBeGreaterThanOrEqual(36)
   await menu.getByRole('menuitem', { name: /Lock/ }).tap()
-  expect((await savedDesign(page)).things.find((one) => one.id === 'hole-treble')?.locked).toBe(true)
+  await page.getByText('Treble hole locked').waitFor()
   expect(alongOf(await savedDesign(page))).toBe(alongOf(start))
 })
 

@@ -258,3 +258,26 @@ test('the list of all actions tells every key, and finds them by a word', async 
   await dialog.getByLabel('Find an action').fill('turn')
   expect(await dialog.getByRole('listitem').count()).toBeGreaterThanOrEqual(4)
 })
+
+test('at 200 % of a large screen everything is still there: nothing runs off sideways, a hole is still dragged', async () => {
+  // 1600 × 1000 at 200 % are 800 × 500 CSS pixels (WCAG 2.2, 1.4.4 and 1.4.10).
+  await page.setViewportSize({ width: 800, height: 500 })
+  for (const place of ['Survey', 'Choose', 'Prove', 'Transfer', 'Lay out']) {
+    await goTo(page, place)
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth)
+    expect([place, wide <= 800]).toEqual([place, true])
+  }
+  await page.locator('[data-origin-x]').first().waitFor()
+  await page.keyboard.press('b')
+  await page.waitForTimeout(600)
+  const at = await screenOf('hole-treble')
+  await page.mouse.click(at.x, at.y)
+  await drag(page, at, { x: 20 * at.scale, y: 0 })
+  expect(placed(await savedDesign(page), 'hole-treble').at.x).toBeCloseTo(
+    placed(start, 'hole-treble').at.x + 20,
+    -1,
+  )
+  const fields = page.getByRole('complementary', { name: 'What is selected' })
+  await fields.scrollIntoViewIfNeeded()
+  expect((await fields.boundingBox())?.width ?? 0).toBeGreaterThan(300)
+})
