@@ -1,9 +1,10 @@
-/** The command line: `lidwright check`, `templates`, `report` and `new`. Needs nothing but files. */
+/** The command line: `lidwright check`, `templates`, `report`, `schedule` and `new`. Needs nothing but files. */
 import { Command, CommanderError } from 'commander'
 import { addCheck } from './cli/check.ts'
 import { EXIT, type Io, Trouble } from './cli/io.ts'
 import { addNew } from './cli/new.ts'
 import { addReport } from './cli/report.ts'
+import { addSchedule } from './cli/schedule.ts'
 import { EXIT_CODES } from './cli/shared-help.ts'
 import { addTemplates } from './cli/templates.ts'
 import { PROGRAM_VERSION } from './cli/version.ts'
@@ -70,6 +71,7 @@ ${EXIT_CODES}`,
   addCheck(program, io, end)
   addTemplates(program, io, end)
   addReport(program, io, end)
+  addSchedule(program, io, end)
   addNew(program, io, end)
   return program
 }

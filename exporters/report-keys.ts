@@ -1,6 +1,7 @@
 /** What each key of the JSON report holds: for the documentation, and for whoever reads a report. */
 import { BODY_KEYS } from './report-body-keys.ts'
 import { box4, counts, mm, type ReportKey, rows, words, yesNo } from './report-key.ts'
+import { SCHEDULE_KEYS } from './report-schedule-keys.ts'
 
 export type { ReportKey }
 
@@ -285,6 +286,7 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     datum: 'How many lines to measure from.',
     note: 'How many notes.',
   }),
+  ...SCHEDULE_KEYS,
   ...words('findings[].', {
     rule: 'Name of the rule.',
     key: 'Names this finding for good; what `overruled` in a design points at.',

@@ -19,6 +19,8 @@ import {
   partsOf,
   pureTuningOf,
   roundedLength,
+  type ScheduleRow,
+  scheduleOf,
   sentenceOf,
   solve,
 } from '../geometry/index.ts'
@@ -75,6 +77,7 @@ export function reportOf(design: Design) {
     })),
     things: layout.placed.map((placed) => thingOf(placed, layout)),
     parts: partsOf(layout).map(partOf),
+    schedule: scheduleOf(layout).map(scheduleRowOf),
     findings: check(layout).map((finding) => findingOf(finding, layout)),
     problems: layout.problems.map(({ of, axis, sentence }) => ({ of, axis, sentence })),
   })
@@ -285,6 +288,17 @@ function partOf(part: Part) {
     thickness,
     bounds: { ...bounds(outline) },
     operations: Object.fromEntries(OPERATION_KINDS.map((kind) => [kind, count(kind)])),
+  }
+}
+
+/** A row as it stands in the list, with the drill to take spelled out. */
+function scheduleRowOf({ choice, edge, line, size, ...row }: ScheduleRow) {
+  return {
+    ...row,
+    size: size && { ...size },
+    edge: { ...edge },
+    line: { ...line },
+    drill: choice && { ...choice.drill, over: choice.over },
   }
 }
 

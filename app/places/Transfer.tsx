@@ -1,16 +1,20 @@
 /** Transfer: the parts as they will be cut, and their templates as files. */
 import { useState } from 'react'
-import { check, partsOf } from '../../geometry/index.ts'
+import { check, partsOf, scheduleOf } from '../../geometry/index.ts'
 import { downloadAll, saveDesign } from '../actions/files.ts'
 import { PartDrawing } from '../drawings/PartDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { ACCEPTED } from '../parts/field.ts'
+import { ScheduleAside, ScheduleTable } from '../parts/ScheduleTable.tsx'
 import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
 import { goTo } from '../state/index.ts'
 import { Cautions } from './Cautions.tsx'
 import { type Format, type MadeFile, makeTemplates, TYPES } from './templates.ts'
+
+/** Stands among the ids of parts for the list of all work. */
+const SCHEDULE = 'schedule'
 
 export function Transfer() {
   const layout = useLayout()
@@ -23,7 +27,8 @@ export function Transfer() {
   const [confirmed, setConfirmed] = useState(false)
   const [made, setMade] = useState<string | null>(null)
   const wanted = parts.filter((part) => !left.has(part.id))
-  const part = parts.find((one) => one.id === chosen) ?? parts[0]
+  const listed = chosen === SCHEDULE
+  const part = listed ? undefined : (parts.find((one) => one.id === chosen) ?? parts[0])
   const blocked = stops(check(layout))
   const toggle = (id: string) => {
     const next = new Set(left)
@@ -44,6 +49,22 @@ export function Transfer() {
   return (
     <>
       <div className="column parts-column">
+        <h2>Work</h2>
+        <ul className="part-list" aria-label="The work">
+          <li className={listed ? 'part-row chosen' : 'part-row'}>
+            <button
+              type="button"
+              className="part-pick"
+              aria-current={listed ? 'true' : undefined}
+              onClick={() => setChosen(SCHEDULE)}
+            >
+              <span>
+                Drill and cut schedule
+                <span className="small soft">{scheduleOf(layout).length} rows, in the order of the work</span>
+              </span>
+            </button>
+          </li>
+        </ul>
         <h2>Parts</h2>
         <ul className="part-list" aria-label="Parts to export">
           {parts.map((one) => (
@@ -74,30 +95,35 @@ export function Transfer() {
           ))}
         </ul>
       </div>
-      <section className="sheet part-sheet" aria-label="The chosen part">
-        {part && (
-          <>
-            <header className="part-head">
-              <h2>{part.title}</h2>
-              <p className="soft">
-                {part.seen}
-                {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
-                {sayLength(part.thickness, layout.design.units)} thick
-              </p>
-            </header>
-            <div className="part-large">
-              <PartDrawing part={part} full />
-            </div>
-            <ul className="part-legend" aria-label="Lines">
-              <li className="legend-cut">cut through</li>
-              <li className="legend-recess">recess, to a depth</li>
-              <li className="legend-mark">mark, never cut</li>
-              <li className="legend-datum">line to measure from</li>
-            </ul>
-          </>
-        )}
-      </section>
+      {listed ? (
+        <ScheduleTable />
+      ) : (
+        <section className="sheet part-sheet" aria-label="The chosen part">
+          {part && (
+            <>
+              <header className="part-head">
+                <h2>{part.title}</h2>
+                <p className="soft">
+                  {part.seen}
+                  {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
+                  {sayLength(part.thickness, layout.design.units)} thick
+                </p>
+              </header>
+              <div className="part-large">
+                <PartDrawing part={part} full />
+              </div>
+              <ul className="part-legend" aria-label="Lines">
+                <li className="legend-cut">cut through</li>
+                <li className="legend-recess">recess, to a depth</li>
+                <li className="legend-mark">mark, never cut</li>
+                <li className="legend-datum">line to measure from</li>
+              </ul>
+            </>
+          )}
+        </section>
+      )}
       <aside className="inspector" aria-label="Export">
+        {listed && <ScheduleAside />}
         <h2>Templates, 1 to 1</h2>
         <ChoiceField
           label="Files"

@@ -4,6 +4,7 @@
  * what is usual. `sample-boxes/README.md` is made from this file.
  */
 import { z } from 'zod'
+import { DRILL_SETS } from '../schedule/stock-drills.ts'
 import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
 import { balance } from './sections/balance.ts'
@@ -64,6 +65,10 @@ export const designSchema = z.strictObject({
     help: 'The hand that plucks. A left-handed build is the mirror image; every sheet says which it is.',
   }),
   units,
+  drills: oneOf(DRILL_SETS, 'by the unit', {
+    label: 'Drills at hand',
+    help: 'The set that the schedule names drills from: fractions of an inch on an inch rule and millimetres else, or one you state.',
+  }),
   box,
   scale,
   strings,

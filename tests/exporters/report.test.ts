@@ -55,7 +55,7 @@ describe('the keys of a report', () => {
     // Where a whole group may be missing, null stands under the group's own name.
     const groups = [
       ...['board', 'neck.block', 'neck.weakest', 'strings[].tail', 'strings[].post', 'strings[].pitch'],
-      ...['pull.spread', 'chord', 'air.note', 'weight.held'],
+      ...['pull.spread', 'chord', 'air.note', 'weight.held', 'schedule[].size', 'schedule[].drill'],
     ]
     expect([...found].filter((path) => !known.includes(path) && !groups.includes(path))).toEqual([])
   })
