@@ -3,9 +3,10 @@ import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
+import { NewerNotice } from './frame/NewerNotice.tsx'
 import { TopBar } from './frame/TopBar.tsx'
 import { Announcer } from './parts/Announcer.tsx'
-import { Hatchings, TightestStrip } from './parts/TightestStrip.tsx'
+import { Hatchings } from './parts/Hatchings.tsx'
 import { Survey } from './places/Survey.tsx'
 import { type PlaceName, standardDesign, useBench } from './state/index.ts'
 
@@ -24,6 +25,11 @@ const PLACE_PAGES: Readonly<Record<PlaceName, ComponentType>> = {
   prove: lazy(later.prove),
   transfer: lazy(later.transfer),
 }
+
+/** Judging takes every rule, and the first screen stands without: the margins come a moment after it. */
+const TightestStrip = lazy(() =>
+  import('./parts/TightestStrip.tsx').then((strip) => ({ default: strip.TightestStrip })),
+)
 
 /** Fetches the other places as soon as the first screen stands, so that none has to be waited for, nor a network. */
 function fetchPlaces(): void {
@@ -45,13 +51,18 @@ export function App() {
       <div>
         <TopBar />
         <KeptNotice />
+        <NewerNotice />
       </div>
       <main className={`place place-${place}`}>
         <Suspense fallback={null}>
           <Page />
         </Suspense>
       </main>
-      {place !== 'prove' && place !== 'transfer' && <TightestStrip />}
+      {place !== 'prove' && place !== 'transfer' && (
+        <Suspense fallback={<section className="tightest" />}>
+          <TightestStrip />
+        </Suspense>
+      )}
       <Dialogs />
       <Announcer />
       <Hatchings />

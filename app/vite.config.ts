@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
+import { published } from './vite.published.ts'
 
 export default defineConfig({
   root: import.meta.dirname,
@@ -13,5 +14,5 @@ export default defineConfig({
   },
   // The page is made of the rooms beside it too.
   server: { fs: { allow: ['..'] } },
-  plugins: [react()],
+  plugins: [react(), published()],
 })

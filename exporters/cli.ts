@@ -1,4 +1,4 @@
-/** The command line: `lidwright check`, `templates`, `report`, `schedule` and `new`. Needs nothing but files. */
+/** The command line: `lidwright check`, `templates`, `sheet`, `report`, `schedule` and `new`. Needs nothing but files. */
 import { Command, CommanderError } from 'commander'
 import { addCheck } from './cli/check.ts'
 import { EXIT, type Io, Trouble } from './cli/io.ts'
@@ -6,6 +6,7 @@ import { addNew } from './cli/new.ts'
 import { addReport } from './cli/report.ts'
 import { addSchedule } from './cli/schedule.ts'
 import { EXIT_CODES } from './cli/shared-help.ts'
+import { addSheet } from './cli/sheet.ts'
 import { addTemplates } from './cli/templates.ts'
 import { PROGRAM_VERSION } from './cli/version.ts'
 
@@ -72,6 +73,7 @@ ${EXIT_CODES}`,
   addTemplates(program, io, end)
   addReport(program, io, end)
   addSchedule(program, io, end)
+  addSheet(program, io, end)
   addNew(program, io, end)
   return program
 }

@@ -2,8 +2,27 @@
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'
 export { type DxfOptions, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
 export { scheduleCsv } from './schedule/csv.ts'
+export { buildSheet } from './sheet/build-sheet.ts'
+export { everythingText, sheetFiles, tableFiles } from './sheet/files.ts'
+export { FILLS, STROKES } from './sheet/html/picture-svg.ts'
+export { writeSheetHtml } from './sheet/html/write-html.ts'
+export { type PlannedMeasure, plannedMeasures } from './sheet/measures.ts'
+export {
+  type Block,
+  type Column,
+  type Section,
+  type Sheet,
+  type Step,
+  type Table,
+  tablesOf,
+} from './sheet/model.ts'
+export type { Picture, Shape } from './sheet/pictures/picture.ts'
+export { sourceOf } from './sheet/source.ts'
+export { builtRows } from './sheet/tables/record.ts'
 export type { SheetOptions } from './sheet-layout/facts.ts'
 export { writeSvg, writeSvgSheet } from './svg/writeSvg.ts'
+export { cellText, headingOf, isFigure } from './tables/cells.ts'
+export { writeCsv } from './tables/csv.ts'
 export {
   TEMPLATE_FORMATS,
   type TemplateFile,

@@ -10,8 +10,7 @@ import {
 } from '../../geometry/index.ts'
 import { type Frame, screenBounds, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
-import { type Pen, wide, write } from './paint.ts'
-import { dimension } from './section.ts'
+import { dimension, type Pen, wide, write } from './paint.ts'
 
 export interface Distance {
   readonly of: 'edge along' | 'edge across' | 'centreline' | 'neighbour' | 'neck'

@@ -174,3 +174,14 @@ export function cross(pen: Pen, at: Point, half: number, line: Line): void {
   stroke(pen, { x: at.x - half, y: at.y }, { x: at.x + half, y: at.y }, line)
   stroke(pen, { x: at.x, y: at.y - half }, { x: at.x, y: at.y + half }, line)
 }
+
+/** A short measured line with a dot at each end. */
+export function dimension(pen: Pen, a: Point, b: Point, colour: string): void {
+  stroke(pen, a, b, { stroke: colour, width: 1 })
+  for (const end of [a, b]) {
+    pen.beginPath()
+    pen.arc(end.x, end.y, 2.2, 0, 2 * Math.PI)
+    pen.fillStyle = colour
+    pen.fill()
+  }
+}

@@ -3,7 +3,7 @@ import { type Layout, type Placed, type Point, partsOf } from '../../geometry/in
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
 import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
-import { type Pen, path, shape, slab, stroke, write } from './paint.ts'
+import { dimension, type Pen, path, shape, slab, stroke, write } from './paint.ts'
 
 export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   const frame = view.section
@@ -130,15 +130,4 @@ export function paintHeights(
     { x: at.x, y: at.y + 14 },
     { colour: looks.soft, size: 11, align: 'center' },
   )
-}
-
-/** A short measured line with a dot at each end. */
-export function dimension(pen: Pen, a: Point, b: Point, colour: string): void {
-  stroke(pen, a, b, { stroke: colour, width: 1 })
-  for (const end of [a, b]) {
-    pen.beginPath()
-    pen.arc(end.x, end.y, 2.2, 0, 2 * Math.PI)
-    pen.fillStyle = colour
-    pen.fill()
-  }
 }

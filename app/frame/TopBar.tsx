@@ -1,11 +1,12 @@
 /** The bar over every place: what is on the bench, the places in the order of the work, and what is always to hand. */
-import { type KeyboardEvent, useEffect, useState } from 'react'
-import { change, check, type Layout } from '../../geometry/index.ts'
+import { type KeyboardEvent, lazy, Suspense, useEffect, useState } from 'react'
+import { change, type Layout } from '../../geometry/index.ts'
 import { ACTIONS, act, PLACES } from '../actions/actions.ts'
-import { useLayout } from '../parts/calm.ts'
 import { Menu } from '../parts/Menu.tsx'
-import { stops } from '../parts/tightness.ts'
 import { commit, goTo, setField, useBench } from '../state/index.ts'
+
+/** It judges, and comes a moment after the bar. */
+const StopCount = lazy(() => import('./StopCount.tsx').then((page) => ({ default: page.StopCount })))
 
 export function TopBar() {
   return (
@@ -81,7 +82,6 @@ function Kept() {
 
 function Places() {
   const place = useBench((bench) => bench.place)
-  const howMany = stops(check(useLayout()))
   return (
     <nav className="places-nav" aria-label="Places, in the order of the work">
       {PLACES.map(({ name, title }) => (
@@ -93,11 +93,10 @@ function Places() {
           onClick={() => goTo(name)}
         >
           {title}
-          {name === 'prove' && howMany > 0 && (
-            <span className="stop-count">
-              {howMany}
-              <span className="unseen"> {howMany === 1 ? 'stop' : 'stops'}</span>
-            </span>
+          {name === 'prove' && (
+            <Suspense fallback={null}>
+              <StopCount />
+            </Suspense>
           )}
         </button>
       ))}

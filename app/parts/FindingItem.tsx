@@ -12,7 +12,8 @@ import {
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
 import { Sign } from './Sign.tsx'
-import { FACE_TITLES, nameOf, sayMargin } from './say.ts'
+import { FACE_TITLES, nameOf } from './say.ts'
+import { sayMargin } from './say-findings.ts'
 import { pieceOf, selectable } from './structure.ts'
 
 export interface FindingItemProps {

@@ -3,7 +3,8 @@ import { check, type Finding, formatMeasure, type Layout, ruleOf, sentenceOf } f
 import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Sign } from './Sign.tsx'
-import { nameOf, sayMargin } from './say.ts'
+import { nameOf } from './say.ts'
+import { sayMargin } from './say-findings.ts'
 import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
 
@@ -90,22 +91,6 @@ function Scale({ at, grade }: { at: number; grade: Finding['grade'] }) {
       )}
       <line className="margin-tick" x1={LIMIT_AT * 100} x2={LIMIT_AT * 100} y1="0" y2="12" />
       <line className="margin-dot" x1={at * 100} x2={at * 100} y1="6" y2="6" />
-    </svg>
-  )
-}
-
-/** Hatchings for every little scale on the page. */
-export function Hatchings() {
-  return (
-    <svg className="unseen" aria-hidden="true" width="0" height="0">
-      <defs>
-        <pattern id="crossed" width="5" height="5" patternUnits="userSpaceOnUse">
-          <path className="hatch-stop" d="M0 5 5 0M0 0l5 5" />
-        </pattern>
-        <pattern id="slanted" width="4" height="6" patternUnits="userSpaceOnUse">
-          <path className="hatch-care" d="M0 6 4 0" />
-        </pattern>
-      </defs>
     </svg>
   )
 }

@@ -1,13 +1,5 @@
 /** Numbers as the screen says them: lengths in the builder's unit, everything else in its own. */
-import {
-  type Face,
-  type Finding,
-  formatLength,
-  formatMeasure,
-  type Layout,
-  ruleOf,
-  stepOf,
-} from '../../geometry/index.ts'
+import { type Face, type Finding, formatLength, type Layout, stepOf } from '../../geometry/index.ts'
 
 type Units = Layout['design']['units']
 
@@ -26,19 +18,6 @@ export const sayLength = (mm: number, units: Units): string => formatLength(mm, 
 /** A length to the hundredth of a millimetre, whatever the unit shown. */
 export const exactly = (mm: number): string =>
   `${formatLength(mm, { display: 'mm', fraction: 0 }, { decimals: 2 })} mm`
-
-/** A margin with its sign: `+3/32`, `−3/8`, `0`. */
-export function sayMargin(value: number, finding: Pick<Finding, 'rule' | 'unit'>, units: Units): string {
-  const text = formatMeasure(value, finding, units).replace('-', '−')
-  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text
-}
-
-/** What a finding is called, and which things it is about. */
-export function titleOf(finding: Finding, layout: Layout): string {
-  return `${ruleOf(finding.rule).title}`.concat(
-    finding.about.length > 0 ? `: ${finding.about.map((id) => nameOf(id, layout)).join(', ')}` : '',
-  )
-}
 
 /** A thing by the name its builder gave it, by its kind and id where he gave none; anything else as it is called. */
 export function nameOf(id: string, layout: Layout): string {

@@ -1,5 +1,5 @@
 /** A design as the text of a file. */
-import { checkDesign, type Design } from '../../geometry/index.ts'
+import { checkDesign, type Design, designText } from '../../geometry/index.ts'
 import { committed } from './commit.ts'
 
 export interface DesignFile {
@@ -28,10 +28,7 @@ export function fileText(design: Design): Written {
   const reading = checkDesign(design)
   if (!reading.ok)
     return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This is no complete design.' }
-  const overruled = Object.fromEntries(
-    Object.entries(reading.design.overruled).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
-  )
-  return { ok: true, text: `${JSON.stringify({ ...reading.design, overruled }, null, 2)}\n` }
+  return { ok: true, text: designText(reading.design) }
 }
 
 /** A title as the name of a file: small letters, figures and dashes. Example: `slug('Grün & blau')` is `grun-blau`. */

@@ -1,8 +1,8 @@
 /** From the words of a command to designs: files and folders found, read, and changed as `--set` says. */
 import { readdir, readFile, stat } from 'node:fs/promises'
-import { join, resolve } from 'node:path'
+import { basename, join, resolve } from 'node:path'
 import { type Design, readDesign } from '../../geometry/index.ts'
-import { counted, type Io, reasonOf } from './io.ts'
+import { counted, type Io, reasonOf, Trouble } from './io.ts'
 import { applySettings } from './settings.ts'
 
 export const SUFFIX = '.lidwright.json'
@@ -103,4 +103,22 @@ export const faultText = ({ path, sentence }: { path: string; sentence: string }
 export function tellTroubles(troubles: readonly string[], io: Io, consequence: string): void {
   for (const trouble of troubles) io.err(`${trouble}\n`)
   if (troubles.length > 0) io.err(`${counted(troubles.length, 'fault')} in what was given; ${consequence}.\n`)
+}
+
+/** One design writes into the folder itself, several into a folder each, named after their files. */
+export function foldersOf(sources: readonly Source[], out: string, many: boolean): Map<Source, string> {
+  const folders = new Map<Source, string>()
+  const taken = new Map<string, string>()
+  for (const source of sources) {
+    const name = basename(source.file).replace(/(\.lidwright)?\.json$/, '')
+    const folder = many ? join(out, name) : out
+    const other = taken.get(folder.toLowerCase())
+    if (other !== undefined)
+      throw new Trouble(
+        `${source.file} and ${other} would both be written to ${folder}. Rename one, or write them one at a time.`,
+      )
+    taken.set(folder.toLowerCase(), source.file)
+    folders.set(source, folder)
+  }
+  return folders
 }

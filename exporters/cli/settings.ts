@@ -97,6 +97,8 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'list of makes':
     case 'list of strings':
     case 'list of woods':
+    case 'list of measures':
+    case 'list of dates':
     case 'finding → reason':
       return jsonOf(text)
     default:

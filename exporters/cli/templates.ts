@@ -1,5 +1,5 @@
 /** `lidwright templates`: the files that a saw, a laser or a printer takes. */
-import { basename, join, relative, resolve } from 'node:path'
+import { join, relative, resolve } from 'node:path'
 import type { Command } from 'commander'
 import {
   blocks,
@@ -19,7 +19,7 @@ import {
   type TemplatesOptions,
   templates,
 } from '../templates.ts'
-import { readInputs, type Source, tellTroubles } from './inputs.ts'
+import { foldersOf, readInputs, type Source, tellTroubles } from './inputs.ts'
 import { counted, EXIT, type Io, Trouble } from './io.ts'
 import { nearest } from './nearest.ts'
 import { EXIT_CODES, settingOption } from './shared-help.ts'
@@ -102,24 +102,6 @@ function tellStops(sources: readonly Source[], io: Io): boolean {
       `${counted(open.length, 'stop is', 'stops are')} open, so nothing was written. Mend the design, overrule the stop in it with a reason, or add --despite-stops.\n`,
     )
   return open.length > 0
-}
-
-/** One design writes into the folder itself, several into a folder each, named after their files. */
-function foldersOf(sources: readonly Source[], out: string, many: boolean): Map<Source, string> {
-  const folders = new Map<Source, string>()
-  const taken = new Map<string, string>()
-  for (const source of sources) {
-    const name = basename(source.file).replace(/(\.lidwright)?\.json$/, '')
-    const folder = many ? join(out, name) : out
-    const other = taken.get(folder.toLowerCase())
-    if (other !== undefined)
-      throw new Trouble(
-        `${source.file} and ${other} would both be written to ${folder}. Rename one, or write them one at a time.`,
-      )
-    taken.set(folder.toLowerCase(), source.file)
-    folders.set(source, folder)
-  }
-  return folders
 }
 
 function textsOf({ file, design }: Source, folder: string, options: Options): Text[] {

@@ -7,7 +7,7 @@ import {
   solve,
   type Units,
 } from '../../geometry/index.ts'
-import { plainLine } from '../words/plain.ts'
+import { harmless } from '../tables/csv.ts'
 
 type Cell = string | number | null
 
@@ -68,8 +68,6 @@ export interface CsvOptions {
  * The drill and cut schedule of a design as CSV after RFC 4180: comma, double quotes where needed, lines ended by CRLF,
  * one heading row. Numbers have a point and stand in the unit their heading names; `on the rule` is the builder's
  * unit. Never throws for a valid design.
- *
- * A cell of words that a spreadsheet would take for a formula begins with an apostrophe (common practice, no source).
  * Example: `scheduleCsv(design).split('\r\n')[0]` begins `order,part,worked`.
  */
 export function scheduleCsv(design: Design, { file, heading = true }: CsvOptions = {}): string {
@@ -84,8 +82,6 @@ export function scheduleCsv(design: Design, { file, heading = true }: CsvOptions
 
 function written(cell: Cell): string {
   if (cell === null) return ''
-  if (typeof cell === 'number') return String(cell)
-  const line = plainLine(cell)
-  const safe = /^[=+@-]/.test(line) ? `'${line}` : line
-  return /[",]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
+  const text = typeof cell === 'number' ? String(cell) : harmless(cell)
+  return /[",]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
 }

@@ -57,7 +57,8 @@ const GRADES: readonly Grade[] = ['stop', 'care', 'note', 'clear']
 
 /** Tightest first; what has no margin last. */
 function byMargin(a: Finding, b: Finding): number {
-  const [ours, theirs] = [a.margin ?? Number.MAX_VALUE, b.margin ?? Number.MAX_VALUE]
+  const ours = a.margin ?? Number.MAX_VALUE
+  const theirs = b.margin ?? Number.MAX_VALUE
   if (ours !== theirs) return ours - theirs
   return a.key < b.key ? -1 : a.key > b.key ? 1 : 0
 }

@@ -69,7 +69,7 @@ export function fieldsOfKind(kind: string): Field[] {
 }
 
 /**
- * The fields of one entry of a list of objects, by the list's dotted path: `stringing.makes`, `stringing.stock`, `woods`.
+ * The fields of one entry of a list of objects, by the list's dotted path: `stringing.makes`, `record.built`.
  * Throws for a path that is no such list.
  */
 export function fieldsOfEntry(list: string): Field[] {
@@ -79,7 +79,13 @@ export function fieldsOfEntry(list: string): Field[] {
 }
 
 /** Lists whose entries are objects with fields of their own, things left aside. */
-export const ENTRY_LISTS = ['stringing.makes', 'stringing.stock', 'woods'] as const
+export const ENTRY_LISTS = [
+  'stringing.makes',
+  'stringing.stock',
+  'woods',
+  'record.built',
+  'record.history',
+] as const
 
 function collect(node: Node, prefix: string, shallow: boolean): Field[] {
   return Object.entries(node.properties ?? {}).flatMap(([key, child]) => {

@@ -96,6 +96,11 @@ export const LIMITS = {
     'Room under the neck or hardware',
     'Between what hangs inside and the base. Common practice.',
   ),
+  partsApart: mm(
+    1,
+    'Parts apart inside the box',
+    'Between a pot, jack, pickup or screw and whatever else stands there. Common practice.',
+  ),
   blankSpare: mm(3, 'Blank left over', 'For squaring both ends. Common practice.'),
   firstPost: mm(38, 'First post behind the nut', 'Nearer, the string is hard to wind. Common practice.'),
   firstPostLeast: mm(

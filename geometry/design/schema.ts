@@ -12,6 +12,7 @@ import { box } from './sections/box.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { nut, scale, strings } from './sections/playing.ts'
+import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
 import { ownWood } from './sections/woods.ts'
@@ -102,6 +103,7 @@ export const designSchema = z.strictObject({
         help: 'Findings you decided to live with, each with your reason.',
       }),
     ),
+  record,
 })
 
 /** A design as the engine takes it: complete, valid, never changed in place. */

@@ -17,6 +17,20 @@ export type LocalOperation =
   | { readonly kind: 'recess'; readonly contour: Contour; readonly depth: number }
   | { readonly kind: 'drill'; readonly diameter: number; readonly depth: number | 'through' }
 
+/**
+ * A part of a thing behind its face (or before it), as a prism: a closed contour around the thing's origin that bulges
+ * outwards everywhere, from one depth behind the face's outer side to another; negative depths stand in front.
+ */
+export interface LocalBody {
+  /** For a sentence: `body`, `knob`, `shank`. */
+  readonly part: string
+  /** `hardware` wants air around it; a `fastener` goes into wood. */
+  readonly sort: 'hardware' | 'fastener'
+  readonly contour: Contour
+  readonly from: number
+  readonly to: number
+}
+
 export interface Kind<F extends z.ZodRawShape = z.ZodRawShape, P = z.output<z.ZodObject<F>>> {
   /** Stored in files, never changes. */
   readonly kind: string
@@ -35,6 +49,8 @@ export interface Kind<F extends z.ZodRawShape = z.ZodRawShape, P = z.output<z.Zo
   operations(fields: P): readonly LocalOperation[]
   /** How far it reaches behind the face's outer side, in millimetres; 0 where only the face is cut. */
   reach(fields: P): number
+  /** Its parts as solids, held against everything else in the box. Left out where only the face is cut. */
+  bodies?(fields: P): readonly LocalBody[]
   /** May it stand over the neck? `meant`: yes, and the neck is relieved to let it in. */
   readonly overNeck: 'avoid' | 'meant'
   /** May it stand over a wall? Screws are meant to. */

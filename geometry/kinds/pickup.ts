@@ -51,6 +51,7 @@ export const pickup = defineKind({
   footprint: (it) => outline(it),
   operations: (it) => [{ kind: 'cut', contour: outline(it) }],
   reach: (it) => it.depth,
+  bodies: (it) => [{ part: 'body', sort: 'hardware', contour: outline(it), from: 0, to: it.depth }],
   overNeck: 'meant',
   overWall: 'avoid',
   edgeLimit: 'openingToEdge',

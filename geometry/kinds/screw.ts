@@ -37,6 +37,15 @@ export const screw = defineKind({
     return depth > 0 ? [hole, { kind: 'recess', contour: circle(ORIGIN, it.head / 2), depth }] : [hole]
   },
   reach: (it) => it.screwLength,
+  bodies: (it) => [
+    {
+      part: 'shank',
+      sort: 'fastener',
+      contour: circle(ORIGIN, it.clearance / 2),
+      from: 0,
+      to: it.screwLength,
+    },
+  ],
   overNeck: 'avoid',
   overWall: 'meant',
   edgeLimit: 'screwToEdge',

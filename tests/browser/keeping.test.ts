@@ -127,7 +127,7 @@ describe('a change made in the last moment is kept', () => {
     await leave(page)
     const later = await context.newPage()
     // The same site without the program, so that nothing but the store is looked at.
-    await later.goto(new URL('favicon.svg', address).href)
+    await later.goto(new URL('icon.svg', address).href)
     await expect
       .poll(async () => (await stored(later)).at(-1)?.text, { timeout: 2000 })
       .toContain('in a hurry')

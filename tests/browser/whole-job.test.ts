@@ -134,7 +134,7 @@ async function expectInProve(layout: Layout) {
   const finding = findingOnScreen()
   await finding.getByText(sentenceOf(edgeFinding(layout), layout)).waitFor()
   expect(await finding.getByText('measured').locator('xpath=following-sibling::dd').textContent()).toBe(
-    formatLength(edgeFinding(layout).measured ?? Number.NaN, layout.design.units),
+    formatLength(edgeFinding(layout).measured ?? Number.NaN, layout.design.units, { unit: true }),
   )
 }
 
@@ -252,7 +252,7 @@ test('what the screen says of the hole is what the files hold', async () => {
     expect(across).toBe(say(2 * radius))
     expect(words).toContain(` ${say(edge.maxX - centre.x)} in from the tail-end edge`)
     expect(words).toContain(` ${say(edge.maxY - centre.y)} in from the nearer side edge`)
-    expect(toEdge).toBe(say(edge.maxY - centre.y - radius))
+    expect(toEdge).toBe(`${say(edge.maxY - centre.y - radius)} in`)
   }
 })
 

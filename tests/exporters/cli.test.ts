@@ -9,17 +9,20 @@ describe('help', () => {
   test('names every command, shows a first instrument and says what the exit codes mean', async () => {
     const { code, out, err } = await new Bench().run('--help')
     expect({ code, err }).toEqual({ code: 0, err: '' })
-    for (const word of ['check', 'templates', 'report', 'new', 'lidwright new --length'])
+    for (const word of ['check', 'templates', 'sheet', 'report', 'new', 'lidwright new --length'])
       expect(out).toContain(word)
     expect(out).toMatch(/Exit codes: 0 fine; 1 a stop is open.*; 2 bad input/)
   })
 
-  test.each(['check', 'templates', 'report', 'new'])('of %s has examples and exit codes', async (command) => {
-    const { code, out } = await new Bench().run(command, '--help')
-    expect(code).toBe(0)
-    expect(out).toMatch(new RegExp(`Examples:\n  lidwright ${command} `))
-    expect(out).toContain('Exit codes:')
-  })
+  test.each(['check', 'templates', 'sheet', 'report', 'new'])(
+    'of %s has examples and exit codes',
+    async (command) => {
+      const { code, out } = await new Bench().run(command, '--help')
+      expect(code).toBe(0)
+      expect(out).toMatch(new RegExp(`Examples:\n  lidwright ${command} `))
+      expect(out).toContain('Exit codes:')
+    },
+  )
 
   test('the first instrument of the help works as it is written', async () => {
     const bench = new Bench()

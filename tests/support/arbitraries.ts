@@ -102,6 +102,9 @@ function place(axis: 'along' | 'across', ids: readonly string[], mood: Mood): Ar
   )
 }
 
+/** Fields that take fewer characters than others. */
+const SHORT_WORDS: Readonly<Record<string, number>> = { name: 80, made: 60 }
+
 /** One field of a section, whatever its sort. Throws for a sort that this file does not know how to draw. */
 export function arbitraryField(field: Field, ids: readonly string[], mood: Mood): Arbitrary<unknown> {
   switch (field.unit) {
@@ -119,7 +122,7 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
     case 'one of':
       return fc.constantFrom(...(field.options ?? []))
     case 'text':
-      return words(field.name === 'name' ? 80 : 120)
+      return words(SHORT_WORDS[field.name] ?? 120)
     case 'mm, a list':
       return fc.array(mood === 'tame' ? fc.constantFrom(0.3, 0.45, 0.6) : double(0.1, 5), { maxLength: 12 })
     case 'fret list':
@@ -140,6 +143,21 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
     case 'list of strings':
       return fc.array(
         double(0.2, 2).map((gauge) => ({ gauge })),
+        { maxLength: 4 },
+      )
+    case 'list of measures':
+      return fc.array(
+        fc.record({
+          what: words(120),
+          planned: fc.oneof(fc.constantFrom('saddle.fromEdge', 'box.depth', 'neck.width'), words(120)),
+          built: double(-3000, 3000),
+          note: words(400),
+        }),
+        { maxLength: 4 },
+      )
+    case 'list of dates':
+      return fc.array(
+        fc.record({ who: words(120), when: words(60), strings: words(400), note: words(400) }),
         { maxLength: 4 },
       )
     default:

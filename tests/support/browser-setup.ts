@@ -7,6 +7,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Where the built page is served, with a slash at the end. */
     address: string
+    /** Where the files of the built page lie, on disk. */
+    folder: string
   }
 }
 
@@ -16,5 +18,6 @@ export default async function setup(project: TestProject): Promise<() => Promise
   process.env.LIDWRIGHT_CHROMIUM = findChromium()
   const served = await serveBuild()
   project.provide('address', served.address)
+  project.provide('folder', served.folder)
   return served.close
 }

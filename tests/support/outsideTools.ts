@@ -24,3 +24,8 @@ export function needEzdxf(): void {
 export function needRsvgConvert(): void {
   need(() => works('rsvg-convert', '--version'), 'librsvg2-bin', 'rsvg-convert from librsvg')
 }
+
+/** @throws with one line that says how to get it */
+export function needPoppler(): void {
+  need(() => works('pdftotext', '-v') && works('pdfinfo', '-v'), 'poppler-utils', 'pdftotext and pdfinfo')
+}

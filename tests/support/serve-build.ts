@@ -10,6 +10,8 @@ const configFile = join(root, 'vite.config.ts')
 export interface Served {
   /** Ends in a slash, as in `http://127.0.0.1:34567/`. */
   readonly address: string
+  /** Where the built files lie, on disk. */
+  readonly folder: string
   /** Stops serving and drops the build. */
   close(): Promise<void>
 }
@@ -32,6 +34,7 @@ export async function serveBuild(): Promise<Served> {
   if (address === undefined) throw new Error('The built page is served, but at no address.')
   return {
     address,
+    folder: outDir,
     async close() {
       await server.close()
       await rm(outDir, { recursive: true, force: true })

@@ -2,10 +2,20 @@
 import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
 import { ENDS } from './ends.ts'
+import { HARDWARE } from './hardware.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { WOOD } from './wood.ts'
 
-export const CASES: Cases = { ...OPENINGS, ...STRINGS, ...WOOD, ...ENDS, ...LOADS, ...SADDLE, ...BODY }
+export const CASES: Cases = {
+  ...OPENINGS,
+  ...STRINGS,
+  ...WOOD,
+  ...ENDS,
+  ...LOADS,
+  ...SADDLE,
+  ...BODY,
+  ...HARDWARE,
+}

@@ -1,0 +1,47 @@
+/** What stands behind and before a face, from each thing's own `bodies`. */
+import { move, turn } from '../plane/index.ts'
+import type { Layout, Placed } from '../solve/layout.ts'
+import { behindFace, type Solid } from './solid.ts'
+
+interface Known {
+  readonly panel: Layout['panels']['lid']
+  readonly box: Layout['box']
+  readonly solids: readonly Solid[]
+}
+
+const standing = new WeakMap<Placed, Known>()
+
+const sameFrame = (known: Known, { box, panels }: Layout, { face }: Placed): boolean =>
+  known.panel.originX === panels[face].originX &&
+  known.box.x0 === box.x0 &&
+  known.box.x1 === box.x1 &&
+  known.box.halfWidth === box.halfWidth &&
+  known.box.wallTop === box.wallTop &&
+  known.box.baseBottom === box.baseBottom
+
+/** The solids of one thing where it stands; remembered while it stays there. */
+export function bodiesOf(layout: Layout, placed: Placed): readonly Solid[] {
+  const { thing, kind, at, face } = placed
+  if (!kind.bodies) return []
+  const known = standing.get(placed)
+  if (known && sameFrame(known, layout, placed)) return known.solids
+  const angle = (thing.turnDegrees * Math.PI) / 180
+  const solids = kind
+    .bodies(thing)
+    .filter((body) => body.to > body.from)
+    .map((body) =>
+      behindFace(
+        layout,
+        { of: thing.id, part: body.part, sort: body.sort, face },
+        move(angle === 0 ? body.contour : turn(body.contour, angle), at.x, at.y),
+        body.from,
+        body.to,
+      ),
+    )
+  standing.set(placed, { panel: layout.panels[face], box: layout.box, solids })
+  return solids
+}
+
+/** Every thing's solids, in the order of the design. */
+export const thingSolids = (layout: Layout): Solid[] =>
+  layout.placed.flatMap((placed) => [...bodiesOf(layout, placed)])
