@@ -22,10 +22,11 @@ import {
 import { foldersOf, readInputs, type Source, tellTroubles } from './inputs.ts'
 import { counted, EXIT, type Io, Trouble } from './io.ts'
 import { nearest } from './nearest.ts'
+import { addPrintOptions, type PrintOptions, printed, setupFrom } from './print.ts'
 import { EXIT_CODES, settingOption } from './shared-help.ts'
 import { type Text, writeWhole } from './write-files.ts'
 
-interface Options {
+interface Options extends PrintOptions {
   readonly out: string
   readonly svg?: boolean
   readonly dxf?: boolean
@@ -37,24 +38,25 @@ interface Options {
 }
 
 export function addTemplates(program: Command, io: Io, end: (code: number) => void): void {
-  program
+  const command = program
     .command('templates')
-    .summary('SVG and DXF files of every part, at full size')
+    .summary('SVG, DXF and PDF files of every part, at full size')
     .description(
       'Writes a file for each part and one sheet with all of them, at full size: SVG in millimetres, DXF in\n' +
-        'millimetres or inches. All files are made before the first is written; files of the same names are\n' +
+        'millimetres or inches; with --pdf, one PDF with sheets of paper to print and join. All files are made before the first is written; files of the same names are\n' +
         'replaced, others in the folder are left alone. With several designs each gets a folder of its own.\n' +
         'Nothing is written while a stop is open, unless you insist.',
     )
     .argument('<file...>', 'designs, or folders that hold designs (*.lidwright.json)')
     .requiredOption('--out <folder>', 'where the files go; made if it is missing')
-    .option('--svg', 'SVG files; both formats where neither is named')
-    .option('--dxf', 'DXF files; both formats where neither is named')
+    .option('--svg', 'SVG files; SVG and DXF where no format is named')
+    .option('--dxf', 'DXF files; SVG and DXF where no format is named')
     .option('--inches', 'numbers in the DXF files are inches')
     .option('--inside', 'only the faces of the box, mirrored: as seen from inside. Names end in -inside')
     .option('--part <names>', 'only these parts, with commas between: lid,board', partNames)
     .option('--despite-stops', 'write although a stop is open')
     .addOption(settingOption())
+  addPrintOptions(command)
     .addHelpText(
       'after',
       `
@@ -62,6 +64,7 @@ Examples:
   lidwright templates tea-box.lidwright.json --out cut
   lidwright templates tea-box.lidwright.json --out cut --dxf --inches --part lid,board
   lidwright templates tea-box.lidwright.json --out cut --svg --inside --part lid
+  lidwright templates tea-box.lidwright.json --out paper --pdf --paper letter --bar-x 99.4 --bar-y 100.2
 
 ${EXIT_CODES}`,
     )
@@ -73,6 +76,7 @@ ${EXIT_CODES}`,
       const out = resolve(io.cwd, options.out)
       const folders = foldersOf(sources, out, many)
       const texts = sources.flatMap((source) => textsOf(source, folders.get(source) ?? '', options))
+      texts.push(...(await sheetsOf(sources, folders, options, io)))
       await writeWhole(texts)
       io.out(`${said(texts, sources, out, options)}\n`)
     })
@@ -114,27 +118,65 @@ function textsOf({ file, design }: Source, folder: string, options: Options): Te
     formats: formatsOf(options),
     dxfUnits: options.inches ? 'inches' : 'mm',
     ...(only.length > 0 ? { only } : {}),
-  }).map(({ name, text }) => ({
-    path: join(folder, inside ? name.replace(/\.[^.]+$/, '-inside$&') : name),
-    text,
-  }))
+  }).map(
+    ({ name, text }): Text => ({
+      path: join(folder, nameFor(name, inside)),
+      text,
+    }),
+  )
 }
 
 function formatsOf(options: Options): readonly TemplateFormat[] {
   const named = TEMPLATE_FORMATS.filter((format) => options[format])
-  return named.length > 0 ? named : TEMPLATE_FORMATS
+  return named.length > 0 || options.pdf ? named : TEMPLATE_FORMATS
 }
 
-/** A design with open stops may hold parts without a size, which no exporter draws. */
+/** The PDFs, where they are asked for. */
+async function sheetsOf(
+  sources: readonly Source[],
+  folders: ReadonlyMap<Source, string>,
+  options: Options,
+  io: Io,
+): Promise<Text[]> {
+  if (!options.pdf) return []
+  const setup = setupFrom(options, io)
+  const { part: only = [], inside = false } = options
+  const files: Text[] = []
+  for (const source of sources) {
+    const { file, design } = source
+    const all = partsFor(design, inside)
+    const parts = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
+    const { name, text } = await drawnOr(file, () => printed(file, parts, setup, design.title, io))
+    files.push({ path: join(folders.get(source) ?? '', nameFor(name, inside)), text })
+  }
+  return files
+}
+
+const nameFor = (name: string, inside: boolean) => (inside ? name.replace(/\.[^.]+$/, '-inside$&') : name)
+
 function drawn(file: string, parts: readonly Part[], options: TemplatesOptions): readonly TemplateFile[] {
   try {
     return templates(parts, options)
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error)
-    throw new Trouble(
-      `${file}: it cannot be drawn: ${why} Nothing was written. "lidwright check" says what to mend.`,
-    )
+    throw undrawable(file, error)
   }
+}
+
+async function drawnOr<T>(file: string, draw: () => Promise<T>): Promise<T> {
+  try {
+    return await draw()
+  } catch (error) {
+    throw undrawable(file, error)
+  }
+}
+
+/** A design with open stops may hold parts without a size, which no exporter draws. */
+function undrawable(file: string, error: unknown): Trouble {
+  if (error instanceof Trouble) return error
+  const why = error instanceof Error ? error.message : String(error)
+  return new Trouble(
+    `${file}: it cannot be drawn: ${why} Nothing was written. "lidwright check" says what to mend.`,
+  )
 }
 
 function partsFor(design: Design, inside: boolean): readonly Part[] {

@@ -3,10 +3,12 @@ import { mkdir, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
 import { reasonOf, Trouble } from './io.ts'
 
+/** A file to be written. */
 export interface Text {
   /** Absolute path. */
   readonly path: string
-  readonly text: string
+  /** Words as UTF-8, or bytes as they are. */
+  readonly text: string | Uint8Array
 }
 
 /**

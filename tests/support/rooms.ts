@@ -63,7 +63,7 @@ export const rooms: readonly Room[] = [
     name: 'exporters',
     files: /^exporters\//,
     doors: [geometryDoor],
-    packages: ['dxf-writer', 'makerjs', 'fflate', 'uqr', '@noble/hashes'],
+    packages: ['dxf-writer', 'makerjs', 'fflate', 'uqr', '@noble/hashes', '@cantoo/pdf-lib'],
     node: false,
     exact: true,
     reason: 'exporters enter geometry by its door and run in the page, where there are no files',

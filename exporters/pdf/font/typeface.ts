@@ -1,0 +1,80 @@
+/** The one typeface of the printed sheets: what it can write, how wide that comes out, and its PDF font. */
+import { FONT_DATA } from './font-data.ts'
+import { advanceOf, outlinesBySign, type Tables, tablesOf, unitsOf } from './sfnt.ts'
+
+/** What remains of a line when signs that the typeface lacks are taken out. */
+export interface Writable {
+  readonly text: string
+  /** Each sign left out, once, in order. */
+  readonly missing: readonly string[]
+}
+
+export class Typeface {
+  readonly tables: Tables
+  readonly #outlines: ReadonlyMap<number, number>
+  readonly #units: number
+
+  constructor(file: Uint8Array) {
+    this.tables = tablesOf(file)
+    this.#outlines = outlinesBySign(this.tables)
+    this.#units = unitsOf(this.tables)
+  }
+
+  /** Whether there is a letter for this sign. */
+  has(sign: string): boolean {
+    return this.#outlines.has(sign.codePointAt(0) ?? -1)
+  }
+
+  /**
+   * A line as it can be written: accents joined to their letters where Unicode has such a letter, signs that are
+   * lacking left out.
+   *
+   * @example typeface.writable('Tee 茶') // { text: 'Tee', missing: ['茶'] }
+   */
+  writable(line: string): Writable {
+    const missing = new Set<string>()
+    let text = ''
+    for (const sign of line.normalize('NFC')) {
+      if (this.has(sign)) text += sign
+      else missing.add(sign)
+    }
+    return { text: text.replace(/ {2,}/g, ' ').trim(), missing: [...missing] }
+  }
+
+  /** Numbers of the outlines of a line. Throws for a sign that is lacking: `writable` comes first. */
+  outlinesOf(line: string): number[] {
+    return [...line].map((sign) => {
+      const outline = this.#outlines.get(sign.codePointAt(0) ?? -1)
+      if (outline === undefined) {
+        throw new RangeError(
+          `The sheet's letters have no "${sign}" (U+${sign.codePointAt(0)?.toString(16)}).`,
+        )
+      }
+      return outline
+    })
+  }
+
+  /** Width of an outline's cell in thousandths of the em, as a PDF counts it. */
+  thousandths(outline: number): number {
+    return (advanceOf(this.tables, outline) * 1000) / this.#units
+  }
+
+  /** Width of a line, mm, at a size (the em) in mm. */
+  width(line: string, size: number): number {
+    return this.outlinesOf(line).reduce((sum, outline) => sum + (this.thousandths(outline) * size) / 1000, 0)
+  }
+}
+
+async function inflated(): Promise<Uint8Array<ArrayBuffer>> {
+  const packed = Uint8Array.from(atob(FONT_DATA), (letter) => letter.charCodeAt(0))
+  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'))
+  return new Uint8Array(await new Response(stream).arrayBuffer())
+}
+
+let opened: Promise<Typeface> | undefined
+
+/** The typeface, unpacked once. */
+export function openTypeface(): Promise<Typeface> {
+  opened ??= inflated().then((file) => new Typeface(file))
+  return opened
+}
