@@ -15,6 +15,7 @@ import { nut, scale, strings } from './sections/playing.ts'
 import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
+import { rule, tolerances } from './sections/tolerances.ts'
 import { ownWood } from './sections/woods.ts'
 
 export const VERSION = 1
@@ -70,6 +71,7 @@ export const designSchema = z.strictObject({
     label: 'Drills at hand',
     help: 'The set that the schedule names drills from: fractions of an inch on an inch rule and millimetres else, or one you state.',
   }),
+  rule,
   box,
   scale,
   strings,
@@ -94,6 +96,7 @@ export const designSchema = z.strictObject({
       }),
     ),
   limits,
+  tolerances,
   overruled: z
     .record(z.string().max(200), z.string().max(500))
     .default({})
