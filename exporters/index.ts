@@ -1,8 +1,8 @@
 /** The only door of the exporters. */
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'
 export { type DxfOptions, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
-export { scheduleCsv } from './schedule/csv.ts'
 export * from './pdf/index.ts'
+export { scheduleCsv } from './schedule/csv.ts'
 export { buildSheet } from './sheet/build-sheet.ts'
 export { everythingText, sheetFiles, tableFiles } from './sheet/files.ts'
 export { FILLS, STROKES } from './sheet/html/picture-svg.ts'

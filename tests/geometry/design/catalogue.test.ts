@@ -105,6 +105,7 @@ describe('the catalogue of fields', () => {
       'title',
       'notes',
       'hand',
+      'drills',
       'things',
       'woods',
       'tolerances',
