@@ -26,6 +26,7 @@ import {
   solve,
 } from '../geometry/index.ts'
 import { airOf, weightOf } from './report-body.ts'
+import { hearingOf } from './report-hearing.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
 export const REPORT_VERSION = 1
@@ -84,6 +85,7 @@ export function reportOf(design: Design) {
     things: layout.placed.map((placed) => thingOf(placed, layout)),
     parts: partsOf(layout).map(partOf),
     schedule: scheduleOf(layout).map(scheduleRowOf),
+    pickups: hearingOf(layout),
     findings: check(layout).map((finding) => findingOf(finding, layout)),
     problems: layout.problems.map(({ of, axis, sentence }) => ({ of, axis, sentence })),
   })

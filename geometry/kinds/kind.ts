@@ -60,6 +60,8 @@ export interface Kind<F extends z.ZodRawShape = z.ZodRawShape, P = z.output<z.Zo
   readonly gapLimit: 'betweenOpenings' | 'screwToOpening'
   /** Width across the strings in which it hears them, if it hears them at all. */
   activeWidth?(fields: P): number
+  /** Length along the strings that it hears, where that is stated; a point where it is not. */
+  heardLength?(fields: P): number
   /** Does air go in and out by its openings, so that the box speaks through it? */
   readonly air?: true
   /** Depth and ledge of a step around the opening, if it has one. */

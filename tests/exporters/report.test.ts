@@ -22,6 +22,10 @@ function numbersIn(value: unknown): number[] {
 const VARIED = [
   startingDesign({ hand: 'left', strings: 4 }),
   designOf({
+    ...startingDesign({ strings: 3 }),
+    things: [{ kind: 'pickup', id: 'ears', along: { ofScale: 0.1 }, across: 0 }],
+  }),
+  designOf({
     scale: { start: 'zero fret', fretless: true },
     neck: { ends: 'at a block' },
     balance: { held: 'by a strap' },
@@ -56,6 +60,7 @@ describe('the keys of a report', () => {
     const groups = [
       ...['board', 'neck.block', 'neck.weakest', 'strings[].tail', 'strings[].post', 'strings[].pitch'],
       ...['pull.spread', 'chord', 'air.note', 'weight.held', 'schedule[].size', 'schedule[].drill'],
+      ...['pickups[].relief', 'pickups[].relief.bow', 'pickups[].relief.nutRise'],
     ]
     expect([...found].filter((path) => !known.includes(path) && !groups.includes(path))).toEqual([])
   })
