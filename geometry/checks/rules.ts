@@ -43,6 +43,15 @@ import {
 import { boxTwist, outOfSquare, surveyAgrees, surveyMakesBox } from './rules/survey.ts'
 import { tailHolesForStrings, tailHoleToEnd, tailHoleWeb, tailToHold } from './rules/tail-holes.ts'
 import { wallBesideSlot, wallUnderSlot } from './rules/wall-slot.ts'
+import {
+  wiringGrounded,
+  wiringHeard,
+  wiringJack,
+  wiringKnobs,
+  wiringShorted,
+  wiringSilent,
+  wiringStrings,
+} from './rules/wiring.ts'
 
 export const RULES: readonly Rule[] = [
   handStated,
@@ -111,4 +120,11 @@ export const RULES: readonly Rule[] = [
   partsClear,
   balanceNearWall,
   headDrops,
+  wiringJack,
+  wiringGrounded,
+  wiringStrings,
+  wiringShorted,
+  wiringHeard,
+  wiringKnobs,
+  wiringSilent,
 ]

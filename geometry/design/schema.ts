@@ -16,6 +16,7 @@ import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
 import { rule, tolerances } from './sections/tolerances.ts'
+import { wiring } from './sections/wiring.ts'
 import { ownWood } from './sections/woods.ts'
 
 export const VERSION = 1
@@ -85,6 +86,7 @@ export const designSchema = z.strictObject({
   brace,
   balance,
   things: z.array(thing).max(10000).default([]),
+  wiring,
   woods: z
     .array(ownWood)
     .max(60)

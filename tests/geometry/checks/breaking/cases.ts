@@ -8,6 +8,7 @@ import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { SURVEY } from './survey.ts'
+import { WIRING } from './wiring.ts'
 import { WOOD } from './wood.ts'
 
 export const CASES: Cases = {
@@ -20,4 +21,5 @@ export const CASES: Cases = {
   ...BODY,
   ...HARDWARE,
   ...SURVEY,
+  ...WIRING,
 }
