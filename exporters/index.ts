@@ -31,4 +31,6 @@ export {
   type TemplatesOptions,
   templates,
 } from './templates.ts'
+export { type DrawnWire, valueWords, type WiringDiagram, wireTable, wiringDiagram } from './wiring/diagram.ts'
+export { wiringSvg } from './wiring/svg.ts'
 export { slug } from './words/plain.ts'
