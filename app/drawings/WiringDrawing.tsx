@@ -71,6 +71,7 @@ function One({ shape }: { readonly shape: Shape }) {
     )
   }
   if (shape.kind === 'area') return <path d={pathOf(shape.contour)} className={`wiring-fill-${shape.fill}`} />
+  if (shape.kind !== 'line') return null
   return (
     <path
       d={pathOf(shape.contour)}

@@ -211,7 +211,9 @@ function colourWords({ path, colour }: DrawnWire, all: readonly DrawnWire[]): Sh
 function shrunk(one: Shape, factor: number, dy: number): Shape {
   if (one.kind === 'text')
     return { ...one, size: one.size * factor, at: { x: one.at.x * factor, y: one.at.y * factor + dy } }
-  return { ...one, contour: scaled(one.contour, factor, 0, dy) }
+  return one.kind === 'line' || one.kind === 'area'
+    ? { ...one, contour: scaled(one.contour, factor, 0, dy) }
+    : one
 }
 
 const LEGEND: Readonly<Record<Component['part'], string>> = {

@@ -1,4 +1,5 @@
 /** The one typeface of the printed sheets: what it can write, how wide that comes out, and its PDF font. */
+import { unzlibSync } from 'fflate'
 import { FONT_DATA } from './font-data.ts'
 import { advanceOf, outlinesBySign, type Tables, tablesOf, unitsOf } from './sfnt.ts'
 
@@ -65,16 +66,14 @@ export class Typeface {
   }
 }
 
-async function inflated(): Promise<Uint8Array<ArrayBuffer>> {
-  const packed = Uint8Array.from(atob(FONT_DATA), (letter) => letter.charCodeAt(0))
-  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'))
-  return new Uint8Array(await new Response(stream).arrayBuffer())
-}
+/** By the library, not by the platform's streams: a command line would load half a browser for those. */
+const inflated = (): Uint8Array =>
+  unzlibSync(Uint8Array.from(atob(FONT_DATA), (letter) => letter.charCodeAt(0)))
 
 let opened: Promise<Typeface> | undefined
 
 /** The typeface, unpacked once. */
 export function openTypeface(): Promise<Typeface> {
-  opened ??= inflated().then((file) => new Typeface(file))
+  opened ??= Promise.resolve().then(() => new Typeface(inflated()))
   return opened
 }

@@ -1,5 +1,16 @@
-/** What the keys of the report's schedule hold. */
+/** The schedule of the report, and what its keys hold. */
+import { type Layout, scheduleOf } from '../geometry/index.ts'
 import { counts, mm, type ReportKey, words, yesNo } from './report-key.ts'
+
+/** The rows as they stand in the list, each with the drill to take spelled out. */
+export const scheduleReport = (layout: Layout) =>
+  scheduleOf(layout).map(({ choice, edge, line, size, ...row }) => ({
+    ...row,
+    size: size && { ...size },
+    edge: { ...edge },
+    line: { ...line },
+    drill: choice && { ...choice.drill, over: choice.over },
+  }))
 
 export const SCHEDULE_KEYS: readonly ReportKey[] = [
   ...counts('schedule[].', { order: 'Place in the order of the work, from 1.' }),
