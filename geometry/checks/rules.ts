@@ -3,6 +3,7 @@ import type { Rule } from './finding.ts'
 import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
+import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
 import { neckLeft } from './rules/neck-left.ts'
@@ -117,6 +118,8 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  toolFits,
+  webLeft,
   partsClear,
   balanceNearWall,
   headDrops,

@@ -9,6 +9,7 @@ import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
 import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
+import { cutting } from './sections/cutting.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { photo } from './sections/photos.ts'
@@ -85,6 +86,7 @@ export const designSchema = z.strictObject({
   tailpiece,
   stringing,
   brace,
+  cutting,
   balance,
   things: z.array(thing).max(10000).default([]),
   wiring,

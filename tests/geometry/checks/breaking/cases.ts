@@ -1,6 +1,7 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
 import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
+import { CUTTING } from './cutting.ts'
 import { ENDS } from './ends.ts'
 import { HARDWARE } from './hardware.ts'
 import { LOADS } from './loads.ts'
@@ -20,6 +21,7 @@ export const CASES: Cases = {
   ...SADDLE,
   ...BODY,
   ...HARDWARE,
+  ...CUTTING,
   ...SURVEY,
   ...WIRING,
 }
