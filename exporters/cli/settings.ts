@@ -95,6 +95,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'newtons':
     case 'g':
     case 'hertz':
+    case 'kΩ':
       return numberOf(text.replace(/°$/, ''))
     case 'yes or no':
       if (/^(yes|true)$/i.test(text)) return value(true)
@@ -116,6 +117,9 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'list of woods':
     case 'list of measures':
     case 'list of dates':
+    case 'list of photographs':
+    case 'list of components':
+    case 'list of wires':
     case 'finding → reason':
     case 'dimension → mm':
       return jsonOf(text)
