@@ -30,6 +30,7 @@ import {
 import { airOf, weightOf } from './report-body.ts'
 import { hearingOf } from './report-hearing.ts'
 import { scheduleReport } from './report-schedule.ts'
+import { airOf, openingOf, weightOf } from './report-body.ts'
 import { surveyReport } from './report-survey.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
@@ -84,6 +85,7 @@ export function reportOf(design: Design, { tolerances = false }: ReportOptions =
     pull: pullOf(layout),
     lid: lidOf(layout),
     chord: chordOf(layout),
+    opening: openingOf(layout),
     air: airOf(layout),
     weight: weightOf(layout),
     tailHoles: tailHolesOf(layout),

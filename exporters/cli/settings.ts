@@ -124,6 +124,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'dimension → mm':
       return jsonOf(text)
     default:
+      if (field.unit.startsWith('list')) return jsonOf(text)
       return value(/^".*"$/.test(text) ? (jsonIfAny(text) ?? text) : text)
   }
 }

@@ -4,6 +4,7 @@ import { KINDS } from '../kinds/kinds.ts'
 import { lidStuffNamed, woodNamed } from '../neck/named-woods.ts'
 import { terminalsOf } from '../wiring/terminals.ts'
 import { idPattern } from './place.ts'
+import { pieceFaults } from './read-pieces.ts'
 import { type Design, designSchema, VERSION } from './schema.ts'
 
 /** Where something is wrong in a file, and a sentence: what was read, what is wrong, what would do. */
@@ -85,6 +86,7 @@ function beyondSchema(design: Design): DesignReading {
       })
   })
   faults.push(...woodFaults(design), ...wiringFaults(design))
+  faults.push(...pieceFaults(design), ...woodFaults(design))
   return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
 }
 

@@ -11,6 +11,7 @@ import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
 import { cutting } from './sections/cutting.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
+import { artwork } from './sections/inside.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { photo } from './sections/photos.ts'
 import { nut, scale, strings } from './sections/playing.ts'
@@ -88,6 +89,7 @@ export const designSchema = z.strictObject({
   brace,
   cutting,
   balance,
+  artwork,
   things: z.array(thing).max(10000).default([]),
   wiring,
   photos: z

@@ -29,6 +29,7 @@ const VARIED = [
     scale: { start: 'zero fret', fretless: true },
     neck: { ends: 'at a block' },
     balance: { held: 'by a strap' },
+    box: { lid: { kind: 'hinged', hingeEdge: 'neck end' } },
     board: { fitted: false },
     tailpiece: { at: 'the lid', holes: 2 },
     headstock: { bassTuners: 1, trebleTuners: 1 },
@@ -49,6 +50,7 @@ const VARIED = [
     ],
     overruled: { 'tail-to-hold tailpiece neck': 'held by the lid' },
   }),
+  designOf({ box: { lid: { kind: 'sliding' } } }),
   designOf({
     box: {
       survey: {
@@ -74,6 +76,7 @@ describe('the keys of a report', () => {
       ...['pull.spread', 'chord', 'air.note', 'weight.held', 'survey', 'findings[].measureAgain'],
       ...['schedule[].size', 'schedule[].drill'],
       ...['pickups[].relief', 'pickups[].relief.bow', 'pickups[].relief.nutRise'],
+      ...['pull.spread', 'chord', 'air.note', 'weight.held', 'opening', 'survey', 'findings[].measureAgain'],
     ]
     expect([...found].filter((path) => !known.includes(path) && !groups.includes(path))).toEqual([])
   })

@@ -4,6 +4,8 @@ import type { Cases } from './case.ts'
 import { CUTTING } from './cutting.ts'
 import { ENDS } from './ends.ts'
 import { HARDWARE } from './hardware.ts'
+import { INSIDE } from './inside.ts'
+import { LID } from './lid.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
@@ -20,6 +22,8 @@ export const CASES: Cases = {
   ...LOADS,
   ...SADDLE,
   ...BODY,
+  ...LID,
+  ...INSIDE,
   ...HARDWARE,
   ...CUTTING,
   ...SURVEY,
