@@ -27,10 +27,9 @@ import {
   type WorstCase,
   worstCasesOf,
 } from '../geometry/index.ts'
-import { airOf, weightOf } from './report-body.ts'
+import { airOf, openingOf, weightOf } from './report-body.ts'
 import { hearingOf } from './report-hearing.ts'
 import { scheduleReport } from './report-schedule.ts'
-import { airOf, openingOf, weightOf } from './report-body.ts'
 import { surveyReport } from './report-survey.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */

@@ -117,9 +117,6 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'list of woods':
     case 'list of measures':
     case 'list of dates':
-    case 'list of photographs':
-    case 'list of components':
-    case 'list of wires':
     case 'finding → reason':
     case 'dimension → mm':
       return jsonOf(text)

@@ -73,7 +73,6 @@ describe('the keys of a report', () => {
     // Where a whole group may be missing, null stands under the group's own name.
     const groups = [
       ...['board', 'neck.block', 'neck.weakest', 'strings[].tail', 'strings[].post', 'strings[].pitch'],
-      ...['pull.spread', 'chord', 'air.note', 'weight.held', 'survey', 'findings[].measureAgain'],
       ...['schedule[].size', 'schedule[].drill'],
       ...['pickups[].relief', 'pickups[].relief.bow', 'pickups[].relief.nutRise'],
       ...['pull.spread', 'chord', 'air.note', 'weight.held', 'opening', 'survey', 'findings[].measureAgain'],
