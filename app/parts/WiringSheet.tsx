@@ -41,7 +41,7 @@ export function WiringSheet() {
   const diagram = exporters && facts ? exporters.wiringDiagram(layout) : null
   return (
     <section className="sheet wiring-sheet" aria-label="Wiring">
-      <header className="sheet-head">
+      <header className="wiring-head">
         <h2>Wiring, lugs seen from the shaft side</h2>
         {diagram && exporters && <SaveDiagram layout={layout} exporters={exporters} />}
       </header>
