@@ -45,7 +45,13 @@ import {
   tuningStated,
 } from './rules/strings-pull.ts'
 import { boxTwist, outOfSquare, surveyAgrees, surveyMakesBox } from './rules/survey.ts'
-import { tailHolesForStrings, tailHoleToEnd, tailHoleWeb, tailToHold } from './rules/tail-holes.ts'
+import {
+  tailHolesForStrings,
+  tailHoleToEnd,
+  tailHoleWeb,
+  tailOtherCounts,
+  tailToHold,
+} from './rules/tail-holes.ts'
 import { wallBesideSlot, wallUnderSlot } from './rules/wall-slot.ts'
 import {
   wiringGrounded,
@@ -93,6 +99,7 @@ export const RULES: readonly Rule[] = [
   tailHoleToEnd,
   tailToHold,
   tailHolesForStrings,
+  tailOtherCounts,
   blankLength,
   headOnBlank,
   firstPost,
