@@ -27,7 +27,7 @@ import {
   type WorstCase,
   worstCasesOf,
 } from '../geometry/index.ts'
-import { airOf, openingOf, weightOf } from './report-body.ts'
+import { airOf, airOf, insideOf, keptOf, openingOf, openingOf, weightOf, weightOf } from './report-body.ts'
 import { hearingOf } from './report-hearing.ts'
 import { scheduleReport } from './report-schedule.ts'
 import { surveyReport } from './report-survey.ts'
@@ -84,6 +84,8 @@ export function reportOf(design: Design, { tolerances = false }: ReportOptions =
     pull: pullOf(layout),
     lid: lidOf(layout),
     chord: chordOf(layout),
+    inside: insideOf(layout),
+    artwork: keptOf(layout),
     opening: openingOf(layout),
     air: airOf(layout),
     weight: weightOf(layout),

@@ -162,3 +162,31 @@ export function ScheduleAside() {
     </section>
   )
 }
+
+/** The schedule as the first entry of the list of parts. */
+export function ScheduleEntry({
+  listed,
+  onChoose,
+}: {
+  readonly listed: boolean
+  readonly onChoose: () => void
+}) {
+  const layout = useLayout()
+  return (
+    <ul className="part-list" aria-label="The work">
+      <li className={listed ? 'part-row chosen' : 'part-row'}>
+        <button
+          type="button"
+          className="part-pick"
+          aria-current={listed ? 'true' : undefined}
+          onClick={onChoose}
+        >
+          <span>
+            Drill and cut schedule
+            <span className="small soft">{scheduleOf(layout).length} rows, in the order of the work</span>
+          </span>
+        </button>
+      </li>
+    </ul>
+  )
+}

@@ -48,7 +48,9 @@ export interface PickupRelief {
 export const pickupsOf = remembered((layout: Layout): readonly PickupHearing[] =>
   layout.placed.flatMap((placed) => {
     const activeWidth = placed.kind.activeWidth?.(placed.thing)
-    return activeWidth === undefined || placed.face !== 'lid' ? [] : [hearingOf(layout, placed, activeWidth)]
+    return activeWidth === undefined || activeWidth === null || placed.face !== 'lid'
+      ? []
+      : [hearingOf(layout, placed, activeWidth)]
   }),
 )
 

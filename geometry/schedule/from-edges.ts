@@ -28,7 +28,9 @@ const centreline = (across: number): FromLine => ({
   towards: Math.abs(across) < ON_IT ? '' : across > 0 ? 'treble' : 'bass',
 })
 
-export const faceOf = (part: Part): Face | null => FACES.find((face) => face === part.id) ?? null
+/** The face a part is, seen from either side. */
+export const faceOf = ({ id }: Part): Face | null =>
+  FACES.find((face) => face === id || `${face}-inside` === id) ?? null
 
 /** How a part was turned over for its sheet; turning it once more gives the engine's own frame back. */
 export function turnedBy(part: Part, up: Layout['up']): Flip {

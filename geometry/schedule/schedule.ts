@@ -5,7 +5,7 @@
 import { remembered } from '../loads/remembered.ts'
 import type { Drill, Operation, Part } from '../parts/part.ts'
 import { partsOf } from '../parts/parts.ts'
-import { flipContour, flipOperation } from '../parts/sheet-frame.ts'
+import { flipContour, flipOperation, mirrorPart } from '../parts/sheet-frame.ts'
 import { type Bounds, bounds, type Point } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
 import { type FromLine, measuredOn, turnedBy } from './from-edges.ts'
@@ -72,7 +72,10 @@ const SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['neck-side', 'tail-strip',
 export const scheduleOf = remembered((layout: Layout): readonly ScheduleRow[] => {
   const { drills, units } = layout.design
   const stock = drillsOf(drills, units.display)
-  const place = (id: string) => (PART_ORDER.includes(id) ? PART_ORDER.indexOf(id) : PART_ORDER.length)
+  const place = (id: string) => {
+    const at = PART_ORDER.indexOf(id.replace(/-inside$/, ''))
+    return at < 0 ? PART_ORDER.length : at
+  }
   return partsOf(layout)
     .filter((part) => !SHOWN_ELSEWHERE.has(part.id))
     .map((part, index) => ({ part, index }))
@@ -83,7 +86,9 @@ export const scheduleOf = remembered((layout: Layout): readonly ScheduleRow[] =>
 
 type Unnumbered = Omit<ScheduleRow, 'order'>
 
-function rowsOf(part: Part, layout: Layout, stock: readonly StockDrill[]): Unnumbered[] {
+function rowsOf(seen: Part, layout: Layout, stock: readonly StockDrill[]): Unnumbered[] {
+  // Mirrored twice it lies as its outer side does.
+  const part = seen.mirrored ? mirrorPart(seen) : seen
   const flip = turnedBy(part, layout.up)
   const operations = part.operations.map((one) => flipOperation(one, flip))
   const drilled = operations.filter((one) => one.kind === 'drill')
@@ -151,7 +156,9 @@ function rowOf(
   const flat = stock.filter((one) => one.tool !== 'twist drill')
   const open = shown !== around
   // On lid and neck the near side is the one towards the head, on a wall the one towards the lid.
-  const near = part.id.endsWith('-wall') ? { x: centre.x, y: shown.maxY } : { x: shown.minX, y: centre.y }
+  const near = /-wall(-inside)?$/.test(part.id)
+    ? { x: centre.x, y: shown.maxY }
+    : { x: shown.minX, y: centre.y }
   return [
     {
       ...common(part, work, of),

@@ -75,7 +75,10 @@ describe('what is in the list', () => {
     '$name: as many rows as there are drills, cuts and recesses on its parts',
     ({ design }) => {
       const layout = solve(design)
-      const worked = new Set<string>([...FACES, 'neck-top', 'board', 'neck-block'])
+      const worked = new Set<string>([
+        ...FACES.flatMap((face) => [face, `${face}-inside`]),
+        ...['neck-top', 'board', 'neck-block'],
+      ])
       const counted = partsOf(layout)
         .filter((part) => worked.has(part.id))
         .flatMap((part) => part.operations)
