@@ -27,7 +27,7 @@ import {
   type WorstCase,
   worstCasesOf,
 } from '../geometry/index.ts'
-import { airOf, airOf, insideOf, keptOf, openingOf, openingOf, weightOf, weightOf } from './report-body.ts'
+import { airOf, insideOf, keptOf, openingOf, weightOf } from './report-body.ts'
 import { hearingOf } from './report-hearing.ts'
 import { scheduleReport } from './report-schedule.ts'
 import { surveyReport } from './report-survey.ts'
