@@ -1,4 +1,6 @@
 /** Lay out: everything put on the faces, dragged where it belongs, and what is soldered between it. */
+// What arranges things is there as soon as they are seen: no key waits for it.
+import '../state/arrange.ts'
 import { type KeyboardEvent, useState } from 'react'
 import { FaceStrip } from '../canvas/FaceStrip.tsx'
 import { Inspector } from '../parts/Inspector.tsx'

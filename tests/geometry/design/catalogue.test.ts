@@ -116,6 +116,7 @@ describe('the catalogue of fields', () => {
       'drills',
       'artwork',
       'things',
+      'measures',
       'photos',
       'woods',
       'tolerances',
@@ -143,8 +144,11 @@ describe('the catalogue of fields', () => {
   test('gives every kind the same places, and its own fields after them', () => {
     for (const kind of Object.keys(KINDS)) {
       const names = fieldsOfKind(kind).map((field) => field.name)
-      expect(names.slice(0, 6)).toEqual(['id', 'name', 'along', 'across', 'turnDegrees', 'face'])
-      expect(names.length).toBeGreaterThan(6)
+      expect(names.slice(0, 8)).toEqual([
+        ...['id', 'name', 'along', 'across', 'turnDegrees', 'face'],
+        ...['locked', 'group'],
+      ])
+      expect(names.length).toBeGreaterThan(8)
     }
   })
 })
