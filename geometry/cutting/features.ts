@@ -7,6 +7,7 @@
  */
 import type { Cut, Drill, Part, Recess, Slot } from '../parts/part.ts'
 import {
+  type Bounds,
   bounds,
   type Contour,
   circle,
@@ -146,7 +147,7 @@ function merged(openings: readonly Named[]): Named[] {
   return apart
 }
 
-const overlap = (a: ReturnType<typeof bounds>, b: ReturnType<typeof bounds>): boolean =>
+const overlap = (a: Bounds, b: Bounds): boolean =>
   a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY
 
 /**
@@ -252,6 +253,10 @@ export function widestFor({ contour, kind }: Feature, width: number): number {
   return goes
 }
 
+/** Contours in these boxes are at least this far apart, mm; below nothing where the boxes overlap. */
+const boxesApart = (a: Bounds, b: Bounds): number =>
+  Math.max(a.minX - b.maxX, b.minX - a.maxX, a.minY - b.maxY, b.minY - a.maxY)
+
 /** Wood between two cuts, or between a cut and the edge, where it is narrowest. */
 export interface Web {
   readonly width: number
@@ -279,10 +284,13 @@ export function narrowestWeb(part: Part): Web | null {
   const take = (width: number, from: Point, to: Point, of: readonly string[]) => {
     if (least === null || width < least.width) least = { width, from, to, of }
   }
+  const boxes = through.map(({ contour }) => bounds(contour))
   through.forEach((one, index) => {
     const toEdge = clearance(one.contour, outline)
     if (toEdge.distance > TOUCHING) take(toEdge.distance, toEdge.from, toEdge.to, [one.of])
-    for (const other of through.slice(index + 1)) {
+    for (let next = index + 1; next < through.length; next++) {
+      const other = through[next] as Named
+      if (least !== null && boxesApart(boxes[index] as Bounds, boxes[next] as Bounds) >= least.width) continue
       const near = nearest(one.contour, other.contour)
       if (least !== null && near.distance >= least.width) continue
       const width = gap(one.contour, other.contour)
