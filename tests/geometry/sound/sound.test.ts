@@ -56,6 +56,24 @@ describe('the inside', () => {
     expect(by.get('neck')).toBeCloseTo(60 * 38 * 15, 6)
   })
 
+  test('of a box out of square is that of the quadrilateral that was measured', () => {
+    // Sides of 240 and 180, the diagonals those of a parallelogram leaning by 10: sqrt(250² + w²) and sqrt(230² + w²).
+    const high = Math.sqrt(180 ** 2 - 10 ** 2)
+    const survey = {
+      bass: [240],
+      treble: [240],
+      neckEnd: [180],
+      tailEnd: [180],
+      diagonalFromBass: [Math.hypot(240 + 10, high)],
+      diagonalFromTreble: [Math.hypot(240 - 10, high)],
+    }
+    const { inside } = soundIn({ box: { survey } })
+    // Walls of 6 measured square to each side: the inner sides are as much shorter as the corners lean.
+    const sine = high / 180
+    const floor = ((240 * sine - 12) * (180 * sine - 12)) / sine
+    expect(Math.abs(inside.empty / (floor * 47) - 1)).toBeLessThan(1e-4)
+  })
+
   test('never holds less than nothing', () => {
     expect(soundIn({ box: { depth: 9 }, things: [hole()] }).inside.air).toBeGreaterThanOrEqual(0)
   })
@@ -97,6 +115,16 @@ describe('the note', () => {
     if (!note) throw new Error('no note')
     expect(Math.abs(note.cents)).toBeLessThanOrEqual(50)
     expect(note.name).toMatch(/^[A-G]♯?\d$/)
+  })
+
+  test('a rosette speaks by each of its holes', () => {
+    const rose = { kind: 'rosette', id: 'rose', along: 70, across: 55, diameter: 30, hole: 4, pitch: 8 }
+    const { mouths, note } = soundIn({ things: [rose] })
+    expect(mouths.length).toBeGreaterThan(5)
+    for (const mouth of mouths) expect(mouth.area).toBeCloseTo(Math.PI * 4, 6)
+    // As many holes of 4 mm as there are, side by side: Rayleigh's sum.
+    const one = soundIn({ things: [hole({ diameter: 4, along: 70, across: 55 })] })
+    expect((note?.hertz ?? 0) / (one.note?.hertz ?? 1)).toBeCloseTo(Math.sqrt(mouths.length), 6)
   })
 
   test('a screw or a pickup lets no air out', () => {
