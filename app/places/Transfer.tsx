@@ -6,6 +6,7 @@ import { PartDrawing } from '../drawings/PartDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { ACCEPTED } from '../parts/field.ts'
+import { ScheduleAside, ScheduleEntry, ScheduleTable } from '../parts/ScheduleTable.tsx'
 import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
 import { goTo } from '../state/index.ts'
@@ -18,6 +19,9 @@ import { TestPiece } from './cutting/TestPiece.tsx'
 import { ToolCorner, ToolLines } from './cutting/ToolLines.tsx'
 import { type Format, type MadeFile, makeTemplates, TYPES } from './templates.ts'
 
+/** Stands among the ids of parts for the list of all work. */
+const SCHEDULE = 'schedule'
+
 export function Transfer() {
   const layout = useLayout()
   const parts = partsOf(layout)
@@ -29,7 +33,8 @@ export function Transfer() {
   const [confirmed, setConfirmed] = useState(false)
   const [made, setMade] = useState<string | null>(null)
   const wanted = parts.filter((part) => !left.has(part.id))
-  const part = parts.find((one) => one.id === chosen) ?? parts[0]
+  const listed = chosen === SCHEDULE
+  const part = listed ? undefined : (parts.find((one) => one.id === chosen) ?? parts[0])
   const blocked = stops(check(layout))
   const toggle = (id: string) => {
     const next = new Set(left)
@@ -50,6 +55,8 @@ export function Transfer() {
   return (
     <>
       <div className="column parts-column">
+        <h2>Work</h2>
+        <ScheduleEntry listed={listed} onChoose={() => setChosen(SCHEDULE)} />
         <h2>Parts</h2>
         <ul className="part-list" aria-label="Parts to export">
           {parts.map((one) => (
@@ -80,8 +87,10 @@ export function Transfer() {
           ))}
         </ul>
       </div>
-      <section className="sheet part-sheet" aria-label="The chosen part">
-        {choices.come === 'laid out on stock' ? (
+      <section className="sheet part-sheet" aria-label={listed ? 'The work' : 'The chosen part'}>
+        {listed ? (
+          <ScheduleTable />
+        ) : choices.come === 'laid out on stock' ? (
           <StockSheets only={wanted.map((one) => one.id)} lines={choices.lines} />
         ) : (
           part && (
@@ -114,6 +123,7 @@ export function Transfer() {
         )}
       </section>
       <aside className="inspector" aria-label="Export">
+        {listed && <ScheduleAside />}
         <h2>Templates, 1 to 1</h2>
         <ChoiceField
           label="Files"
