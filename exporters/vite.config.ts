@@ -13,7 +13,11 @@ export default defineConfig({
     emptyOutDir: true,
     // The licences of what is bundled travel with it.
     license: { fileName: 'licenses.md' },
-    rolldownOptions: { output: { entryFileNames: 'lidwright.mjs', chunkFileNames: '[name]-[hash].mjs' } },
+    rolldownOptions: {
+      output: { entryFileNames: 'lidwright.mjs', chunkFileNames: '[name]-[hash].mjs' },
+      // The PDF library only makes classes; what of it is not used can be left out.
+      treeshake: { moduleSideEffects: [{ test: /[/\\]@cantoo[/\\]pdf-lib[/\\]/, sideEffects: false }] },
+    },
   },
   ssr: { noExternal: true },
 })

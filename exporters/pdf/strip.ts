@@ -60,7 +60,6 @@ export function drawStrip(
 ): void {
   const { frame, rows, columns, tiles } = sheets
   const { inner, window } = frame
-  drawBothBars(ink, frame)
   const map: Bounds = {
     minX: inner.maxX - MAP_WIDTH,
     maxX: inner.maxX,
