@@ -7,6 +7,7 @@ import {
   bounds,
   check,
   type Design,
+  endsOf,
   type Finding,
   formatLength,
   intonationOf,
@@ -55,7 +56,12 @@ export function reportOf(design: Design) {
     scale: scaleOf(layout),
     frets: fretsOf(layout),
     strings: stringsOf(layout),
-    box: { length: design.box.length, width: design.box.width, depth: design.box.depth, ...layout.box },
+    box: {
+      length: layout.real?.length ?? design.box.length,
+      width: layout.real?.width ?? design.box.width,
+      depth: design.box.depth,
+      ...layout.box,
+    },
     panels: panelsOf(layout),
     neck: neckOf(layout),
     board: layout.board && { ...layout.board, length: layout.board.x1 - layout.board.x0 },
@@ -215,13 +221,13 @@ function chordOf(layout: Layout) {
 }
 
 function saddleOf(layout: Layout) {
-  const { saddle, box, panels } = layout
+  const { saddle, box } = layout
   const loads = loadsOf(layout)
   const angles = loads.strings.flatMap(({ atSaddle }) => (atSaddle ? [atSaddle.total] : []))
   return {
     fromNut: saddle.x,
     fromEdge: saddle.along,
-    fromTailEdge: panels.lid.bounds.maxX - saddle.along,
+    fromTailEdge: endsOf(layout, 'lid')[1] - saddle.along,
     fromTailWall: box.insideX1 - saddle.x,
     top: saddle.top,
     height: saddle.top,
@@ -263,7 +269,7 @@ function thingOf({ thing, kind, face, at, bounds: box, reach }: Placed, layout: 
     what: `${kind.title}, ${kind.describe(thing)}`,
     face,
     fromNut: endWall ? panel.originX : panel.originX + at.x,
-    fromEdge: at.x - panel.bounds.minX,
+    fromEdge: at.x - endsOf(layout, face)[0],
     fromCentreline: plan ? at.y : at.x,
     fromLidEdge: plan ? null : -at.y,
     turned: (thing.turnDegrees * Math.PI) / 180,

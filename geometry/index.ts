@@ -2,6 +2,9 @@
 
 export { type Balance, balanceOf, type Held } from './balance/balance.ts'
 export type { Piece } from './balance/weight.ts'
+export { edgesAt, endsOf, sidesAt, wallLinesOf } from './box/outlines.ts'
+export { graduationOf } from './box/real-box.ts'
+export * from './box/survey/index.ts'
 export * from './checks/index.ts'
 export * from './design/index.ts'
 export { FACES, type Face, type Kind } from './kinds/kind.ts'

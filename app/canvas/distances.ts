@@ -2,6 +2,7 @@
 import {
   type Bounds,
   type Contour,
+  edgesAt,
   formatLength,
   type Layout,
   nearest,
@@ -22,7 +23,7 @@ export interface Distance {
 /** All distances worth showing, in the face's own frame. */
 export function distancesOf(layout: Layout, placed: Placed): Distance[] {
   const { bounds, at, face } = placed
-  const edge = layout.panels[face].bounds
+  const edge = edgesAt(layout, face, at)
   const nearSide = at.x - edge.minX <= edge.maxX - at.x
   const along: Distance = nearSide
     ? line('edge along', { x: edge.minX, y: at.y }, { x: bounds.minX, y: at.y })

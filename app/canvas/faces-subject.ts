@@ -1,5 +1,5 @@
 /** The four walls and the base side by side, each as seen from outside, walls with their lid side up. */
-import { check, type Face, type Layout, type Point } from '../../geometry/index.ts'
+import { check, endsOf, type Face, type Layout, type Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
 import type { Size } from './camera.ts'
 import { type Frame, facing, fromScreen, movedFrame, toScreen } from './frame.ts'
@@ -137,12 +137,13 @@ function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
   })
   paintSlot(pen, looks, layout, face, frame)
   const { minX, maxX, minY, maxY } = panel.bounds
+  const [from, to] = endsOf(layout, face)
   const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 }
   const ends =
     face === 'base'
       ? [
-          { x: minX, y: 0 },
-          { x: maxX, y: 0 },
+          { x: from, y: 0 },
+          { x: to, y: 0 },
         ]
       : [
           { x: 0, y: minY },

@@ -6,6 +6,8 @@ import {
   type Across,
   type Along,
   type Design,
+  edgesAt,
+  endsOf,
   type Layout,
   type Path,
   type Placed,
@@ -61,7 +63,8 @@ export function placeFields(layout: Layout, placed: Placed, to: Point): Field[] 
 
 function restated(layout: Layout, placed: Placed, axis: 'along' | 'across', target: number): Along | Across {
   const place = placed.thing[axis]
-  const { minX, maxX, minY, maxY } = layout.panels[placed.face].bounds
+  const { minY, maxY } = edgesAt(layout, placed.face, placed.at)
+  const [minX, maxX] = endsOf(layout, placed.face)
   const plan = placed.face === 'lid' || placed.face === 'base'
   if (typeof place === 'object' && 'share' in place) {
     if (axis === 'along') return { share: clean((target - minX) / (maxX - minX)) }
@@ -86,7 +89,7 @@ export function onRule(mm: number, units: Design['units']): number {
 /** Fields to set so that the saddle stands `along` millimetres from the lid's neck-end edge. */
 export function saddleFields(layout: Layout, along: number): Field[] {
   const { place } = layout.design.saddle
-  const { minX, maxX } = layout.panels.lid.bounds
+  const [minX, maxX] = endsOf(layout, 'lid')
   const within = Math.min(maxX * 1.4, Math.max(minX - maxX * 0.4, along))
   const stated =
     typeof place === 'object' && 'share' in place

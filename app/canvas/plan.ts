@@ -1,5 +1,5 @@
 /** The plan from the front: box, lid, neck, board and frets. What stands on the lid is drawn over it. */
-import { halfWidthAt, type Layout, type Point } from '../../geometry/index.ts'
+import { halfWidthAt, type Layout, type Point, wallLinesOf } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { type Frame, movedFrame, toScreen } from './frame.ts'
 import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
@@ -48,13 +48,9 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
     // The walls show all round, cut open where the neck passes.
     const outside = movedFrame(view.plan, panels.base.originX, 0)
     const full = design.box.base.fit === 'under the walls' ? panels.base.outline : null
-    if (full) shape(pen, outside, full, { fill: looks.wall, stroke: looks.ink, width: THICK })
-    else
-      slab(pen, view.plan, box.x0, -box.halfWidth, box.x1, box.halfWidth, {
-        fill: looks.wall,
-        stroke: looks.ink,
-        width: THICK,
-      })
+    const wall = { fill: looks.wall, stroke: looks.ink, width: THICK }
+    if (full) shape(pen, outside, full, wall)
+    else shape(pen, view.plan, wallLinesOf(layout).outside, wall)
     for (const [from, to] of [
       [box.x0, box.insideX0],
       [box.insideX1, box.x1],
@@ -70,7 +66,8 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   }
   shape(pen, lid, panels.lid.outline, { fill: looks.lid, stroke: looks.ink, width: THICK })
   const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
-  slab(pen, view.plan, box.insideX0, box.insideBass, box.insideX1, box.insideTreble, hidden)
+  const { inside } = wallLinesOf(layout)
+  if (inside) shape(pen, view.plan, inside, hidden)
   const from = Math.max(neck.x0, box.x0)
   const to = Math.min(neck.x1, box.x1)
   if (to > from) path(pen, view.plan, neckOutline(layout, from, to), hidden)

@@ -1,5 +1,5 @@
 /** The section along the centreline, under the plan on the same axis: x along, height up. */
-import { type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
+import { endsOf, type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
 import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
@@ -9,7 +9,7 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
   const frame = view.section
   const { box, panels, neck, board, nut, saddle, design } = layout
   const cut = (fill: string) => ({ fill, stroke: looks.ink, width: THICK * 0.8 })
-  const length = (face: 'lid' | 'base') => panels[face].bounds.maxX - panels[face].bounds.minX
+  const length = (face: 'lid' | 'base') => endsOf(layout, face)[1] - endsOf(layout, face)[0]
   slab(
     pen,
     frame,

@@ -1,11 +1,11 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
-import { formatLength, type Layout } from '../../geometry/index.ts'
+import { formatLength, type Layout, wallLinesOf } from '../../geometry/index.ts'
 import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
 import { planHit, sectionHit } from './hit.ts'
 import type { Looking } from './lookings.ts'
 import { type Looks, THIN, TIE } from './looks.ts'
-import { type Pen, path, slab, stroke } from './paint.ts'
+import { type Pen, path, shape, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
 import { paintBow, paintSaddleRoom } from './pull.ts'
 import { paintRule } from './rule.ts'
@@ -57,9 +57,10 @@ export function sheetSubject(
       return of === 'lid' && shown ? lidFrame(now(), shown) : null
     },
     groundOf: (layout) => {
-      const { box, scale, neck, board, headstock, nut, units, hand } = layout.design
+      const { box, rule, scale, neck, board, headstock, nut, units, hand } = layout.design
       return [
         box,
+        rule,
         scale,
         neck,
         board,
@@ -122,8 +123,8 @@ export function sheetSubject(
   function paintSelection(pen: Pen, looks: Looks, layout: Layout, name: string): void {
     const v = now()
     const line = { stroke: looks.accent, width: 2.4 }
-    const { box, saddle, neck, nut, board } = layout
-    if (name === 'box') slab(pen, v.plan, box.x0, -box.halfWidth, box.x1, box.halfWidth, line)
+    const { saddle, neck, nut, board } = layout
+    if (name === 'box') shape(pen, v.plan, wallLinesOf(layout).outside, line)
     if (name === 'saddle')
       slab(
         pen,

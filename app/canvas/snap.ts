@@ -2,7 +2,7 @@
  * Lines that take hold of a thing while it is dragged, each with the name that is shown when it does.
  * Pure: places in the face's own frame in, places out. How strong the hold is on the screen is the caller's.
  */
-import { type Face, type Layout, type Placed, type Point, stringAt } from '../../geometry/index.ts'
+import { edgesAt, type Face, type Layout, type Placed, type Point, stringAt } from '../../geometry/index.ts'
 import { nameOf } from '../parts/say.ts'
 
 export interface Line {
@@ -27,7 +27,7 @@ const SHARES: readonly (readonly [number, string])[] = [
 export function linesFor(layout: Layout, placed: Placed, at: Point, followers: ReadonlySet<string>): Line[] {
   const { face } = placed
   const plan = face === 'lid' || face === 'base'
-  const edge = layout.panels[face].bounds
+  const edge = edgesAt(layout, face, at)
   const lines: Line[] = [
     {
       axis: 'x',
@@ -67,7 +67,7 @@ function marginLines(edge: { minX: number; maxX: number; minY: number; maxY: num
 function planLines(layout: Layout, face: Face, at: Point): Line[] {
   const { saddle, design, panels, strings, box } = layout
   const origin = panels[face].originX
-  const edge = panels[face].bounds
+  const edge = edgesAt(layout, face, at)
   const half = design.neck.width / 2
   const here = at.x + origin
   const under = here > 0 && here < saddle.x

@@ -3,6 +3,7 @@ import { useId, useMemo, useState } from 'react'
 import {
   type Across,
   type Along,
+  edgesAt,
   formatShare,
   type Layout,
   type Path,
@@ -178,7 +179,8 @@ function ComesTo({
   const side = face === 'bass-wall' || face === 'treble-wall'
   const shown = axis === 'across' && !plan ? -at : at
   const nut = axis === 'along' && (plan || side) ? at + panel.originX : null
-  const edge = panel.bounds
+  // A surveyed lid has other edges beside every place; the middle line is near enough for words.
+  const edge = edgesAt(layout, face, axis === 'along' ? { x: at, y: 0 } : { x: panel.bounds.maxX / 2, y: at })
   const others =
     axis === 'along'
       ? plan

@@ -12,7 +12,7 @@ export interface KnownField {
   key(below?: string): { readonly path: Path; readonly wrap: (value: unknown) => unknown }
 }
 
-const HOLD_MORE = new Set(['place', 'fret list', 'finding → reason'])
+const HOLD_MORE = new Set(['place', 'fret list', 'finding → reason', 'dimension → mm'])
 
 function known(field: Field, path: Path): KnownField {
   const unit = field.name === 'things' ? 'list' : field.unit
@@ -23,7 +23,8 @@ function known(field: Field, path: Path): KnownField {
     holdsMore: HOLD_MORE.has(unit),
     key: (below) => {
       if (below === undefined) return { path, wrap: (value) => value }
-      if (unit === 'finding → reason') return { path: [...path, below], wrap: (value) => value }
+      if (unit === 'finding → reason' || unit === 'dimension → mm')
+        return { path: [...path, below], wrap: (value) => value }
       if (unit === 'fret list') return { path, wrap: (value) => ({ by: 'equal', [below]: value }) }
       return { path, wrap: (value) => ({ [below]: value }) }
     },

@@ -1,5 +1,13 @@
 /** `--set path=value`: any field of a design, by its dotted path, before the design is used. */
-import { apply, change, checkDesign, type Design, readLength } from '../../geometry/index.ts'
+import {
+  apply,
+  change,
+  checkDesign,
+  type Design,
+  type Path,
+  readLength,
+  valueAt,
+} from '../../geometry/index.ts'
 import { type KnownField, knownFields, unknownField } from './known-fields.ts'
 
 export type Settled =
@@ -44,11 +52,19 @@ function applyOne(design: Design, setting: string): { design: Design } | { sente
   const read =
     found.below === undefined
       ? wholeValue(text, found.field, design)
-      : valueBelow(found.below, text, found.field)
+      : valueBelow(found.below, text, found.field, design)
   if (!read.ok) return { sentence: read.sentence }
   const at = found.field.key(found.below)
-  const reading = checkDesign(apply(design, change(design, [at.path, at.wrap(read.value)])))
+  const [where, what] = nested(design, at.path, at.wrap(read.value))
+  const reading = checkDesign(apply(design, change(design, [where, what])))
   return reading.ok ? reading : { sentence: reading.faults.map((fault) => fault.sentence).join(' ') }
+}
+
+/** A section that the design leaves out is put in with the field. */
+function nested(design: Design, path: Path, value: unknown): [Path, unknown] {
+  const above = path.slice(0, -1)
+  if (above.length === 0 || valueAt(design, above) !== undefined) return [path, value]
+  return nested(design, above, { [String(path.at(-1))]: value })
 }
 
 const shortened = (text: string) => (text.length > 80 ? `${text.slice(0, 79)}…` : text)
@@ -90,6 +106,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'fret list':
       return /^\d+$/.test(text) ? value({ by: 'equal', count: Number(text) }) : jsonOf(text)
     case 'mm, a list':
+    case 'mm, readings':
       return text.startsWith('[') ? jsonOf(text) : lengthsOf(text, design)
     case 'pitches, a list':
       return text.startsWith('[') ? jsonOf(text) : value(pitchesIn(text))
@@ -100,6 +117,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'list of measures':
     case 'list of dates':
     case 'finding → reason':
+    case 'dimension → mm':
       return jsonOf(text)
     default:
       return value(/^".*"$/.test(text) ? (jsonIfAny(text) ?? text) : text)
@@ -107,8 +125,9 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
 }
 
 /** `saddle.place.share=0.7`, `scale.frets.count=20`, `overruled.opening-to-edge hole-bass=thick lid`. */
-function valueBelow(below: string, text: string, field: KnownField): Value {
+function valueBelow(below: string, text: string, field: KnownField, design: Design): Value {
   if (field.unit === 'finding → reason') return value(text)
+  if (field.unit === 'dimension → mm') return lengthOf(text, design)
   if (field.unit === 'fret list')
     return below === 'count'
       ? numberOf(text)

@@ -40,6 +40,7 @@ import {
   stringSlack,
   tuningStated,
 } from './rules/strings-pull.ts'
+import { boxTwist, outOfSquare, surveyAgrees, surveyMakesBox } from './rules/survey.ts'
 import { tailHolesForStrings, tailHoleToEnd, tailHoleWeb, tailToHold } from './rules/tail-holes.ts'
 import { wallBesideSlot, wallUnderSlot } from './rules/wall-slot.ts'
 
@@ -48,6 +49,10 @@ export const RULES: readonly Rule[] = [
   placeFollowed,
   boxHasInside,
   neckBeforeBox,
+  surveyMakesBox,
+  surveyAgrees,
+  outOfSquare,
+  boxTwist,
   openingToEdge,
   betweenOpenings,
   openingToNeck,

@@ -128,6 +128,12 @@ export const LIMITS = {
     label: 'Sideways angle at the nut',
     why: 'More and the string binds in its slot. Common practice.',
   } as Limit,
+  outOfSquare: mm(
+    1.5,
+    'Out of square over the length',
+    'More than this and what is laid out from an edge no longer meets what is laid out from the centreline. Common practice.',
+  ),
+  boxTwist: mm(1, 'Twist of the walls', 'More than this and a flat lid rocks on them. Common practice.'),
   ...LOAD_LIMITS,
 } satisfies Record<string, Limit>
 

@@ -14,6 +14,7 @@ import { nut, scale, strings } from './sections/playing.ts'
 import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
+import { rule, tolerances } from './sections/tolerances.ts'
 import { ownWood } from './sections/woods.ts'
 
 export const VERSION = 1
@@ -65,6 +66,7 @@ export const designSchema = z.strictObject({
     help: 'The hand that plucks. A left-handed build is the mirror image; every sheet says which it is.',
   }),
   units,
+  rule,
   box,
   scale,
   strings,
@@ -89,6 +91,7 @@ export const designSchema = z.strictObject({
       }),
     ),
   limits,
+  tolerances,
   overruled: z
     .record(z.string().max(200), z.string().max(500))
     .default({})

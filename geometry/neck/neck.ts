@@ -1,7 +1,16 @@
 /** The neck from head to tail: its plan, its heights stretch by stretch, its slots, and what the blank must give. */
+import { slotRoom } from '../box/real-slot.ts'
 import type { Design } from '../design/schema.ts'
 import type { Bounds } from '../plane/index.ts'
-import type { BoxLayout, NeckCut, NeckLayout, NeckStretch, Placed, WallSlot } from '../solve/layout.ts'
+import type {
+  BoxLayout,
+  Layout,
+  NeckCut,
+  NeckLayout,
+  NeckStretch,
+  Placed,
+  WallSlot,
+} from '../solve/layout.ts'
 
 /** Room around a pickup in the neck, on all sides and below. Common practice, no source. */
 export const PICKUP_ROOM = 1
@@ -35,7 +44,7 @@ export function neckEnd(neck: Design['neck'], box: BoxLayout): number {
 
 /**
  * Lays the neck out. `placed` are the things on the lid: those meant to stand over the neck cut a relief into it.
- * `saddleX` is where the saddle line falls; `nutBack` the back of the nut, where the slope of the head begins.
+ * `saddleX` is where the saddle line falls; `nutBack` the back of the nut, where the slope of the head begins; `real` the box as surveyed.
  */
 export function neckAt(
   design: Design,
@@ -44,6 +53,7 @@ export function neckAt(
   lidOrigin: number,
   saddleX: number,
   nutBack: number,
+  real: Layout['real'] = null,
 ): NeckLayout {
   const { neck, headstock } = design
   const top = neck.rise
@@ -74,8 +84,8 @@ export function neckAt(
       ? { left: thinnest.top - thinnest.bottom, x0: thinnest.x0, x1: thinnest.x1, of: thinnest.of }
       : { left: neck.thickness, x0: box.x0, x1: box.x1, of: 'neck' },
     slots: [
-      slotIn(design, box, 'neck-end-wall', bottom),
-      ...(through ? [slotIn(design, box, 'tail-end-wall', bottom)] : []),
+      slotIn(design, box, 'neck-end-wall', bottom, real),
+      ...(through ? [slotIn(design, box, 'tail-end-wall', bottom, real)] : []),
     ],
     block: through ? null : blockOf(neck, box),
     needs: {
@@ -200,9 +210,27 @@ function within(cut: NeckCut, from: number, to: number): NeckCut[] {
   return x1 - x0 > SHORTEST ? [{ ...cut, x0, x1 }] : []
 }
 
-function slotIn(design: Design, box: BoxLayout, face: WallSlot['face'], neckBottom: number): WallSlot {
-  const width = design.neck.width + design.neck.slotPlay
+function slotIn(
+  design: Design,
+  box: BoxLayout,
+  face: WallSlot['face'],
+  neckBottom: number,
+  real: Layout['real'],
+): WallSlot {
+  const square = design.neck.width + design.neck.slotPlay
   const depth = Math.max(0, box.wallTop - neckBottom)
+  if (real) {
+    const room = slotRoom(real, face)
+    const width = square * room.widened
+    return {
+      face,
+      width,
+      depth,
+      wallLeftBelow: (room.height ?? box.wallTop - box.wallBottom) - depth,
+      wallLeftBeside: Math.min(room.bass, room.treble) - width / 2,
+    }
+  }
+  const width = square
   const besideBass = design.box.width / 2 - design.box.walls.bass - width / 2
   const besideTreble = design.box.width / 2 - design.box.walls.treble - width / 2
   return {

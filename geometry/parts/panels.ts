@@ -1,4 +1,5 @@
 /** Lid, base and walls as parts: what stands on them, the neck slots, and the lines to measure from. */
+import { endsOf, wallLinesOf } from '../box/outlines.ts'
 import type { Face } from '../kinds/kind.ts'
 import { loadsOf } from '../loads/loads.ts'
 import { type Contour, move, rectangle, turn } from '../plane/index.ts'
@@ -62,9 +63,12 @@ function operationsOf(placed: Placed): readonly Operation[] {
 }
 
 function structure(layout: Layout, panel: Panel): Operation[] {
-  const { minX, maxX, minY, maxY } = panel.bounds
+  const { minY, maxY } = panel.bounds
   if (panel.face === 'lid') return [...lidLines(layout, panel), ...tailHoles(layout, 'the lid', panel)]
-  if (panel.face === 'base') return [datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline')]
+  if (panel.face === 'base') {
+    const [from, to] = endsOf(layout, 'base')
+    return [datum({ x: from, y: 0 }, { x: to, y: 0 }, 'Centreline')]
+  }
   return [
     datum({ x: 0, y: minY }, { x: 0, y: maxY }, 'Centreline'),
     ...neckSlot(layout, panel),
@@ -74,7 +78,7 @@ function structure(layout: Layout, panel: Panel): Operation[] {
 
 function lidLines(layout: Layout, panel: Panel): Operation[] {
   const { box, neck, saddle, strings, design } = layout
-  const { minX, maxX } = panel.bounds
+  const [minX, maxX] = endsOf(layout, 'lid')
   const here = (x: number) => x - panel.originX
   const half = design.neck.width / 2
   const neckTo = Math.min(here(neck.x1), maxX)
@@ -82,13 +86,15 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
   const inside =
     design.box.lid.fit === 'between the walls'
       ? []
-      : datumBox(
-          here(box.insideX0),
-          box.insideBass,
-          here(box.insideX1),
-          box.insideTreble,
-          'Inside of the walls',
-        )
+      : layout.real
+        ? insideLines(layout, panel)
+        : datumBox(
+            here(box.insideX0),
+            box.insideBass,
+            here(box.insideX1),
+            box.insideTreble,
+            'Inside of the walls',
+          )
   const from = Math.max(minX, here(0))
   const to = Math.min(saddle.along, maxX)
   return [
@@ -147,10 +153,16 @@ function saddleRoom(layout: Layout, panel: Panel): Operation[] {
   ]
 }
 
+function insideLines(layout: Layout, panel: Panel): Operation[] {
+  const { inside } = wallLinesOf(layout)
+  const walls = inside && move(inside, -panel.originX, 0)
+  return walls?.shape === 'chain' ? [{ kind: 'datum', line: walls, of: 'Inside of the walls' }] : []
+}
+
 function neckSlot(layout: Layout, panel: Panel): Operation[] {
   const slot = layout.neck.slots.find((one) => one.face === panel.face)
   if (!slot || slot.depth <= 0) return []
-  const height = -panel.bounds.minY
+  const height = layout.real ? slot.depth + slot.wallLeftBelow : -panel.bounds.minY
   const depth = slot.depth >= height ? height + RUN_OUT : slot.depth
   return [cut(rectangle(-slot.width / 2, -depth, slot.width / 2, RUN_OUT), 'Neck slot')]
 }

@@ -9,6 +9,7 @@
  * treble; walls from the middle of their lid-side edge, x towards the tail (end walls: towards the treble) and y up,
  * so that everything on a wall has a negative y.
  */
+import type { RealBox, RealOutlines } from '../box/real-box.ts'
 import type { Design, Thing } from '../design/schema.ts'
 import type { Face, Kind } from '../kinds/kind.ts'
 import type { Bounds, Contour, Point } from '../plane/index.ts'
@@ -184,4 +185,6 @@ export interface Layout {
   readonly tailHoles: readonly { readonly x: number; readonly y: number; readonly z: number }[]
   readonly placed: readonly Placed[]
   readonly problems: readonly PlaceProblem[]
+  /** A surveyed box as it really is, x from the middle of its neck-end edge; `null` for the rectangle that is stated. */
+  readonly real: (RealBox & RealOutlines) | null
 }

@@ -17,6 +17,8 @@ export interface Surroundings {
   readonly offsetAlong: Readonly<Partial<Record<Face, number>>>
   readonly insideAlong: readonly [number, number]
   readonly insideAcross: readonly [number, number]
+  /** Bass and treble side, or wall, at a place along a face of a surveyed box, whose sides are not parallel. */
+  readonly sidesAt?: (of: 'edge' | 'wall', face: Face, along: number) => readonly [number, number]
   readonly neckHalf: number
   readonly scale: number
 }
@@ -99,7 +101,7 @@ export class Places {
   private acrossOf(thing: Thing): number {
     const { across } = thing
     if (typeof across === 'number') return isPlan(thing.face) ? across : -across
-    return this.once(`across ${thing.id}`, thing.id, () => this.across(across, thing.face, `"${thing.id}"`))
+    return this.once(`across ${thing.id}`, thing.id, () => this.across(across, thing))
   }
 
   private once(key: string, id: string, ask: () => number): number {
@@ -139,8 +141,10 @@ export class Places {
     return (this.alongLine(a, face, who) + this.alongLine(b, face, who)) / 2
   }
 
-  private across(place: Exclude<Across, number>, face: Face, who: string): number {
-    const { minY, maxY } = this.around.panels[face].bounds
+  private across(place: Exclude<Across, number>, thing: Thing): number {
+    const { face } = thing
+    const who = `"${thing.id}"`
+    const [minY, maxY] = this.sides('edge', thing)
     if ('share' in place) {
       if (!isPlan(face)) return -place.share * (maxY - minY)
       return place.share >= 0 ? place.share * maxY : -place.share * minY
@@ -150,7 +154,15 @@ export class Places {
         isPlan(face) ? -this.acrossOf(thing) : this.acrossOf(thing),
       )
     const [a, b] = place.midway
-    return (this.acrossLine(a, face, who) + this.acrossLine(b, face, who)) / 2
+    return (this.acrossLine(a, thing, who) + this.acrossLine(b, thing, who)) / 2
+  }
+
+  /** Edges of the face, or inner faces of the walls, where the thing stands along it. */
+  private sides(of: 'edge' | 'wall', thing: Thing): readonly [number, number] {
+    const { panels, sidesAt, insideAcross } = this.around
+    if (sidesAt && isPlan(thing.face)) return sidesAt(of, thing.face, this.alongOf(thing))
+    const { minY, maxY } = panels[thing.face].bounds
+    return of === 'edge' ? [minY, maxY] : insideAcross
   }
 
   private alongLine(line: string, face: Face, who: string): number {
@@ -173,8 +185,9 @@ export class Places {
     }
   }
 
-  private acrossLine(line: string, face: Face, who: string): number {
-    const { minY, maxY } = this.around.panels[face].bounds
+  private acrossLine(line: string, thing: Thing, who: string): number {
+    const { face } = thing
+    const [minY, maxY] = this.sides('edge', thing)
     if (!isPlan(face)) {
       if (line === 'bass edge' || line === 'treble edge' || line.includes(' '))
         throw new Unfollowed(`The place of ${who} names "${line}", which a wall does not have.`)
@@ -187,9 +200,9 @@ export class Places {
       case 'treble edge':
         return maxY
       case 'bass wall':
-        return this.around.insideAcross[0]
+        return this.sides('wall', thing)[0]
       case 'treble wall':
-        return this.around.insideAcross[1]
+        return this.sides('wall', thing)[1]
       case 'neck bass side':
         return -this.around.neckHalf
       case 'neck treble side':

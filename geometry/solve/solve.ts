@@ -1,5 +1,6 @@
 /** From what the builder states to everything that follows. Pure: the same design gives the same layout. */
-import { boxAt, lidInset, lidLength, panelsOf } from '../box/box.ts'
+import { boxAt, lidInset, lidLength, outlinesFor, panelsOf } from '../box/box.ts'
+import { graduationOf, realBoxOf } from '../box/real-box.ts'
 import type { Design, Thing } from '../design/schema.ts'
 import { kindOf } from '../kinds/kinds.ts'
 import { postsFor, postsOf } from '../neck/headstock.ts'
@@ -9,6 +10,7 @@ import { fretsOf } from '../scale/frets.ts'
 import { gaugesFor, holeCentres, holesServing, stringCentres } from '../strings/spacing.ts'
 import type { BoardLayout, BoxLayout, FretLine, Layout, NeckLayout, Placed, StringLine } from './layout.ts'
 import { Places } from './places.ts'
+import { planExtents, realSurroundings } from './real-surroundings.ts'
 
 /** How far a board goes on behind a zero fret, towards the head. Common practice, no source. */
 const BEHIND_ZERO_FRET = 6
@@ -31,22 +33,19 @@ export function solve(design: Design): Layout {
 function derive(design: Design): Layout {
   const saddleX = design.scale.length + design.saddle.setback
   const frets = fretsOf(design.scale)
-  const unplaced = panelsOf(design.box, 0)
-  const inset = lidInset(design.box)
+  const real = design.box.survey ? realOf(design) : null
+  const unplaced = panelsOf(design.box, 0, real)
+  const inset = lidInset(design.box, real)
   const places = new Places(design, {
-    panels: unplaced,
+    panels: real ? planExtents(design, real, unplaced) : unplaced,
+    ...(real ? realSurroundings(design, real) : rectangularSurroundings(design, inset)),
     offsetAlong: { lid: 0, base: unplaced.base.originX - unplaced.lid.originX },
-    insideAlong: [design.box.walls.neckEnd - inset, design.box.length - design.box.walls.tailEnd - inset],
-    insideAcross: [
-      -design.box.width / 2 + design.box.walls.bass,
-      design.box.width / 2 - design.box.walls.treble,
-    ],
     neckHalf: design.neck.width / 2,
     scale: design.scale.length,
   })
   const saddleAlong = places.saddle()
-  const box = boxAt(design.box, saddleX - saddleAlong - inset)
-  const panels = panelsOf(design.box, box.x0)
+  const box = boxAt(design.box, saddleX - saddleAlong - inset, real)
+  const panels = panelsOf(design.box, box.x0, real)
   const zeroFret = design.scale.start === 'zero fret'
   const board = boardOf(design, frets.at(-1)?.fromNut ?? 0, zeroFret)
   const lidX = panels.lid.originX
@@ -54,9 +53,9 @@ function derive(design: Design): Layout {
   const placed = design.things.map((thing) => place(thing, places.at(thing)))
   const nutFront = zeroFret ? -BEHIND_ZERO_FRET : design.nut.setback
   const nutBack = nutFront - design.nut.thickness
-  const neck = neckAt(design, box, placed, lidX, saddleX, nutBack)
+  const neck = neckAt(design, box, placed, lidX, saddleX, nutBack, real)
   const playingTop = board ? board.top : neck.top
-  const tailHoles = tailHolesOf(design, box, neck, lidX + lidLength(design.box))
+  const tailHoles = tailHolesOf(design, box, neck, lidX + lidLength(design.box, real))
   const posts = postsOf(design.headstock)
   return {
     design,
@@ -85,7 +84,19 @@ function derive(design: Design): Layout {
     tailHoles,
     placed,
     problems: places.problems,
+    real,
   }
+}
+
+function realOf(design: Design): Layout['real'] {
+  const real = realBoxOf(design.box, graduationOf(design))
+  return real && { ...real, ...outlinesFor(design.box, real) }
+}
+
+function rectangularSurroundings({ box }: Design, inset: number) {
+  const insideAlong: [number, number] = [box.walls.neckEnd - inset, box.length - box.walls.tailEnd - inset]
+  const insideAcross: [number, number] = [-box.width / 2 + box.walls.bass, box.width / 2 - box.walls.treble]
+  return { insideAlong, insideAcross }
 }
 
 function boardOf(design: Design, lastFret: number, zeroFret: boolean): Omit<BoardLayout, 'overLid'> | null {

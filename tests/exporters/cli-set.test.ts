@@ -69,6 +69,16 @@ describe('--set', () => {
     expect(set(metric, 'box.length=200', 'units.display=inches').box.length).toBe(200)
   })
 
+  test('readings are parted by semicolons, each in its own unit, and a survey begins with the first of them', () => {
+    const surveyed = set(metric, 'box.survey.bass=9 1/2in; 241', 'box.survey.treble=24cm')
+    expect(surveyed.box.survey?.bass.map((one) => Math.round(one * 1e6) / 1e6)).toEqual([241.3, 241])
+    expect(surveyed.box.survey?.treble).toEqual([240])
+  })
+
+  test('a tolerance stands behind the path of its dimension', () => {
+    expect(set(metric, 'tolerances.box.lid.thickness=.1').tolerances).toEqual({ 'box.lid.thickness': 0.1 })
+  })
+
   test('the last of two counts, and the design given is left as it was', () => {
     const before = JSON.stringify(metric)
     expect(set(metric, 'strings.count=4', 'strings.count=5').strings.count).toBe(5)
@@ -77,6 +87,7 @@ describe('--set', () => {
 
   test('every field that the schema has can be set to what it is', () => {
     const design = designOf({
+      box: { survey: { bass: [240, 240.5] } },
       things: Object.keys(KINDS).map((kind) => ({ kind, id: `a-${kind}` })),
       limits: Object.fromEntries(fieldsOf('limits').map(({ name }) => [name, 5])),
     })

@@ -70,8 +70,9 @@ describe('what must not matter', { timeout: PATIENCE }, () => {
 
   test('the unit, to any number', () => {
     forEveryDesign((design) => {
+      // How finely the rule reads follows the unit where nothing is said of it, so it is said.
       const [metric, inches] = (['mm', 'inches'] as const).map((display) =>
-        solve({ ...design, units: { display, fraction: 64 } }),
+        solve({ ...design, rule: { graduation: 1 }, units: { display, fraction: 64 } }),
       )
       if (!metric || !inches) return ['no layout']
       const same = JSON.stringify(check(metric)) === JSON.stringify(check(inches))

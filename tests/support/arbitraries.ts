@@ -125,6 +125,8 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
       return words(SHORT_WORDS[field.name] ?? 120)
     case 'mm, a list':
       return fc.array(mood === 'tame' ? fc.constantFrom(0.3, 0.45, 0.6) : double(0.1, 5), { maxLength: 12 })
+    case 'mm, readings':
+      return readings(field.name, mood)
     case 'fret list':
       return mood === 'tame' ? fc.constant({ by: 'equal', count: 12 }) : frets
     case 'place':
@@ -163,6 +165,21 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
     default:
       throw new Error(`no random values for the field "${field.name}", which is of the sort "${field.unit}"`)
   }
+}
+
+/** Readings near enough to a box of the size that is usual, or of no box at all. */
+function readings(name: string, mood: Mood): Arbitrary<number[]> {
+  const usual = name.includes('diagonal')
+    ? 300
+    : name.includes('height')
+      ? 47
+      : /bass|treble/.test(name)
+        ? 240
+        : 180
+  const near = fc.integer({ min: -20, max: 20 }).map((tenths) => usual + tenths / 10)
+  return fc.array(mood === 'tame' ? near : fc.oneof({ weight: 5, arbitrary: near }, double(1, 5000)), {
+    maxLength: 3,
+  })
 }
 
 /** A wood that no table has, very stiff and very weak; every design has it, for any part may be of it. */
@@ -269,7 +286,15 @@ const design = (mood: Mood): Arbitrary<Design> =>
       }),
       ...sections().map((section) => {
         const share = section === 'limits' ? 5 : mood === 'tame' ? 20 : 40
-        return someOf(fieldsOf(section), ['gone'], share, mood).map((fields) => ({ [section]: fields }))
+        const all = fieldsOf(section)
+        const measured = all.filter(({ name }) => name.startsWith('survey.'))
+        const stated = all.filter((one) => !measured.includes(one))
+        const some = (fields: readonly Field[]) => someOf(fields, ['gone'], share, mood)
+        if (measured.length === 0) return some(stated).map((fields) => ({ [section]: fields }))
+        // Most boxes are measured once; every fourth is surveyed.
+        return fc
+          .tuple(some(stated), fc.oneof({ weight: 3, arbitrary: fc.constant({}) }, some(measured)))
+          .map(([fields, survey]) => ({ [section]: { ...fields, ...survey } }))
       }),
     )
     .map((parts) => designOf(Object.assign({}, ...parts)))

@@ -2,7 +2,7 @@
  * Slides saddle and strings over the box, or the box under the strings: the same change, seen from either side.
  * Nut and saddle stay a scale length apart, so what changes is where the saddle stands on the lid.
  */
-import { change, formatLength, type Layout, solve } from '../../../geometry/index.ts'
+import { change, endsOf, formatLength, type Layout, solve } from '../../../geometry/index.ts'
 import { beginGesture } from '../../state/index.ts'
 import type { View } from '../camera.ts'
 import { paintDistances } from '../distances.ts'
@@ -47,21 +47,21 @@ export function dragBox({ holds, view, slide }: BoxDrag, from: PointerAt): Tool 
     },
     paint(pen, looks, layout) {
       const now = view()
-      const { saddle, panels } = layout
+      const { saddle } = layout
       const y = saddle.foot.maxY + 4
-      const edge = panels.lid.bounds
+      const [minX, maxX] = endsOf(layout, 'lid')
       paintDistances(pen, looks, lidFrame(now, layout), layout, [
         {
           of: 'edge along',
-          from: { x: edge.minX, y },
+          from: { x: minX, y },
           to: { x: saddle.along, y },
-          mm: saddle.along - edge.minX,
+          mm: saddle.along - minX,
         },
         {
           of: 'edge along',
           from: { x: saddle.along, y: -y },
-          to: { x: edge.maxX, y: -y },
-          mm: edge.maxX - saddle.along,
+          to: { x: maxX, y: -y },
+          mm: maxX - saddle.along,
         },
       ])
       const at = toScreen(now.plan, { x: saddle.x, y: now.plan.up * layout.box.halfWidth })
@@ -76,12 +76,13 @@ export function dragBox({ holds, view, slide }: BoxDrag, from: PointerAt): Tool 
 
 /** Places of the saddle on the lid that mean something. */
 function nearestLine(start: Layout, wanted: number, reach: number): { at: number; name: string } | null {
-  const { bounds, originX } = start.panels.lid
+  const { originX } = start.panels.lid
+  const [, end] = endsOf(start, 'lid')
   const inset = originX - start.box.x0
   const lines = [
-    { at: bounds.maxX / 2, name: 'middle of the lid' },
-    { at: (bounds.maxX * 2) / 3, name: 'two thirds of the lid' },
-    { at: (bounds.maxX * 3) / 4, name: 'three quarters of the lid' },
+    { at: end / 2, name: 'middle of the lid' },
+    { at: (end * 2) / 3, name: 'two thirds of the lid' },
+    { at: (end * 3) / 4, name: 'three quarters of the lid' },
     ...start.frets.map((fret) => ({
       at: start.saddle.x - fret.fromNut - inset,
       name: `fret ${fret.number} at the edge of the box`,

@@ -1,4 +1,6 @@
-import { clearance, rectangle } from '../../plane/index.ts'
+import { wallLinesOf } from '../../box/outlines.ts'
+import type { Face } from '../../kinds/kind.ts'
+import { type Contour, clearance, move } from '../../plane/index.ts'
 import { gradeLeast, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
@@ -10,19 +12,16 @@ export const openingToWall: Rule = {
   wants: 'least',
   limits: ['openingToWall'],
   *measure(layout, limit) {
-    const { box } = layout
-    if (box.insideX1 <= box.insideX0 || box.insideTreble <= box.insideBass) return
+    if (layout.placed.length === 0) return
+    const { inside } = wallLinesOf(layout)
+    if (!inside) return
+    const onFace = new Map<Face, Contour>()
     for (const { thing, kind, face, openings } of layout.placed) {
       if ((face !== 'lid' && face !== 'base') || kind.overWall === 'meant') continue
-      const { originX } = layout.panels[face]
-      const inside = rectangle(
-        box.insideX0 - originX,
-        box.insideBass,
-        box.insideX1 - originX,
-        box.insideTreble,
-      )
+      const walls = onFace.get(face) ?? move(inside, -layout.panels[face].originX, 0)
+      onFace.set(face, walls)
       for (const opening of openings) {
-        const { distance, from, to } = clearance(opening, inside)
+        const { distance, from, to } = clearance(opening, walls)
         const wanted = limit('openingToWall')
         yield {
           about: [thing.id],

@@ -1,5 +1,7 @@
+import { tailWallAt } from '../../box/outlines.ts'
 import { loadsOf } from '../../loads/loads.ts'
-import { gap, nearest, rectangle } from '../../plane/index.ts'
+import { type Bounds, clearance, gap, nearest, rectangle } from '../../plane/index.ts'
+import type { Layout, Panel } from '../../solve/layout.ts'
 import { gradeLeast, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
@@ -11,15 +13,20 @@ export const saddleToTailWall: Rule = {
   wants: 'least',
   limits: ['saddleToTailWall'],
   *measure(layout, limit) {
-    const { saddle, box } = layout
-    const measured = box.insideX1 - saddle.foot.maxX
+    const { saddle, box, real } = layout
+    // A wall askew is nearest one end of the foot.
+    const { minY, maxY, maxX } = saddle.foot
+    const end = real && tailWallAt(layout, minY) < tailWallAt(layout, maxY) ? minY : maxY
+    const wall = real ? tailWallAt(layout, end) : box.insideX1
+    const y = real ? end : 0
+    const measured = wall - maxX
     const wanted = limit('saddleToTailWall')
     yield {
       about: ['saddle'],
       measured,
       limit: wanted,
       grade: gradeLeast(measured, wanted),
-      where: { view: 'plan', from: { x: saddle.foot.maxX, y: 0 }, to: { x: box.insideX1, y: 0 } },
+      where: { view: 'plan', from: { x: maxX, y }, to: { x: wall, y } },
     }
   },
   words({ measured, limit, grade }, say) {
@@ -32,6 +39,21 @@ export const saddleToTailWall: Rule = {
   },
 }
 
+function footInRectangle(foot: Bounds, { bounds, originX }: Panel): number {
+  return Math.min(
+    foot.minX - (bounds.minX + originX),
+    bounds.maxX + originX - foot.maxX,
+    foot.minY - bounds.minY,
+    bounds.maxY - foot.maxY,
+  )
+}
+
+function footInside({ saddle, panels }: Layout): number {
+  const { minX, minY, maxX, maxY } = saddle.foot
+  const { outline, originX } = panels.lid
+  return clearance(rectangle(minX - originX, minY, maxX - originX, maxY), outline).distance
+}
+
 /** The whole foot, wherever it may be moved to, must stand on the lid. */
 export const saddleOnLid: Rule = {
   name: 'saddle-on-lid',
@@ -40,15 +62,8 @@ export const saddleOnLid: Rule = {
   wants: 'least',
   limits: [],
   *measure(layout) {
-    const { saddle, panels } = layout
-    const { bounds, originX } = panels.lid
-    const sides = [
-      saddle.foot.minX - (bounds.minX + originX),
-      bounds.maxX + originX - saddle.foot.maxX,
-      saddle.foot.minY - bounds.minY,
-      bounds.maxY - saddle.foot.maxY,
-    ]
-    const measured = Math.min(...sides)
+    const { saddle, panels, real } = layout
+    const measured = real ? footInside(layout) : footInRectangle(saddle.foot, panels.lid)
     yield {
       about: ['saddle'],
       measured,

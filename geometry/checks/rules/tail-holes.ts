@@ -1,3 +1,4 @@
+import { endsOf, sidesAt } from '../../box/outlines.ts'
 import type { Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { gradeLeast, type Rule, type Where } from '../finding.ts'
@@ -104,16 +105,18 @@ function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } 
       side: edge(last, 'y', design.neck.width / 2, 1, 'the side of the neck'),
     }
   if (at === 'the lid') {
-    const { bounds, originX } = panels.lid
+    const { originX } = panels.lid
+    const [from, to] = endsOf(layout, 'lid')
+    const [bass, treble] = sidesAt(layout, 'lid', last.x - originX)
     const middle = { x: last.x, y: 0 }
     return {
       end: least([
-        edge(middle, 'x', originX + bounds.maxX, 1, 'the tail-end edge of the lid'),
-        edge(middle, 'x', originX + bounds.minX, -1, 'the neck-end edge of the lid'),
+        edge(middle, 'x', originX + to, 1, 'the tail-end edge of the lid'),
+        edge(middle, 'x', originX + from, -1, 'the neck-end edge of the lid'),
       ]),
       side: least([
-        edge(last, 'y', bounds.maxY, 1, 'the side of the lid'),
-        edge(first, 'y', bounds.minY, -1, 'the side of the lid'),
+        edge(last, 'y', treble, 1, 'the side of the lid'),
+        edge(first, 'y', bass, -1, 'the side of the lid'),
       ]),
     }
   }

@@ -7,7 +7,7 @@ const faceName = (face: unknown) =>
 function eachSlot(layout: Layout): { slot: WallSlot; height: number; half: number }[] {
   return layout.neck.slots.map((slot) => ({
     slot,
-    height: layout.box.wallTop - layout.box.wallBottom,
+    height: slot.depth + slot.wallLeftBelow,
     half: slot.width / 2,
   }))
 }

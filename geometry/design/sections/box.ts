@@ -1,6 +1,7 @@
 /** The box as measured from outside. */
 import { z } from 'zod'
 import { length, oneOf, woodName } from '../fields.ts'
+import { survey } from './survey.ts'
 
 const wall = (label: string) =>
   length(6, 0.2, 40, { label, help: 'Thickness of this wall, measured where the cut will be.' })
@@ -70,5 +71,6 @@ export const box = z
         }),
       })
       .prefault({}),
+    survey,
   })
   .prefault({})

@@ -7,6 +7,7 @@ import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
+import { SURVEY } from './survey.ts'
 import { WOOD } from './wood.ts'
 
 export const CASES: Cases = {
@@ -18,4 +19,5 @@ export const CASES: Cases = {
   ...SADDLE,
   ...BODY,
   ...HARDWARE,
+  ...SURVEY,
 }
