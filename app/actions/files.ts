@@ -3,9 +3,9 @@ import { forgetViews } from '../canvas/lookings.ts'
 import { openText, saveFile } from '../state/index.ts'
 import { sayTrouble } from './dialogs.ts'
 
-/** Hands a text to the browser as a file to keep. */
-export function download(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }))
+/** Hands a text or bytes to the browser as a file to keep. */
+export function download(name: string, content: string | Uint8Array, type: string): void {
+  const address = URL.createObjectURL(new Blob([content as BlobPart], { type }))
   const link = document.createElement('a')
   link.href = address
   link.download = name

@@ -1,5 +1,5 @@
 /** Transfer: the parts as they will be cut, and their templates as files. */
-import { useState } from 'react'
+import { lazy, Suspense, useMemo, useState } from 'react'
 import { check, partsOf } from '../../geometry/index.ts'
 import { downloadAll, saveDesign } from '../actions/files.ts'
 import { PartDrawing } from '../drawings/PartDrawing.tsx'
@@ -12,6 +12,12 @@ import { goTo } from '../state/index.ts'
 import { Cautions } from './Cautions.tsx'
 import { type Format, type MadeFile, makeTemplates, TYPES } from './templates.ts'
 
+/** Sheets of paper come with the exporters, which the parts themselves do without. */
+const PaperPanel = lazy(() =>
+  import('../printing/PaperPanel.tsx').then((panel) => ({ default: panel.PaperPanel })),
+)
+const SheetMap = lazy(() => import('../printing/SheetMap.tsx').then((map) => ({ default: map.SheetMap })))
+
 export function Transfer() {
   const layout = useLayout()
   const parts = partsOf(layout)
@@ -22,7 +28,8 @@ export function Transfer() {
   const [gathered, setGathered] = useState(true)
   const [confirmed, setConfirmed] = useState(false)
   const [made, setMade] = useState<string | null>(null)
-  const wanted = parts.filter((part) => !left.has(part.id))
+  const wanted = useMemo(() => parts.filter((part) => !left.has(part.id)), [parts, left])
+  const [onSheets, setOnSheets] = useState(false)
   const part = parts.find((one) => one.id === chosen) ?? parts[0]
   const blocked = stops(check(layout))
   const toggle = (id: string) => {
@@ -78,7 +85,27 @@ export function Transfer() {
         {part && (
           <>
             <header className="part-head">
-              <h2>{part.title}</h2>
+              <div className="part-title">
+                <h2>{part.title}</h2>
+                <fieldset className="view-buttons" aria-label="View">
+                  <button
+                    type="button"
+                    className="quiet"
+                    aria-pressed={!onSheets}
+                    onClick={() => setOnSheets(false)}
+                  >
+                    Part
+                  </button>
+                  <button
+                    type="button"
+                    className="quiet"
+                    aria-pressed={onSheets}
+                    onClick={() => setOnSheets(true)}
+                  >
+                    On sheets
+                  </button>
+                </fieldset>
+              </div>
               <p className="soft">
                 {part.seen}
                 {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
@@ -86,7 +113,13 @@ export function Transfer() {
               </p>
             </header>
             <div className="part-large">
-              <PartDrawing part={part} full />
+              {onSheets ? (
+                <Suspense fallback={null}>
+                  <SheetMap part={part} />
+                </Suspense>
+              ) : (
+                <PartDrawing part={part} full />
+              )}
             </div>
             <ul className="part-legend" aria-label="Lines">
               <li className="legend-cut">cut through</li>
@@ -170,6 +203,9 @@ export function Transfer() {
         <p className="small soft" role="status" aria-live="polite">
           {made ?? 'Every drawing carries its title, its scale bar and the face it is seen from.'}
         </p>
+        <Suspense fallback={null}>
+          <PaperPanel parts={wanted} barred={barred} />
+        </Suspense>
         <h2>The design itself</h2>
         <p className="small soft">A file of plain text that opens here again, on any machine.</p>
         <button type="button" onClick={saveDesign}>

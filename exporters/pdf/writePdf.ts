@@ -9,7 +9,7 @@ import { drawCutEdges, drawJoins } from './joins.ts'
 import { drawKey, type KeySize, keySize, roomForKey } from './key.ts'
 import { drawForm } from './part-form.ts'
 import type { PartSheets, PrintPlan, Tile } from './plan.ts'
-import type { Frame } from './setup.ts'
+import { type Frame, framesOf, type PrintSetup } from './setup.ts'
 import { drawBothBars, drawStrip, printLine } from './strip.ts'
 import { Wording } from './words.ts'
 
@@ -23,6 +23,8 @@ export interface PdfOptions extends SheetOptions {
 export interface MadePdf {
   readonly bytes: Uint8Array
   readonly pages: number
+  /** How many of them, at the end, hold keys that found no room beside their parts. */
+  readonly keys: number
   /** Sentences about what is on paper otherwise than written, and about seams that found no good place. */
   readonly cautions: readonly string[]
 }
@@ -203,5 +205,35 @@ export async function writePdf(plan: PrintPlan, options: PdfOptions): Promise<Ma
   }
   const title = plainLine(options.title) || 'Templates'
   const bytes = await bind(pages.list, pages.forms, typeface, pages.used, title)
-  return { bytes, pages: pages.list.length, cautions: [...wording.cautions, ...seamCautions(plan)] }
+  return {
+    bytes,
+    pages: pages.list.length,
+    keys: keys.length,
+    cautions: [...wording.cautions, ...seamCautions(plan)],
+  }
+}
+
+/** A sheet with the bars alone. Throws, with a sentence, where the paper has no room. */
+export async function writeBars(setup: PrintSetup): Promise<MadePdf> {
+  const reading = framesOf(setup)
+  if (!reading.ok) throw new RangeError(reading.sentence)
+  // Upright where there is a choice, as paper lies in a tray.
+  const frame = reading.frames.at(-1) as Frame
+  const typeface = openTypeface()
+  const wording = new Wording(typeface)
+  const pages = new Pages(wording)
+  const { window } = frame
+  const room = window.maxX - window.minX
+  const lines = [
+    printLine(frame),
+    'Measure both bars with a good rule, X along the short edge of the paper and Y along its long edge.',
+    'Then state what they measure, and that this print was made as the line above says.',
+  ]
+  pages.add(frame, (ink) => {
+    wording.write(ink, { x: window.minX, y: window.minY + 20 }, 4.4, 'The bars of this printer', room)
+    for (const [index, line] of lines.entries())
+      wording.write(ink, { x: window.minX, y: window.minY + 13 - 5 * index }, 2.8, line, room)
+  })
+  const bytes = await bind(pages.list, pages.forms, typeface, pages.used, 'The bars of this printer')
+  return { bytes, pages: 1, keys: 0, cautions: [] }
 }
