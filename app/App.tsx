@@ -16,6 +16,7 @@ const later = {
   'lay-out': () => import('./places/LayOut.tsx').then((page) => ({ default: page.LayOut })),
   prove: () => import('./places/Prove.tsx').then((page) => ({ default: page.Prove })),
   transfer: () => import('./places/Transfer.tsx').then((page) => ({ default: page.Transfer })),
+  record: () => import('./places/Record.tsx').then((page) => ({ default: page.Record })),
 }
 
 const PLACE_PAGES: Readonly<Record<PlaceName, ComponentType>> = {
@@ -24,6 +25,7 @@ const PLACE_PAGES: Readonly<Record<PlaceName, ComponentType>> = {
   'lay-out': lazy(later['lay-out']),
   prove: lazy(later.prove),
   transfer: lazy(later.transfer),
+  record: lazy(later.record),
 }
 
 /** Judging takes every rule, and the first screen stands without: the margins come a moment after it. */
@@ -58,7 +60,7 @@ export function App() {
           <Page />
         </Suspense>
       </main>
-      {place !== 'prove' && place !== 'transfer' && (
+      {place !== 'prove' && place !== 'transfer' && place !== 'record' && (
         <Suspense fallback={<section className="tightest" />}>
           <TightestStrip />
         </Suspense>

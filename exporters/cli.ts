@@ -1,8 +1,10 @@
 /** The command line: `lidwright check`, `templates`, `sheet`, `report` and `new`. Needs nothing but files. */
 import { Command, CommanderError } from 'commander'
+import { addBundle } from './cli/bundle.ts'
 import { addCheck } from './cli/check.ts'
 import { EXIT, type Io, Trouble } from './cli/io.ts'
 import { addNew } from './cli/new.ts'
+import { addRecall } from './cli/recall.ts'
 import { addReport } from './cli/report.ts'
 import { EXIT_CODES } from './cli/shared-help.ts'
 import { addSheet } from './cli/sheet.ts'
@@ -72,6 +74,8 @@ ${EXIT_CODES}`,
   addTemplates(program, io, end)
   addReport(program, io, end)
   addSheet(program, io, end)
+  addBundle(program, io, end)
+  addRecall(program, io)
   addNew(program, io, end)
   return program
 }

@@ -1,6 +1,9 @@
 /** The only door of the exporters. */
+export { type Bundle, type BundleOptions, makeBundle, paperFor } from './bundle/bundle.ts'
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'
 export { type DxfOptions, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
+export { carry, isCarried, readCarried } from './label/carried.ts'
+export { labelPicture, writeLabelHtml, writeLabelSvg } from './label/label.ts'
 export * from './pdf/index.ts'
 export { buildSheet } from './sheet/build-sheet.ts'
 export { everythingText, sheetFiles, tableFiles } from './sheet/files.ts'
@@ -16,7 +19,8 @@ export {
   type Table,
   tablesOf,
 } from './sheet/model.ts'
-export type { Picture, Shape } from './sheet/pictures/picture.ts'
+export { type Picture, runsOf, type Shape } from './sheet/pictures/picture.ts'
+export { type MadeSheet, printLabel, printSheet } from './sheet/printing.ts'
 export { sourceOf } from './sheet/source.ts'
 export { builtRows } from './sheet/tables/record.ts'
 export type { SheetOptions } from './sheet-layout/facts.ts'

@@ -1,6 +1,7 @@
 /** What each key of the JSON report holds: for the documentation, and for whoever reads a report. */
 import { BODY_KEYS } from './report-body-keys.ts'
 import { box4, counts, mm, type ReportKey, rows, words, yesNo } from './report-key.ts'
+import { SURVEY_KEYS, TOLERANCE_KEYS } from './report-survey-keys.ts'
 
 export type { ReportKey }
 
@@ -100,6 +101,7 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     baseTop: 'Inner face of the base.',
     baseBottom: 'Outer face of the base.',
   }),
+  ...SURVEY_KEYS,
   ...words('panels[].', { face: 'Name of the face.' }),
   ...mm('panels[].', {
     fromNut:
@@ -296,6 +298,7 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     limit: 'What it is held against, or null.',
     margin: 'How far it is on the good side of the limit; negative is bad; null where nothing was measured.',
   }),
+  ...TOLERANCE_KEYS,
   ...words('findings[].', {
     unit: '`mm`, `degrees`, `share` or `count`.',
     sentence: 'The same in words, in the builder’s unit.',

@@ -13,6 +13,8 @@ import {
   intonationOf,
   type Layout,
   loadsOf,
+  measureAgain,
+  measureAgainWords,
   type Operation,
   type Part,
   type Placed,
@@ -22,8 +24,11 @@ import {
   roundedLength,
   sentenceOf,
   solve,
+  type WorstCase,
+  worstCasesOf,
 } from '../geometry/index.ts'
 import { airOf, weightOf } from './report-body.ts'
+import { surveyReport } from './report-survey.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
 export const REPORT_VERSION = 1
@@ -38,6 +43,11 @@ const OPERATION_KINDS: readonly Operation['kind'][] = [
   'note',
 ]
 
+export interface ReportOptions {
+  /** Also the worst case of every margin, which costs two solved layouts for each dimension. */
+  readonly tolerances?: boolean
+}
+
 export type Report = ReturnType<typeof reportOf>
 
 /**
@@ -45,8 +55,9 @@ export type Report = ReturnType<typeof reportOf>
  * machines agree on its last digit. Never throws for a valid design.
  * Example: `reportOf(design).frets[11].fromNut` is 304.8 for the octave fret of a 24 inch scale.
  */
-export function reportOf(design: Design) {
+export function reportOf(design: Design, { tolerances = false }: ReportOptions = {}) {
   const layout = solve(design)
+  const worst = tolerances ? worstCasesOf(layout) : null
   return tidied({
     format: 'lidwright-report' as const,
     version: REPORT_VERSION,
@@ -62,6 +73,7 @@ export function reportOf(design: Design) {
       depth: design.box.depth,
       ...layout.box,
     },
+    survey: surveyReport(layout),
     panels: panelsOf(layout),
     neck: neckOf(layout),
     board: layout.board && { ...layout.board, length: layout.board.x1 - layout.board.x0 },
@@ -81,7 +93,7 @@ export function reportOf(design: Design) {
     })),
     things: layout.placed.map((placed) => thingOf(placed, layout)),
     parts: partsOf(layout).map(partOf),
-    findings: check(layout).map((finding) => findingOf(finding, layout)),
+    findings: check(layout).map((finding) => findingOf(finding, layout, worst)),
     problems: layout.problems.map(({ of, axis, sentence }) => ({ of, axis, sentence })),
   })
 }
@@ -294,7 +306,7 @@ function partOf(part: Part) {
   }
 }
 
-function findingOf(finding: Finding, layout: Layout) {
+function findingOf(finding: Finding, layout: Layout, worst: ReadonlyMap<string, WorstCase> | null) {
   const { rule, key, grade, about, measured, limit, margin, unit, where, overruled } = finding
   return {
     rule,
@@ -304,6 +316,7 @@ function findingOf(finding: Finding, layout: Layout) {
     measured,
     limit,
     margin,
+    ...toleranceOf(finding, layout, worst?.get(finding.key)),
     unit,
     sentence: sentenceOf(finding, layout),
     where: { view: where.view, from: pointOf(where.from), to: pointOf(where.to) },
@@ -312,11 +325,29 @@ function findingOf(finding: Finding, layout: Layout) {
   }
 }
 
+function toleranceOf(finding: Finding, layout: Layout, worst: WorstCase | undefined) {
+  const again = worst ? measureAgain(worst) : null
+  const measured = finding.margin !== null && worst !== undefined
+  return {
+    tolerance: measured ? worst.tolerance : null,
+    worst: measured ? finding.margin - worst.tolerance : null,
+    measureAgain:
+      again && worst
+        ? {
+            path: again.path,
+            label: again.label,
+            good: again.tolerance,
+            sentence: measureAgainWords(finding, worst, layout),
+          }
+        : null,
+  }
+}
+
 /** Only the two: rules may hand over points that carry more. */
 const pointOf = ({ x, y }: Point) => ({ x, y })
 
 /** Every number to a millionth, and no minus nought; the shape stays as it was. */
-function tidied<T>(value: T): T {
+export function tidied<T>(value: T): T {
   if (typeof value === 'number') return ((Math.round(value * 1e6) || 0) / 1e6) as T
   if (Array.isArray(value)) return value.map(tidied) as T
   if (value === null || typeof value !== 'object') return value

@@ -11,6 +11,8 @@ export default defineConfig({
     target: 'node20',
     outDir: '../dist-cli',
     emptyOutDir: true,
+    // A command starts as fast as its code is read: half the text, half the time.
+    minify: true,
     // The licences of what is bundled travel with it.
     license: { fileName: 'licenses.md' },
     rolldownOptions: {

@@ -27,6 +27,7 @@ export const PLACES: readonly { readonly name: PlaceName; readonly title: string
   { name: 'lay-out', title: 'Lay out' },
   { name: 'prove', title: 'Prove' },
   { name: 'transfer', title: 'Transfer' },
+  { name: 'record', title: 'Record' },
 ]
 
 const bench = useBench.getState
@@ -65,6 +66,12 @@ export const ACTIONS: readonly Action[] = [
   { id: 'new-box', title: 'New box…', group: 'File', run: () => openDialog('new-box') },
   { id: 'open', title: 'Open a file…', group: 'File', keys: ['Ctrl+O'], run: chooseFile },
   { id: 'save', title: 'Save to a file', group: 'File', keys: ['Ctrl+S'], run: saveDesign },
+  {
+    id: 'from-label',
+    title: 'Open from a label…',
+    group: 'File',
+    run: () => openDialog('from-label'),
+  },
   { id: 'samples', title: 'Open a sample…', group: 'File', run: () => openDialog('samples') },
   { id: 'kept', title: 'Designs kept in this browser…', group: 'File', run: () => openDialog('kept') },
   { id: 'undo', title: 'Undo', group: 'Edit', keys: ['Ctrl+Z'], enabled: () => bench().canUndo, run: undo },

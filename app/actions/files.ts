@@ -1,9 +1,9 @@
 /** Designs and templates come from and go to the builder's own files. */
 import { forgetViews } from '../canvas/lookings.ts'
-import { openText, saveFile } from '../state/index.ts'
+import { openDesign, openText, saveFile } from '../state/index.ts'
 import { sayTrouble } from './dialogs.ts'
 
-/** Hands a text or bytes to the browser as a file to keep. */
+/** Hands a text, or bytes, to the browser as a file to keep. */
 export function download(name: string, content: string | Uint8Array, type: string): void {
   const address = URL.createObjectURL(new Blob([content as BlobPart], { type }))
   const link = document.createElement('a')
@@ -32,6 +32,18 @@ export async function downloadAll(
 export function saveDesign(): void {
   const { name, text } = saveFile()
   download(name, text, 'application/json')
+}
+
+/** Opens what the code on a label says; `null` when it is open, or what is wrong with it. */
+export async function openLabelText(text: string): Promise<readonly string[] | null> {
+  const { readCarried } = await import('../../exporters/index.ts')
+  const reading = readCarried(text)
+  if (!reading.ok)
+    return reading.faults.map(({ path, sentence }) => (path ? `${path}: ${sentence}` : sentence))
+  const outcome = openDesign(reading.design, 'Open from a label')
+  if (!outcome.ok) return [outcome.sentence]
+  forgetViews()
+  return null
 }
 
 /** Opens a text as a design, or says what is wrong with it and leaves everything as it was. */

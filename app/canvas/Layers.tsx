@@ -2,6 +2,7 @@
 import type { Layer as KonvaLayer } from 'konva/lib/Layer.js'
 import { type Ref, useEffect, useImperativeHandle, useRef, useState } from 'react'
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js'
+import { onPhotoReady } from '../photo/lying.ts'
 import { listen } from './pointer.ts'
 import { type LayerName, Scene } from './scene.ts'
 import type { Subject } from './subject.ts'
@@ -34,8 +35,10 @@ export function Layers({ subject, label, ref }: LayersProps) {
     const recolour = () => made.refresh()
     schemes.addEventListener('change', recolour)
     const deaf = listen(made)
+    const unready = onPhotoReady(() => made.viewMoved())
     return () => {
       deaf()
+      unready()
       schemes.removeEventListener('change', recolour)
       watch.disconnect()
       made.dispose()

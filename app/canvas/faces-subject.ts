@@ -1,6 +1,7 @@
 /** The four walls and the base side by side, each as seen from outside, walls with their lid side up. */
 import { check, endsOf, type Face, type Layout, type Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
+import { paintPhoto } from '../photo/lying.ts'
 import type { Size } from './camera.ts'
 import { type Frame, facing, fromScreen, movedFrame, toScreen } from './frame.ts'
 import { thingAt } from './hit.ts'
@@ -94,6 +95,7 @@ export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => v
       design.tailpiece,
       design.hand,
       box.x0,
+      design.photos,
       neck.slots.map((slot) => `${slot.width} ${slot.depth}`).join(),
     ],
     liveOf: (layout) => [
@@ -130,11 +132,9 @@ const sameFrame = (a: Frame | undefined, b: Frame | undefined): boolean =>
 
 function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Frame): void {
   const panel = layout.panels[face]
-  shape(pen, frame, panel.outline, {
-    fill: face === 'base' ? looks.lid : looks.wall,
-    stroke: looks.ink,
-    width: THICK,
-  })
+  shape(pen, frame, panel.outline, { fill: face === 'base' ? looks.lid : looks.wall })
+  paintPhoto(pen, frame, layout, face)
+  shape(pen, frame, panel.outline, { stroke: looks.ink, width: THICK })
   paintSlot(pen, looks, layout, face, frame)
   const { minX, maxX, minY, maxY } = panel.bounds
   const [from, to] = endsOf(layout, face)

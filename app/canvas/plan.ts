@@ -1,5 +1,6 @@
 /** The plan from the front: box, lid, neck, board and frets. What stands on the lid is drawn over it. */
 import { halfWidthAt, type Layout, type Point, wallLinesOf } from '../../geometry/index.ts'
+import { paintPhoto } from '../photo/lying.ts'
 import type { View } from './camera.ts'
 import { type Frame, movedFrame, toScreen } from './frame.ts'
 import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
@@ -64,7 +65,9 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
         })
     }
   }
-  shape(pen, lid, panels.lid.outline, { fill: looks.lid, stroke: looks.ink, width: THICK })
+  shape(pen, lid, panels.lid.outline, { fill: looks.lid })
+  paintPhoto(pen, lid, layout, 'lid')
+  shape(pen, lid, panels.lid.outline, { stroke: looks.ink, width: THICK })
   const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
   const { inside } = wallLinesOf(layout)
   if (inside) shape(pen, view.plan, inside, hidden)

@@ -71,6 +71,7 @@ export function sheetSubject(
         layout.box.x0,
         layout.board?.x1,
         layout.saddle.x,
+        layout.design.photos,
       ]
     },
     paintGround(pen, looks, layout) {

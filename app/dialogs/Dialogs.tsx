@@ -5,6 +5,7 @@ import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { AllActions } from './AllActions.tsx'
+import { FromLabel } from './FromLabel.tsx'
 import { Kept } from './Kept.tsx'
 import { NewBox } from './NewBox.tsx'
 
@@ -26,6 +27,8 @@ export function Dialogs() {
       return <Kept onClose={close} />
     case 'all-actions':
       return <AllActions onClose={close} />
+    case 'from-label':
+      return <FromLabel onClose={close} />
     case 'trouble':
       return <Trouble />
     case null:

@@ -1,5 +1,5 @@
 /** Survey: the box as measured, with every dimension a builder takes. */
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { type Field, fieldsOf, solve } from '../../geometry/index.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
@@ -7,6 +7,11 @@ import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
+
+/** Photographs are not of the first screen. */
+const Photographs = lazy(() =>
+  import('../photo/Photographs.tsx').then((page) => ({ default: page.Photographs })),
+)
 
 const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
   ['Outside', (name) => !name.includes('.')],
@@ -45,6 +50,9 @@ export function Survey() {
             </div>
           </section>
         ))}
+        <Suspense fallback={null}>
+          <Photographs />
+        </Suspense>
         <section className="form-group" aria-label="Notes">
           <TextField
             label="Notes"

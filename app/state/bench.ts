@@ -3,7 +3,7 @@ import { create } from 'zustand'
 import { checkDesign, type Design } from '../../geometry/index.ts'
 import { freeze } from './freeze.ts'
 
-export type PlaceName = 'survey' | 'choose' | 'lay-out' | 'prove' | 'transfer'
+export type PlaceName = 'survey' | 'choose' | 'lay-out' | 'prove' | 'transfer' | 'record'
 
 /** How the work is kept in this browser. */
 export interface Keeping {

@@ -2,14 +2,18 @@
 import type { Command } from 'commander'
 import {
   blocks,
+  byWorstCase,
   check,
   type Finding,
   formatMeasure,
   type Grade,
   type Layout,
+  measureAgainWords,
   ruleOf,
   sentenceOf,
   solve,
+  type WorstCase,
+  worstCasesOf,
 } from '../../geometry/index.ts'
 import { reportOf } from '../report.ts'
 import { readInputs, type Source, tellTroubles } from './inputs.ts'
@@ -28,7 +32,9 @@ export function addCheck(program: Command, io: Io, end: (code: number) => void):
     .summary('what is wrong with a design, gravest first')
     .description(
       'Measures every clearance of a design and says what is wrong, gravest first.\n' +
-        'A stop cannot be built or will fail; a care is risky and yours to decide; a note is worth knowing.',
+        'A stop cannot be built or will fail; a care is risky and yours to decide; a note is worth knowing. Every\n' +
+        'margin stands with how far it may be off, from the rule that measured the box (rule.graduation) or from\n' +
+        'tolerances of its own.',
     )
     .argument('<file...>', 'designs, or folders that hold designs (*.lidwright.json)')
     .option('--all', 'also what holds, each with its margin')
@@ -61,7 +67,7 @@ ${EXIT_CODES}`,
 }
 
 function answerOf({ file, design }: Source, all: boolean) {
-  const { title, hand, findings } = reportOf(design)
+  const { title, hand, findings } = reportOf(design, { tolerances: true })
   return {
     file,
     title,
@@ -80,12 +86,18 @@ const GROUPS: readonly (readonly [Grade, string])[] = [
 
 function textOf(source: Source, layout: Layout, all: boolean, named: boolean): string {
   const findings = check(layout)
+  const worst = worstCasesOf(layout)
   const lines = [...(named ? [source.file] : []), `${source.design.title}: ${summaryOf(findings)}`]
   for (const [grade, heading] of GROUPS) {
-    const here = findings.filter((one) => one.grade === grade)
+    const here = byWorstCase(findings, worst).filter((one) => one.grade === grade)
     if (here.length === 0 || (grade === 'clear' && !all)) continue
     lines.push('', heading)
-    for (const finding of here) lines.push(...linesOf(finding, layout))
+    for (const finding of here) lines.push(...linesOf(finding, layout, worst.get(finding.key)))
+  }
+  const doubtful = findings.filter((one) => one.grade === 'clear' && worst.get(one.key)?.doubtful)
+  if (!all && doubtful.length > 0) {
+    lines.push('', 'MEASURE AGAIN: holds, but not within what was measured')
+    for (const finding of doubtful) lines.push(...linesOf(finding, layout, worst.get(finding.key)))
   }
   return `${lines.join('\n')}\n`
 }
@@ -101,18 +113,24 @@ export function summaryOf(findings: readonly Finding[]): string {
   ].join(', ')
 }
 
-function linesOf(finding: Finding, layout: Layout): string[] {
+function linesOf(finding: Finding, layout: Layout, worst: WorstCase | undefined): string[] {
   const lines = [`  ${sentenceOf(finding, layout)}`]
-  if (finding.measured !== null && finding.limit !== null) lines.push(`    ${measuresOf(finding, layout)}`)
+  if (finding.measured !== null && finding.limit !== null)
+    lines.push(`    ${measuresOf(finding, layout, worst)}`)
+  const again = worst && measureAgainWords(finding, worst, layout)
+  if (again) lines.push(`    ${again}`)
   if (finding.overruled !== undefined) lines.push(`    overruled: ${finding.overruled}`)
   lines.push(`    [${finding.key}]`)
   return lines
 }
 
-function measuresOf(finding: Finding, { design }: Layout): string {
+function measuresOf(finding: Finding, { design }: Layout, worst: WorstCase | undefined): string {
   const show = (value: number) => formatMeasure(value, finding, design.units, { unit: true })
   const side = ruleOf(finding.rule).wants === 'least' ? 'at least' : 'at most'
   const parts = [`measured ${show(finding.measured ?? 0)}`, `${side} ${show(finding.limit ?? 0)}`]
-  if (finding.margin !== null) parts.push(`margin ${show(finding.margin)}`)
+  if (finding.margin !== null)
+    parts.push(
+      `margin ${show(finding.margin)}${worst && worst.tolerance > 0 ? `, give or take ${show(worst.tolerance)}` : ''}`,
+    )
   return parts.join(', ')
 }

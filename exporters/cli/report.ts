@@ -18,7 +18,7 @@ export function addReport(program: Command, io: Io, end: (code: number) => void)
     .description(
       'Everything that follows from a design: frets, strings, heights, places, parts, findings. As text in the\n' +
         'unit of the design; with --json in millimetres and radians, with keys that stay (sample-boxes/README.md\n' +
-        'says what each holds).',
+        'says what each holds), every margin with its worst case.',
     )
     .argument('<file...>', 'designs, or folders that hold designs (*.lidwright.json)')
     .option('--json', 'as JSON: one object, or a list of them for folders and several files')
@@ -36,7 +36,10 @@ Exit codes: 0 fine; 2 bad input, with the reason on stderr. A report is given wh
     .action(async (paths: string[], options: Options) => {
       const { sources, troubles, many } = await readInputs(paths, options.set, io)
       if (options.json) {
-        const answers = sources.map(({ file, design }) => ({ file, ...reportOf(design) }))
+        const answers = sources.map(({ file, design }) => ({
+          file,
+          ...reportOf(design, { tolerances: true }),
+        }))
         if (many || answers.length > 0) io.out(`${JSON.stringify(many ? answers : answers[0], null, 2)}\n`)
       } else
         io.out(

@@ -93,7 +93,7 @@ function partNames(text: string, before: readonly string[] = []): string[] {
 }
 
 /** Says which stops are open; `true` if any is. */
-function tellStops(sources: readonly Source[], io: Io): boolean {
+export function tellStops(sources: readonly Source[], io: Io): boolean {
   const open = sources.flatMap(({ file, design }) => {
     const layout = solve(design)
     return check(layout)

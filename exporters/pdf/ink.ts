@@ -84,6 +84,11 @@ export class Ink {
     this.#op('Q')
   }
 
+  /** Content that another ink has drawn. */
+  raw(content: string): void {
+    this.#op(content.trimEnd())
+  }
+
   /** Draws another content stream by the name under which the sheet knows it. */
   form(name: string): void {
     this.#op(`/${name} Do`)
@@ -125,6 +130,24 @@ export class Ink {
       this.#path(contour)
       this.#op('S')
     }
+  }
+
+  /** Filled shapes without an edge. */
+  areas(contours: readonly Contour[], colour: string): void {
+    if (contours.length === 0) return
+    this.#op(`${rgb(colour)} rg`)
+    for (const contour of contours) {
+      this.#path(contour)
+      this.#op('f')
+    }
+  }
+
+  /** Many filled rectangles at once, as a code has them. */
+  boxes(boxes: readonly Bounds[], colour: string): void {
+    if (boxes.length === 0) return
+    this.#op(`${rgb(colour)} rg`)
+    for (const box of boxes) this.#rectangle(box)
+    this.#op('f')
   }
 
   #path(contour: Contour): void {

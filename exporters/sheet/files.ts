@@ -1,7 +1,7 @@
 /** The files of a build sheet: the page, a CSV of every table, and one JSON of everything. */
 import type { Design } from '../../geometry/index.ts'
 import { inOrder, partsOf, solve } from '../../geometry/index.ts'
-import { reportOf } from '../report.ts'
+import { reportOf, tidied } from '../report.ts'
 import { writeCsv } from '../tables/csv.ts'
 import type { TemplateFile } from '../templates.ts'
 import { slug } from '../words/plain.ts'
@@ -37,8 +37,7 @@ export function everythingText(design: Design, sheet: Sheet): string {
       checksum: sheet.checksum,
       design: inOrder(design),
       report: reportOf(design),
-      tables,
-      parts: partsOf(solve(design)),
+      ...tidied({ tables, parts: partsOf(solve(design)) }),
     },
     null,
     1,

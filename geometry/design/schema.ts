@@ -10,6 +10,7 @@ import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { board, headstock, neck } from './sections/neck.ts'
+import { photo } from './sections/photos.ts'
 import { nut, scale, strings } from './sections/playing.ts'
 import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
@@ -80,6 +81,19 @@ export const designSchema = z.strictObject({
   brace,
   balance,
   things: z.array(thing).max(10000).default([]),
+  photos: z
+    .array(photo)
+    .max(6)
+    .refine((list) => new Set(list.map((one) => one.face)).size === list.length, {
+      error: 'holds two photographs of one face; one is kept for each',
+    })
+    .default([])
+    .meta(
+      meta('list of photographs', {
+        label: 'Photographs',
+        help: 'One for each face at the most: straightened by its four corners it lies under the drawing at true scale. It never leaves this machine but inside your own file.',
+      }),
+    ),
   woods: z
     .array(ownWood)
     .max(60)

@@ -9,12 +9,19 @@ import type { Design } from './schema.ts'
  */
 export const designText = (design: Design): string => `${JSON.stringify(inOrder(design), null, 2)}\n`
 
-/** The design with its fields in the order of the schema. Throws for one that is not valid. */
+const known = new WeakMap<Design, Design>()
+
+/** The design with its fields in the order of the schema; remembered. Throws for one that is not valid. */
 export function inOrder(design: Design): Design {
+  const before = known.get(design)
+  if (before) return before
   const reading = checkDesign(design)
   if (!reading.ok) throw new Error(`the design is not valid: ${reading.faults[0]?.sentence}`)
   const overruled = Object.fromEntries(
     Object.entries(reading.design.overruled).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
   )
-  return { ...reading.design, overruled }
+  const ordered = { ...reading.design, overruled }
+  known.set(design, ordered)
+  known.set(ordered, ordered)
+  return ordered
 }

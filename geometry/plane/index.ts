@@ -14,6 +14,7 @@ export {
 export * from './faults.ts'
 export * from './flatten.ts'
 export * from './gap.ts'
+export * from './homography.ts'
 export * from './makers.ts'
 export * from './measure.ts'
 export * from './neighbours.ts'

@@ -45,7 +45,19 @@ const VARIED = [
     ],
     overruled: { 'tail-to-hold tailpiece neck': 'held by the lid' },
   }),
-].map(reportOf)
+  designOf({
+    box: {
+      survey: {
+        bass: [240, 240.5],
+        treble: [241],
+        heightNeckBass: [47],
+        heightNeckTreble: [47],
+        heightTailBass: [47],
+        heightTailTreble: [48],
+      },
+    },
+  }),
+].map((design) => reportOf(design, { tolerances: true }))
 
 describe('the keys of a report', () => {
   const found = new Set(VARIED.flatMap((report) => pathsIn(report)))
@@ -55,7 +67,7 @@ describe('the keys of a report', () => {
     // Where a whole group may be missing, null stands under the group's own name.
     const groups = [
       ...['board', 'neck.block', 'neck.weakest', 'strings[].tail', 'strings[].post', 'strings[].pitch'],
-      ...['pull.spread', 'chord', 'air.note', 'weight.held'],
+      ...['pull.spread', 'chord', 'air.note', 'weight.held', 'survey', 'findings[].measureAgain'],
     ]
     expect([...found].filter((path) => !known.includes(path) && !groups.includes(path))).toEqual([])
   })

@@ -30,7 +30,18 @@ export type Stroke =
 
 export type Fill = 'none' | 'wood' | 'dark' | 'paper' | 'ink'
 
+/** Black squares side by side, as a code has them: rows from above, `true` is black. */
+export interface Squares {
+  readonly kind: 'squares'
+  /** Upper left corner. */
+  readonly at: Point
+  /** Side of one square. */
+  readonly side: number
+  readonly rows: readonly (readonly boolean[])[]
+}
+
 export type Shape =
+  | Squares
   | { readonly kind: 'line'; readonly contour: Contour; readonly stroke: Stroke; readonly fill?: Fill }
   /** A filled shape without an edge: arrowheads, bars. */
   | { readonly kind: 'area'; readonly contour: Contour; readonly fill: Fill }
@@ -149,7 +160,7 @@ export const some = (...shapes: readonly (Shape | null | undefined)[]): Shape[] 
 /** Shapes moved on their paper. */
 export function shifted(shapes: readonly Shape[], dx: number, dy: number): Shape[] {
   return shapes.map((one) =>
-    one.kind === 'text'
+    one.kind === 'text' || one.kind === 'squares'
       ? { ...one, at: { x: one.at.x + dx, y: one.at.y + dy } }
       : { ...one, contour: scaled(one.contour, 1, dx, dy) },
   )
@@ -157,3 +168,25 @@ export function shifted(shapes: readonly Shape[], dx: number, dy: number): Shape
 
 export const widthOf = ({ minX, maxX }: Bounds): number => maxX - minX
 export const heightOf = ({ minY, maxY }: Bounds): number => maxY - minY
+
+/** A run of black squares, as a rectangle: upper left corner and length, mm on paper. */
+export interface Run {
+  readonly x: number
+  readonly y: number
+  readonly length: number
+}
+
+/** The runs of black squares, row by row: what is drawn of a code. */
+export function runsOf({ at, side, rows }: Squares): Run[] {
+  return rows.flatMap((row, down) => {
+    const runs: Run[] = []
+    for (let from = 0; from < row.length; from++) {
+      if (!row[from]) continue
+      let to = from
+      while (row[to]) to++
+      runs.push({ x: at.x + from * side, y: at.y - down * side, length: (to - from) * side })
+      from = to
+    }
+    return runs
+  })
+}

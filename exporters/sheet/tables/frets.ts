@@ -16,7 +16,7 @@ export function fretTable({ report, layout, design }: Source): Table {
     design.units.display === 'mm' ? null : (rounding[index]?.cents ?? null),
     fret.step,
     fret.cents,
-    fret.onWood ? (fret.overBox ? 'over the box' : '') : 'no wood under it',
+    fret.onWood ? (fret.overBox ? 'over the box' : 'on the neck') : 'no wood under it',
   ])
   const inches = design.units.display === 'inches'
   const drop = inches ? [] : [4]
@@ -28,7 +28,7 @@ export function fretTable({ report, layout, design }: Source): Table {
     { key: 'errorCents', title: 'Off by', as: 'cents', signed: true },
     { key: 'step', title: 'From the fret before', as: 'exact' },
     { key: 'cents', title: 'Over the open string', as: 'cents' },
-    { key: 'lies', title: '', as: 'words' },
+    { key: 'lies', title: 'Lies', as: 'words' },
   ]
   return {
     id: 'frets',

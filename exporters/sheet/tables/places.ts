@@ -9,7 +9,7 @@ export function placeTable({ report, letters }: Source): Table {
     id: 'places',
     title: 'On the faces, to the middle of each',
     columns: [
-      { key: 'letter', title: '', as: 'words' },
+      { key: 'letter', title: 'Mark', as: 'words' },
       { key: 'what', title: 'What', as: 'words' },
       { key: 'face', title: 'Face', as: 'words' },
       { key: 'fromEdge', title: 'From the edge', as: 'length' },

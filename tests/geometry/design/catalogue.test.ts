@@ -26,7 +26,7 @@ describe('the catalogue of fields', () => {
     const design = designOf()
     const held = Object.entries(design).filter(
       ([name, value]) =>
-        typeof value === 'object' && !['things', 'tolerances', 'woods', 'overruled'].includes(name),
+        typeof value === 'object' && !Array.isArray(value) && !['tolerances', 'overruled'].includes(name),
     )
     expect(sections()).toEqual(held.map(([name]) => name))
   })
@@ -106,6 +106,7 @@ describe('the catalogue of fields', () => {
       'notes',
       'hand',
       'things',
+      'photos',
       'woods',
       'tolerances',
       'overruled',

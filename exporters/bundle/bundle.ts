@@ -1,0 +1,151 @@
+/**
+ * Everything of an instrument in one zip (APPNOTE 6.3): design, templates, build sheet, tables, label. The same design
+ * gives the same bytes: no date but the first that the format knows, no order but ours, one compressor everywhere.
+ */
+import { strToU8, zipSync } from 'fflate'
+import { type Design, designText, partsOf, solve } from '../../geometry/index.ts'
+import type { LengthUnit } from '../drawing/layers.ts'
+import { writeLabelSvg } from '../label/label.ts'
+import { type PaperName, planPrint, printFileName, printPdf, STANDARD_SETUP } from '../pdf/index.ts'
+import { buildSheet } from '../sheet/build-sheet.ts'
+import { everythingText, tableFiles } from '../sheet/files.ts'
+import { writeSheetHtml } from '../sheet/html/write-html.ts'
+import { printLabel, printSheet } from '../sheet/printing.ts'
+import { type TemplateFormat, templates } from '../templates.ts'
+import { slug } from '../words/plain.ts'
+import { contentsText } from './contents.ts'
+
+/** The earliest date a zip can say; as local time, so that it is the same everywhere. */
+const NO_DATE = '1980-01-01T00:00:00'
+
+/** A tenth larger than the best, in a third of the time. */
+const LEVEL = 3
+
+/** A file of the bundle: its path inside, and its bytes. */
+export interface BundleFile {
+  readonly path: string
+  readonly bytes: Uint8Array
+}
+
+export interface BundleOptions {
+  /** Paper of what is printed; that of the design’s unit unless stated: A4 for millimetres, Letter for inches. */
+  readonly paper?: PaperName | undefined
+  /** Unit of the numbers in DXF files; millimetres unless stated. */
+  readonly dxfUnits?: LengthUnit | undefined
+  /** Called before each group of files is made: how many groups are done, of how many, and what comes now. */
+  readonly onStep?: ((done: number, of: number, what: string) => void) | undefined
+}
+
+export interface Bundle {
+  /** `tea-box-everything.zip` */
+  readonly name: string
+  readonly bytes: Uint8Array
+  /** Paths inside, in their order. */
+  readonly paths: readonly string[]
+  /** Sentences about what is on paper otherwise than written. */
+  readonly cautions: readonly string[]
+}
+
+interface Group {
+  readonly what: string
+  make(): Promise<readonly BundleFile[]> | readonly BundleFile[]
+}
+
+/** The paper that goes with a unit: where rules are in inches, printers hold Letter. Common practice, no source. */
+export const paperFor = ({ units }: Design): PaperName => (units.display === 'inches' ? 'letter' : 'a4')
+
+/** Names that Windows keeps for its devices, whatever follows the dot: no file and no folder may be called so. */
+const DEVICES = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/
+
+function nameOf({ title }: Design): string {
+  const name = slug(title, 'instrument')
+  return DEVICES.test(name) ? `${name}-instrument` : name
+}
+
+const text = (path: string, words: string): BundleFile => ({ path, bytes: strToU8(words) })
+
+/**
+ * Makes the bundle of a design. Rejects where a part cannot be drawn, as `templates` does: then nothing is made.
+ * Example: `const { name, bytes } = await makeBundle(design)`.
+ */
+export async function makeBundle(design: Design, options: BundleOptions = {}): Promise<Bundle> {
+  const start = nameOf(design)
+  const cautions: string[] = []
+  const groups = groupsOf(design, start, options, cautions)
+  const files: BundleFile[] = []
+  for (const [index, group] of groups.entries()) {
+    options.onStep?.(index, groups.length, group.what)
+    files.push(...(await group.make()))
+  }
+  files.unshift(
+    text(
+      'read-me.txt',
+      contentsText(
+        design,
+        files.map(({ path }) => path),
+      ),
+    ),
+  )
+  const bytes = zipSync(
+    Object.fromEntries(
+      files.map(({ path, bytes: content }) => [`${start}/${path}`, [content, { level: LEVEL }]]),
+    ),
+    { mtime: NO_DATE },
+  )
+  options.onStep?.(groups.length, groups.length, 'done')
+  return {
+    name: `${start}-everything.zip`,
+    bytes,
+    paths: files.map(({ path }) => `${start}/${path}`),
+    cautions,
+  }
+}
+
+function groupsOf(design: Design, start: string, options: BundleOptions, cautions: string[]): Group[] {
+  const parts = partsOf(solve(design))
+  const { title } = design
+  const paper = options.paper ?? paperFor(design)
+  const cut = (format: TemplateFormat): Group => ({
+    what: `templates, ${format.toUpperCase()}`,
+    make: () =>
+      templates(parts, { title, formats: [format], dxfUnits: options.dxfUnits ?? 'mm' }).map((one) =>
+        text(`templates-${format}/${one.name}`, one.text),
+      ),
+  })
+  return [
+    { what: 'design', make: () => [text(`${start}.lidwright.json`, designText(design))] },
+    {
+      what: 'build sheet',
+      make: async () => {
+        const sheet = buildSheet(design)
+        const printed = await printSheet(sheet, paper)
+        cautions.push(...printed.cautions)
+        return [
+          text(`${start}-build-sheet.html`, writeSheetHtml(sheet)),
+          { path: `${start}-build-sheet-${paper}.pdf`, bytes: printed.bytes },
+          ...tableFiles(sheet).map((one) => text(`tables/${one.name}`, one.text)),
+          text(`${start}-everything.json`, everythingText(design, sheet)),
+        ]
+      },
+    },
+    {
+      what: 'label',
+      make: async () => [
+        text(`${start}-label.svg`, writeLabelSvg(design)),
+        { path: `${start}-label.pdf`, bytes: (await printLabel(design)).bytes },
+      ],
+    },
+    cut('svg'),
+    cut('dxf'),
+    {
+      what: 'templates to print',
+      make: async () => {
+        const reading = planPrint(parts, { ...STANDARD_SETUP, paper })
+        if (!reading.ok) throw new Error(reading.sentence)
+        const made = await printPdf(reading.plan, { title })
+        cautions.push(...made.cautions)
+        return [{ path: `templates-pdf/${printFileName(title, parts, paper)}`, bytes: made.bytes }]
+      },
+    },
+  ]
+}

@@ -1,0 +1,105 @@
+/** Record in a real browser: the sheet on its desk, written on with mouse and keyboard, undone, saved, and clean for axe. */
+import { readFileSync } from 'node:fs'
+import AxeBuilder from '@axe-core/playwright'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { launch } from '../support/browser.ts'
+import { openFile } from '../support/open-file.ts'
+import { nothingWrong, watchPage } from '../support/watch-page.ts'
+
+const address = inject('address')
+let browser: Browser
+let page: Page
+
+beforeAll(async () => {
+  browser = await launch()
+})
+afterAll(() => browser?.close())
+
+const tea = new URL('../../sample-boxes/tea-box-three-strings.lidwright.json', import.meta.url)
+
+async function onTheSheet(): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } })
+  // Whichever window is printed tells the page its title, and the printer is done at once.
+  await context.addInitScript(() => {
+    window.print = () => {
+      if (window.top) window.top.document.documentElement.dataset['printed'] = document.title
+      window.dispatchEvent(new Event('afterprint'))
+    }
+  })
+  const opened = await context.newPage()
+  await opened.goto(address)
+  await opened.getByRole('dialog').getByRole('button', { name: 'Close' }).click()
+  await openFile(opened, {
+    name: 'tea.lidwright.json',
+    mimeType: 'application/json',
+    buffer: readFileSync(tea),
+  })
+  await opened.keyboard.press('6')
+  await opened.getByRole('heading', { name: 'The instrument' }).waitFor()
+  return opened
+}
+
+test('measures and strings are written on the sheet, in any unit, and undone', async () => {
+  page = await onTheSheet()
+  const watched = watchPage(page, address)
+  await page.getByRole('button', { name: 'As built', exact: true }).click()
+  await page.getByLabel('Measure again').selectOption({ label: 'Box, deep' })
+  const built = page.getByRole('textbox', { name: 'Built: Box, deep' })
+  await built.click()
+  await page.keyboard.press('Control+a')
+  await page.keyboard.type('58.7375 mm')
+  await page.keyboard.press('Enter')
+  // 58.7375 mm is 2 5/16 in; planned were 2 1/4 in.
+  expect(await built.inputValue()).toBe('2 5/16')
+  const table = page.getByRole('region', { name: 'As built, beside the plan' })
+  expect(await table.textContent()).toContain('2 1/4')
+  expect(await table.textContent()).toContain('+1.59')
+
+  await built.click()
+  await page.keyboard.press('Control+a')
+  await page.keyboard.type('a hand')
+  await page.keyboard.press('Enter')
+  await table.getByRole('alert').waitFor()
+  await built.press('Escape')
+  expect(await built.inputValue()).toBe('2 5/16')
+
+  await page.getByRole('button', { name: 'Write a row' }).click()
+  await page.getByRole('textbox', { name: 'Who, row 1' }).click()
+  await page.keyboard.type('Ann')
+  await page.keyboard.press('Tab')
+  await page.keyboard.type('in May')
+  await page.keyboard.press('Tab')
+  await page.keyboard.type('17 26 36')
+  await page.keyboard.press('Tab')
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the sheet' }).click(),
+  ])
+  expect(saved.suggestedFilename()).toBe('tea-box-three-strings-build-sheet.html')
+  const html = readFileSync(await saved.path(), 'utf8')
+  for (const words of ['Ann', 'in May', '17 26 36', '2 5/16']) expect(html).toContain(words)
+  expect(watched).toEqual(nothingWrong)
+
+  for (let times = 0; times < 4; times++) await page.getByRole('button', { name: 'Undo' }).click()
+  expect(await page.getByRole('textbox', { name: 'Who, row 1' }).count()).toBe(0)
+})
+
+test('the sheet is clean for a screen reader’s rules, in both schemes and on a tablet', async () => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme })
+    await page.setViewportSize({ width: 1024, height: 768 })
+    const { violations } = await new AxeBuilder({ page }).analyze()
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])
+  }
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth)
+  expect(wide).toBe(false)
+})
+
+test('printing prints the sheet alone and leaves nothing behind', async () => {
+  await page.getByRole('button', { name: 'Print the sheet' }).click()
+  await page.waitForFunction(() => document.documentElement.dataset['printed'] !== undefined)
+  const printed = await page.evaluate(() => document.documentElement.dataset['printed'])
+  expect(printed).toBe('Tea box, three strings: build sheet')
+  await page.waitForFunction(() => document.querySelector('iframe') === null)
+})
