@@ -1,5 +1,5 @@
 /** The only door of the exporters. */
-export { type Bundle, type BundleOptions, makeBundle, paperFor } from './bundle/bundle.ts'
+export { type Bundle, type BundleOptions, makeBundle } from './bundle/bundle.ts'
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'
 export { type DxfOptions, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
 export { carry, isCarried, readCarried } from './label/carried.ts'

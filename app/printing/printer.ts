@@ -2,13 +2,25 @@
  * How this builder prints: paper, margins and the error of this printer. Kept in this browser and never in a design,
  * because the same design is printed elsewhere by another machine.
  */
-import { useSyncExternalStore } from 'react'
-import { judged, PAPER_NAMES, type PrintSetup, STANDARD_SETUP, type Way } from '../../exporters/index.ts'
+import { useMemo, useSyncExternalStore } from 'react'
+import {
+  judged,
+  PAPER_NAMES,
+  type PaperName,
+  type PrintSetup,
+  paperFor,
+  STANDARD_SETUP,
+  type Way,
+} from '../../exporters/index.ts'
+import { useDesign } from '../parts/calm.ts'
 
 const KEY = 'lidwright-printer'
 const WAYS: readonly (Way | 'fewest')[] = ['fewest', 'upright', 'lying']
 
-let setup: PrintSetup | null = null
+/** Until a paper is chosen it follows the unit of the design. */
+export type KeptSetup = Omit<PrintSetup, 'paper'> & { readonly paper: PaperName | null }
+
+let setup: KeptSetup | null = null
 const listeners = new Set<() => void>()
 
 const record = (value: unknown): Record<string, unknown> =>
@@ -18,7 +30,7 @@ const length = (value: unknown, most: number, otherwise: number): number =>
   typeof value === 'number' && value >= 0 && value <= most ? value : otherwise
 
 /** What was kept, field by field; what is missing or makes no sense is as usual. */
-export function setupFrom(text: string | null): PrintSetup {
+export function setupFrom(text: string | null): KeptSetup {
   let kept: Record<string, unknown> = {}
   try {
     kept = record(JSON.parse(text ?? '{}'))
@@ -28,7 +40,7 @@ export function setupFrom(text: string | null): PrintSetup {
   const { x, y } = record(kept['correction'])
   const correction = judged({ x: Number(x), y: Number(y) })
   return {
-    paper: PAPER_NAMES.find((name) => name === kept['paper']) ?? STANDARD_SETUP.paper,
+    paper: PAPER_NAMES.find((name) => name === kept['paper']) ?? null,
     way: WAYS.find((way) => way === kept['way']) ?? STANDARD_SETUP.way,
     margin: length(kept['margin'], 100, STANDARD_SETUP.margin),
     overlap: length(kept['overlap'], 40, STANDARD_SETUP.overlap),
@@ -44,7 +56,7 @@ function stored(): string | null {
   }
 }
 
-function current(): PrintSetup {
+function current(): KeptSetup {
   setup ??= setupFrom(stored())
   return setup
 }
@@ -65,4 +77,8 @@ function subscribe(listener: () => void): () => void {
   return () => listeners.delete(listener)
 }
 
-export const usePrinter = (): PrintSetup => useSyncExternalStore(subscribe, current)
+export function usePrinter(): PrintSetup {
+  const kept = useSyncExternalStore(subscribe, current)
+  const { units } = useDesign()
+  return useMemo(() => ({ ...kept, paper: kept.paper ?? paperFor(units.display) }), [kept, units.display])
+}

@@ -42,7 +42,7 @@ export function saveSheet(design: Design): string {
 
 /** The build sheet as PDF, on the paper that goes with the builder's unit. */
 export async function saveSheetPdf(design: Design): Promise<string> {
-  const paper = paperFor(design)
+  const paper = paperFor(design.units.display)
   const { bytes, cautions } = await printSheet(buildSheet(design), paper)
   const name = `${slug(design.title)}-build-sheet-${paper}.pdf`
   download(name, bytes, 'application/pdf')

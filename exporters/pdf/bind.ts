@@ -28,10 +28,14 @@ export interface Form {
   readonly box: Bounds
 }
 
-/** One sheet: its paper, mm of the file, and what is drawn on it. */
-export interface BoundPage {
+/** The sides of a page, mm of the file. */
+export interface PaperSize {
   readonly width: number
   readonly height: number
+}
+
+/** One sheet: its paper, and what is drawn on it. */
+export interface BoundPage extends PaperSize {
   readonly content: string
 }
 

@@ -16,7 +16,7 @@ export {
   MEASURED_BAR,
   NO_CORRECTION,
 } from './correction.ts'
-export { PAPER_NAMES, PAPERS, type Paper, type PaperName, paperNamed } from './papers.ts'
+export { PAPER_NAMES, PAPERS, type Paper, type PaperName, paperFor, paperNamed } from './papers.ts'
 export { type PartSheets, type PlanReading, type PrintPlan, planPrint, type Tile } from './plan.ts'
 export { type PrintSetup, STANDARD_SETUP, type Way } from './setup.ts'
 export type { MadePdf, PdfOptions }

@@ -35,3 +35,8 @@ export function paperNamed(name: PaperName): Paper {
   }
   return found
 }
+
+/** The paper that goes with a unit: where rules are in inches, printers hold Letter. Common practice, no source. */
+export function paperFor(unit: 'mm' | 'inches'): PaperName {
+  return unit === 'inches' ? 'letter' : 'a4'
+}

@@ -97,11 +97,10 @@ function formsOf(pages: Pages, sheets: PartSheets, index: number): PartForms {
     minY: extent.minY - 1,
     maxY: extent.maxY + 1,
   }
-  const joinLine = columns.length > 1 ? ([from, to] as const) : undefined
   const size = keySize(wording, layers)
   const keyBox = { minX: -1, maxX: size.width + 2, minY: -size.height - 1, maxY: 1 }
   return {
-    part: pages.form(`Part-${index}`, box, (ink) => drawForm(ink, wording, drawing, { joinLine })),
+    part: pages.form(`Part-${index}`, box, (ink) => drawForm(ink, wording, drawing, columns)),
     key: pages.form(`Key-${index}`, keyBox, (ink) =>
       drawKey(ink, wording, layers, { x: 0, y: 0 }, size.width + 1),
     ),

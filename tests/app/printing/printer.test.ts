@@ -15,5 +15,5 @@ test.each([
   ['{"paper":"foolscap","way":3,"margin":-4,"overlap":"wide","correction":{"x":3,"y":1}}'],
   ['{"correction":{"x":null}}'],
 ])('%s: what makes no sense is as usual', (text) => {
-  expect(setupFrom(text)).toEqual(STANDARD_SETUP)
+  expect(setupFrom(text)).toEqual({ ...STANDARD_SETUP, paper: null })
 })
