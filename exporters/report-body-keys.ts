@@ -2,6 +2,28 @@
 import { mm, type ReportKey, rows, words } from './report-key.ts'
 
 export const BODY_KEYS: readonly ReportKey[] = [
+  ...words('opening.', {
+    by: '`hinge` or `slide`. `opening` is null for a lid that lifts off or is glued.',
+    edge: 'The edge it is hinged on, or slides out over.',
+  }),
+  ...rows('radians', 'opening.', {
+    angle: 'How far it swings before something stops it, or null for a slide.',
+    angleWanted: 'How far it should, or null.',
+  }),
+  ...mm('opening.', {
+    travel: 'How far it slides before something stops it, or null for a hinge.',
+    travelWanted: 'How far it must to come off, or null.',
+  }),
+  ...words('opening.meets[].', {
+    moving: 'What moves: the lid, or what hangs under it.',
+    standing: 'What it meets or passes.',
+  }),
+  ...mm('opening.meets[].', {
+    bite: 'How deep one goes into the other; 0 where they stay clear.',
+    room: 'Least room between them; 0 where they bite.',
+  }),
+  ...rows('radians', 'opening.meets[].', { angle: 'The opening at which that is, or null for a slide.' }),
+  ...mm('opening.meets[].', { after: 'How far it slides before they touch, or null for a hinge.' }),
   ...rows('mm³', 'air.', {
     emptyVolume: 'Between walls, lid and base, with nothing in it.',
     volume: 'What is left for the air.',

@@ -1,5 +1,5 @@
 /** The body of the instrument in the report: its air, its weight and how it balances. */
-import { balanceOf, type Layout, soundOf } from '../geometry/index.ts'
+import { balanceOf, type Layout, lidMotionOf, soundOf } from '../geometry/index.ts'
 
 /** The air in the box and its note; volumes in cubic millimetres. */
 export function airOf(layout: Layout) {
@@ -44,5 +44,47 @@ export function weightOf(layout: Layout) {
       ballast: held.ballast,
       levelAt: held.levelAt,
     },
+  }
+}
+
+/** How a hinged or sliding lid opens; null for one that lifts off or is glued. */
+export function openingOf(layout: Layout) {
+  const motion = lidMotionOf(layout)
+  if (!motion) return null
+  if (motion.by === 'slide') {
+    const { reached, wanted, stopped } = motion.slide
+    return {
+      by: motion.by,
+      edge: motion.section.edge,
+      angle: null,
+      angleWanted: null,
+      travel: reached,
+      travelWanted: wanted,
+      meets: stopped.map(({ moving, standing, bite, after }) => ({
+        moving,
+        standing,
+        bite,
+        room: 0,
+        angle: null,
+        after,
+      })),
+    }
+  }
+  const { reached, wanted, encounters } = motion.swing
+  return {
+    by: motion.by,
+    edge: motion.section.edge,
+    angle: reached,
+    angleWanted: wanted,
+    travel: null,
+    travelWanted: null,
+    meets: encounters.map(({ moving, standing, bite, room, angle }) => ({
+      moving,
+      standing,
+      bite,
+      room,
+      angle,
+      after: null,
+    })),
   }
 }

@@ -1,8 +1,9 @@
 /** All files of an instrument, with their names. */
 import type { Part } from '../geometry/index.ts'
 import type { LengthUnit } from './drawing/layers.ts'
-import { writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
+import { type DxfRelease, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
 import type { SheetOptions } from './sheet-layout/facts.ts'
+import type { SvgPurpose, SvgWords } from './svg/purposes.ts'
 import { writeSvg, writeSvgSheet } from './svg/writeSvg.ts'
 import { slug } from './words/plain.ts'
 
@@ -14,6 +15,11 @@ export interface TemplatesOptions extends SheetOptions {
   readonly formats: readonly TemplateFormat[]
   /** The unit of numbers in a DXF; an SVG is always in millimetres. Millimetres unless stated. */
   readonly dxfUnits?: LengthUnit | undefined
+  /** Release of a DXF: 2000 unless stated. */
+  readonly dxfRelease?: DxfRelease | undefined
+  /** What an SVG is for: print unless stated; and how it writes words. */
+  readonly svgPurpose?: SvgPurpose | undefined
+  readonly svgWords?: SvgWords | undefined
   /** Ids of the parts wanted; all of them unless stated. */
   readonly only?: readonly string[] | undefined
 }
@@ -51,13 +57,15 @@ function chosen(parts: readonly Part[], only: readonly string[] | undefined): re
 export function templates(parts: readonly Part[], options: TemplatesOptions): TemplateFile[] {
   const wanted = chosen(parts, options.only)
   const start = slug(options.title, 'template')
-  const dxfOptions = { ...options, units: options.dxfUnits }
+  const dxfOptions = { ...options, units: options.dxfUnits, release: options.dxfRelease }
+  const svgOptions = { ...options, purpose: options.svgPurpose, words: options.svgWords }
   return options.formats.flatMap((format): TemplateFile[] => {
     if (!TEMPLATE_FORMATS.includes(format)) {
       throw new Error(`"${String(format)}" is not a format of a template: ${TEMPLATE_FORMATS.join(' or ')}.`)
     }
-    const one = (part: Part) => (format === 'svg' ? writeSvg(part, options) : writeDxf(part, dxfOptions))
-    const all = () => (format === 'svg' ? writeSvgSheet(wanted, options) : writeDxfSheet(wanted, dxfOptions))
+    const one = (part: Part) => (format === 'svg' ? writeSvg(part, svgOptions) : writeDxf(part, dxfOptions))
+    const all = () =>
+      format === 'svg' ? writeSvgSheet(wanted, svgOptions) : writeDxfSheet(wanted, dxfOptions)
     const files = wanted.map((part) => ({
       name: `${start}-${slug(part.id, 'part')}.${format}`,
       text: one(part),

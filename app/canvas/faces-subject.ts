@@ -5,6 +5,7 @@ import { paintPhoto } from '../photo/lying.ts'
 import type { Size } from './camera.ts'
 import { type Frame, facing, fromScreen, movedFrame, toScreen } from './frame.ts'
 import { thingAt } from './hit.ts'
+import { paintArtwork } from './kept.ts'
 import { CENTRE, type Looks, THICK, THIN } from './looks.ts'
 import { type Pen, shape, stroke, wide, write } from './paint.ts'
 import type { Subject } from './subject.ts'
@@ -91,6 +92,7 @@ export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => v
     frameOf: (view) => (view === 'plan' || view === 'section' ? null : (frames.get(view) ?? null)),
     groundOf: ({ design, box, neck }) => [
       design.box,
+      design.artwork,
       design.neck,
       design.tailpiece,
       design.hand,
@@ -135,6 +137,7 @@ function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
   shape(pen, frame, panel.outline, { fill: face === 'base' ? looks.lid : looks.wall })
   paintPhoto(pen, frame, layout, face)
   shape(pen, frame, panel.outline, { stroke: looks.ink, width: THICK })
+  paintArtwork(pen, looks, frame, layout, face)
   paintSlot(pen, looks, layout, face, frame)
   const { minX, maxX, minY, maxY } = panel.bounds
   const [from, to] = endsOf(layout, face)

@@ -3,6 +3,7 @@ import { halfWidthAt, type Layout, type Point, wallLinesOf } from '../../geometr
 import { paintPhoto } from '../photo/lying.ts'
 import type { View } from './camera.ts'
 import { type Frame, movedFrame, toScreen } from './frame.ts'
+import { paintArtwork, paintInside } from './kept.ts'
 import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
 import { disc, type Pen, path, shape, slab, stroke, write } from './paint.ts'
 
@@ -68,6 +69,8 @@ function paintBox(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   shape(pen, lid, panels.lid.outline, { fill: looks.lid })
   paintPhoto(pen, lid, layout, 'lid')
   shape(pen, lid, panels.lid.outline, { stroke: looks.ink, width: THICK })
+  paintArtwork(pen, looks, lid, layout, 'lid')
+  paintInside(pen, looks, view, layout)
   const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
   const { inside } = wallLinesOf(layout)
   if (inside) shape(pen, view.plan, inside, hidden)

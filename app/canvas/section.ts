@@ -2,6 +2,7 @@
 import { endsOf, type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
+import { paintInsideSection } from './kept.ts'
 import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
 import { dimension, type Pen, path, shape, slab, stroke, write } from './paint.ts'
 
@@ -27,6 +28,7 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
       stroke: looks.ink,
       width: THIN,
     })
+  paintInsideSection(pen, looks, view, layout)
   // The neck's side as it is cut; on screen it faces the reader of the plan whichever hand.
   const side = partsOf(layout).find((part) => part.id === 'neck-side')
   if (side) shape(pen, frame, side.outline, cut(looks.neck))

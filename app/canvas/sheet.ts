@@ -57,8 +57,9 @@ export function sheetSubject(
       return of === 'lid' && shown ? lidFrame(now(), shown) : null
     },
     groundOf: (layout) => {
-      const { box, rule, scale, neck, board, headstock, nut, units, hand } = layout.design
+      const { artwork, box, rule, scale, neck, board, headstock, nut, units, hand } = layout.design
       return [
+        artwork,
         box,
         rule,
         scale,

@@ -2,7 +2,15 @@
  * Lines that take hold of a thing while it is dragged, each with the name that is shown when it does.
  * Pure: places in the face's own frame in, places out. How strong the hold is on the screen is the caller's.
  */
-import { edgesAt, type Face, type Layout, type Placed, type Point, stringAt } from '../../geometry/index.ts'
+import {
+  artworkOf,
+  edgesAt,
+  type Face,
+  type Layout,
+  type Placed,
+  type Point,
+  stringAt,
+} from '../../geometry/index.ts'
 import { nameOf } from '../parts/say.ts'
 
 export interface Line {
@@ -40,6 +48,7 @@ export function linesFor(layout: Layout, placed: Placed, at: Point, followers: R
     ...marginLines(edge, at),
   ]
   if (plan) lines.push(...planLines(layout, face, at))
+  lines.push(...artworkLines(layout, placed, at))
   for (const other of layout.placed) {
     if (other.face !== face || other.thing.id === placed.thing.id || followers.has(other.thing.id)) continue
     const name = nameOf(other.thing.id, layout)
@@ -49,6 +58,37 @@ export function linesFor(layout: Layout, placed: Placed, at: Point, followers: R
     else lines.push({ axis: 'x', at: -other.at.x, name: `mirror place of ${name}` })
   }
   return lines
+}
+
+/** Where a thing just keeps the distance that a picture beside it asks for; over it nothing takes hold. */
+function artworkLines(layout: Layout, placed: Placed, at: Point): Line[] {
+  const { face, bounds, at: was } = placed
+  const reach = {
+    left: was.x - bounds.minX,
+    right: bounds.maxX - was.x,
+    low: was.y - bounds.minY,
+    high: bounds.maxY - was.y,
+  }
+  return artworkOf(layout).flatMap(({ art, face: on, bounds: picture }): Line[] => {
+    if (on !== face) return []
+    const name = `${art.keep > 0 ? 'clear of' : 'beside'} ${nameOf(art.id, layout)}`
+    const beside = at.y + reach.high > picture.minY - art.keep && at.y - reach.low < picture.maxY + art.keep
+    const above = at.x + reach.right > picture.minX - art.keep && at.x - reach.left < picture.maxX + art.keep
+    return [
+      ...(beside
+        ? [
+            { axis: 'x', at: picture.minX - art.keep - reach.right, name } as const,
+            { axis: 'x', at: picture.maxX + art.keep + reach.left, name } as const,
+          ]
+        : []),
+      ...(above
+        ? [
+            { axis: 'y', at: picture.minY - art.keep - reach.high, name } as const,
+            { axis: 'y', at: picture.maxY + art.keep + reach.low, name } as const,
+          ]
+        : []),
+    ]
+  })
 }
 
 /** Where the centre is as far from the nearer end edge as from the nearer side edge. */

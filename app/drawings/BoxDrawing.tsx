@@ -1,6 +1,8 @@
 /** The box as measured: from the front and cut across, with the dimensions that a builder takes. */
-import { formatLength, type Layout } from '../../geometry/index.ts'
+import type { ReactNode } from 'react'
+import { formatLength, insidePiecesOf, type Layout } from '../../geometry/index.ts'
 import { Dimension } from './Dimension.tsx'
+import type { PlanFrame } from './PlanPieces.tsx'
 import { pathOf } from './path.ts'
 import { type PixelSize, useSize } from './size.ts'
 
@@ -22,17 +24,19 @@ export interface BoxDrawingProps {
   /** The field being typed in: its dimension stands out. */
   readonly lit?: string | null
   readonly label?: string
+  /** What is drawn over the plan, told where that lies. */
+  readonly marks?: (frame: PlanFrame) => ReactNode
 }
 
 const MARGIN = { left: 66, right: 74, top: 58, bottom: 64 }
 const BETWEEN = 104
 
-export function BoxDrawing({ layout, lit = null, label = 'The box as measured' }: BoxDrawingProps) {
+export function BoxDrawing({ layout, lit = null, label = 'The box as measured', marks }: BoxDrawingProps) {
   const [ref, size] = useSize<HTMLDivElement>()
   return (
     <div className="box-drawing" ref={ref}>
       {size && size.width > 120 && size.height > 100 && (
-        <Views layout={layout} lit={lit} size={size} label={label} />
+        <Views layout={layout} lit={lit} size={size} label={label} marks={marks} />
       )}
     </div>
   )
@@ -43,11 +47,13 @@ function Views({
   lit,
   size,
   label,
+  marks,
 }: {
   layout: Layout
   lit: string | null
   size: PixelSize
   label: string
+  marks: BoxDrawingProps['marks']
 }) {
   const { box, design } = layout
   const { length, width, depth } = design.box
@@ -65,8 +71,9 @@ function Views({
     ? { x: left, y: top + width * s + BETWEEN }
     : { x: left + length * s + BETWEEN, y: top + Math.max(0, (width * s - depth * s) / 2) }
   return (
-    <svg width={size.width} height={size.height} role="img" aria-label={label}>
+    <svg width={size.width} height={size.height} role={marks ? 'group' : 'img'} aria-label={label}>
       <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
+      {marks?.({ x: left, y: top + (width / 2) * s, s, up: layout.up })}
       <End layout={layout} lit={lit} x={end.x} y={end.y} s={s} />
       <text className="view-title" x={left} y={top + width * s + 52}>
         From the front, head to the left
@@ -190,6 +197,13 @@ function End({ layout, lit, x, y, s }: ViewProps) {
       {slab(0, first, box.wallTop, box.wallBottom, 'wood wall')}
       {slab(width - last, width, box.wallTop, box.wallBottom, 'wood wall')}
       {slab(...span('lid'), 0, box.lidBottom, 'wood')}
+      {insidePiecesOf(layout).map(({ piece, box: room }) => (
+        <g key={piece.id}>
+          {up === 1
+            ? slab(width / 2 - room.maxY, width / 2 - room.minY, room.maxZ, room.minZ, 'hidden-line')
+            : slab(width / 2 + room.minY, width / 2 + room.maxY, room.maxZ, room.minZ, 'hidden-line')}
+        </g>
+      ))}
       {slab(width / 2 - neckHalf, width / 2 + neckHalf, layout.neck.top, layout.neck.bottom, 'hidden-line')}
       <path className="centre-line" d={`M${x + (width / 2) * s} ${y - 16}V${at(-depth) + 16}`} />
       <text className="view-side" x={x + first * s + 6} y={at(-depth / 2) + 4}>

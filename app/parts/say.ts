@@ -22,11 +22,22 @@ export const exactly = (mm: number): string =>
 /** A thing by the name its builder gave it, by its kind and id where he gave none; anything else as it is called. */
 export function nameOf(id: string, layout: Layout): string {
   const placed = layout.placed.find((one) => one.thing.id === id)
-  if (!placed) return Object.hasOwn(FACE_TITLES, id) ? FACE_TITLES[id as Face].toLowerCase() : id
+  if (!placed)
+    return Object.hasOwn(FACE_TITLES, id)
+      ? FACE_TITLES[id as Face].toLowerCase()
+      : (pieceName(id, layout) ?? id)
   if (placed.thing.name) return placed.thing.name
   const { kind } = placed.thing
   const rest = id === kind ? '' : id.startsWith(`${kind}-`) ? id.slice(kind.length + 1) : id
   return rest ? `${placed.kind.title} ${rest.replaceAll('-', ' ')}` : placed.kind.title
+}
+
+/** A piece inside or a picture, by its name or by what it is. */
+function pieceName(id: string, { design }: Layout): string | null {
+  const piece = design.box.inside.find((one) => one.id === id)
+  if (piece) return piece.name || `${piece.sort} ${id.replaceAll('-', ' ')}`
+  const art = design.artwork.find((one) => one.id === id)
+  return art ? art.name || `artwork ${id.replaceAll('-', ' ')}` : null
 }
 
 /** One step of the user's rule, in words: `1/32 in`. */

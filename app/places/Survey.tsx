@@ -2,9 +2,11 @@
 import { lazy, Suspense, useState } from 'react'
 import { type Field, fieldsOf, solve } from '../../geometry/index.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
+import { PlanPieces } from '../drawings/PlanPieces.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useDesign } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
+import { type Drawing, PieceList } from '../parts/PieceList.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
 
@@ -14,15 +16,23 @@ const Photographs = lazy(() =>
 )
 
 const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
-  ['Outside', (name) => !name.includes('.')],
+  ['Outside', (name) => !name.includes('.') && name !== 'inside'],
   ['Walls', (name) => name.startsWith('walls.')],
   ['Lid', (name) => name.startsWith('lid.')],
   ['Base', (name) => name.startsWith('base.')],
 ]
 
+/** Fetched for a lid that opens, and only then: the first screen does without. */
+const LidSwing = lazy(() => import('../drawings/LidSwing.tsx').then((page) => ({ default: page.LidSwing })))
+
+const opens = (kind: string) => kind === 'hinged' || kind === 'sliding'
+
 export function Survey() {
   const design = useDesign()
   const [lit, setLit] = useState<string | null>(null)
+  const [chosen, choose] = useState<string | null>(null)
+  const [drawing, draw] = useState<Drawing | null>(null)
+  const marking = { chosen, choose, drawing, draw }
   const fields = fieldsOf('box')
   const hand = fieldsOf('').find((one) => one.name === 'hand')
   return (
@@ -50,6 +60,14 @@ export function Survey() {
             </div>
           </section>
         ))}
+        <section className="form-group" aria-label="Inside">
+          <h2>Inside</h2>
+          <PieceList list="inside" {...marking} />
+        </section>
+        <section className="form-group" aria-label="Artwork">
+          <h2>Artwork to keep</h2>
+          <PieceList list="artwork" {...marking} />
+        </section>
         <Suspense fallback={null}>
           <Photographs />
         </Suspense>
@@ -62,9 +80,20 @@ export function Survey() {
           />
         </section>
       </form>
-      <section className="sheet" aria-label="The box as measured">
-        <BoxDrawing layout={solve(design)} lit={lit} />
-      </section>
+      <div className="survey-drawings">
+        <section className="sheet" aria-label="The box as measured">
+          <BoxDrawing
+            layout={solve(design)}
+            lit={lit}
+            marks={(frame) => <PlanPieces layout={solve(design)} frame={frame} {...marking} />}
+          />
+        </section>
+        {opens(design.box.lid.kind) && (
+          <Suspense fallback={null}>
+            <LidSwing layout={solve(design)} />
+          </Suspense>
+        )}
+      </div>
     </>
   )
 }

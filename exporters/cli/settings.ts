@@ -110,16 +110,11 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
       return text.startsWith('[') ? jsonOf(text) : lengthsOf(text, design)
     case 'pitches, a list':
       return text.startsWith('[') ? jsonOf(text) : value(pitchesIn(text))
-    case 'list':
-    case 'list of makes':
-    case 'list of strings':
-    case 'list of woods':
-    case 'list of measures':
-    case 'list of dates':
     case 'finding → reason':
     case 'dimension → mm':
       return jsonOf(text)
     default:
+      if (field.unit.startsWith('list')) return jsonOf(text)
       return value(/^".*"$/.test(text) ? (jsonIfAny(text) ?? text) : text)
   }
 }

@@ -13,13 +13,8 @@ import {
   solve,
 } from '../../geometry/index.ts'
 import { paperFor } from '../pdf/index.ts'
-import {
-  TEMPLATE_FORMATS,
-  type TemplateFile,
-  type TemplateFormat,
-  type TemplatesOptions,
-  templates,
-} from '../templates.ts'
+import { TEMPLATE_FORMATS, type TemplateFormat, type TemplatesOptions } from '../templates.ts'
+import { addCuttingOptions, type CuttingOptions, madeFor, writingOptions } from './cutting.ts'
 import { foldersOf, readInputs, type Source, tellTroubles } from './inputs.ts'
 import { counted, EXIT, type Io, Trouble } from './io.ts'
 import { nearest } from './nearest.ts'
@@ -27,7 +22,7 @@ import { addPrintOptions, type PrintOptions, printed, setupFrom } from './print.
 import { EXIT_CODES, settingOption } from './shared-help.ts'
 import { type Text, writeWhole } from './write-files.ts'
 
-interface Options extends PrintOptions {
+interface Options extends PrintOptions, CuttingOptions {
   readonly out: string
   readonly svg?: boolean
   readonly dxf?: boolean
@@ -56,7 +51,7 @@ export function addTemplates(program: Command, io: Io, end: (code: number) => vo
     .option('--inside', 'only the faces of the box, mirrored: as seen from inside. Names end in -inside')
     .option('--part <names>', 'only these parts, with commas between: lid,board', partNames)
     .option('--despite-stops', 'write although a stop is open')
-    .addOption(settingOption())
+  addCuttingOptions(command).addOption(settingOption())
   addPrintOptions(command)
     .addHelpText(
       'after',
@@ -65,6 +60,8 @@ Examples:
   lidwright templates tea-box.lidwright.json --out cut
   lidwright templates tea-box.lidwright.json --out cut --dxf --inches --part lid,board
   lidwright templates tea-box.lidwright.json --out cut --svg --inside --part lid
+  lidwright templates tea-box.lidwright.json --out cut --sheets --for laser --set cutting.process=laser
+  lidwright templates tea-box.lidwright.json --out cut --test-piece 4 --set cutting.process=laser
   lidwright templates tea-box.lidwright.json --out paper --pdf --paper letter --bar-x 99.4 --bar-y 100.2
 
 ${EXIT_CODES}`,
@@ -76,10 +73,14 @@ ${EXIT_CODES}`,
       if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
       const out = resolve(io.cwd, options.out)
       const folders = foldersOf(sources, out, many)
-      const texts = sources.flatMap((source) => textsOf(source, folders.get(source) ?? '', options))
+      const made = await Promise.all(
+        sources.map((source) => textsOf(source, folders.get(source) ?? '', options)),
+      )
+      const texts = made.flatMap((one) => one.texts)
       texts.push(...(await sheetsOf(sources, folders, options, io)))
       await writeWhole(texts)
-      io.out(`${said(texts, sources, out, options)}\n`)
+      const more = made.flatMap((one) => (one.texts.length > 0 ? one.said : []))
+      io.out(`${[said(texts, sources, out, options), ...more].join('\n')}\n`)
     })
 }
 
@@ -109,22 +110,28 @@ export function tellStops(sources: readonly Source[], io: Io): boolean {
   return open.length > 0
 }
 
-function textsOf({ file, design }: Source, folder: string, options: Options): Text[] {
+async function textsOf(
+  { file, design }: Source,
+  folder: string,
+  options: Options,
+): Promise<{ readonly texts: readonly Text[]; readonly said: readonly string[] }> {
   const { part: only = [], inside = false } = options
   const parts = partsFor(design, inside)
   const unknown = only.filter((name) => !parts.some((part) => part.id === name))
   if (unknown.length > 0) throw new Trouble(unknownPart(file, unknown, parts, inside))
-  return drawn(file, parts, {
+  const writing: TemplatesOptions = {
     title: design.title,
     formats: formatsOf(options),
     dxfUnits: options.inches ? 'inches' : 'mm',
+    ...writingOptions(options),
     ...(only.length > 0 ? { only } : {}),
-  }).map(
-    ({ name, text }): Text => ({
-      path: join(folder, nameFor(name, inside)),
-      text,
-    }),
-  )
+  }
+  const { files, said } = await drawn(file, () => madeFor(file, design, parts, options, writing))
+  const texts = files.map(({ name, text }) => ({
+    path: join(folder, nameFor(name, inside)),
+    text,
+  }))
+  return { texts, said }
 }
 
 function formatsOf(options: Options): readonly TemplateFormat[] {
@@ -148,7 +155,7 @@ async function sheetsOf(
     const all = partsFor(design, inside)
     const parts = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
     const paper = options.paper ?? paperFor(design.units.display)
-    const { name, text } = await drawnOr(file, () =>
+    const { name, text } = await drawn(file, () =>
       printed(file, parts, { ...setup, paper }, design.title, io),
     )
     files.push({ path: join(folders.get(source) ?? '', nameFor(name, inside)), text })
@@ -158,29 +165,17 @@ async function sheetsOf(
 
 const nameFor = (name: string, inside: boolean) => (inside ? name.replace(/\.[^.]+$/, '-inside$&') : name)
 
-function drawn(file: string, parts: readonly Part[], options: TemplatesOptions): readonly TemplateFile[] {
-  try {
-    return templates(parts, options)
-  } catch (error) {
-    throw undrawable(file, error)
-  }
-}
-
-async function drawnOr<T>(file: string, draw: () => Promise<T>): Promise<T> {
-  try {
-    return await draw()
-  } catch (error) {
-    throw undrawable(file, error)
-  }
-}
-
 /** A design with open stops may hold parts without a size, which no exporter draws. */
-function undrawable(file: string, error: unknown): Trouble {
-  if (error instanceof Trouble) return error
-  const why = error instanceof Error ? error.message : String(error)
-  return new Trouble(
-    `${file}: it cannot be drawn: ${why} Nothing was written. "lidwright check" says what to mend.`,
-  )
+async function drawn<T>(file: string, make: () => Promise<T>): Promise<T> {
+  try {
+    return await make()
+  } catch (error) {
+    if (error instanceof Trouble) throw error
+    const why = error instanceof Error ? error.message : String(error)
+    throw new Trouble(
+      `${file}: it cannot be drawn: ${why} Nothing was written. "lidwright check" says what to mend.`,
+    )
+  }
 }
 
 function partsFor(design: Design, inside: boolean): readonly Part[] {

@@ -13,10 +13,11 @@ import {
   type Part,
   type Point,
 } from '../../geometry/index.ts'
+import { type CutPart, isCutPart } from '../cutting/cut-part.ts'
 import { isWritable, refuse } from '../numbers.ts'
 import { plainLine } from '../words/plain.ts'
 import { CAPITAL_HEIGHT, DESCENT, textWidth } from '../words/width.ts'
-import { LAYER_TABLE, type LayerLabel, type LengthUnit, layerOf } from './layers.ts'
+import { LAYER_TABLE, type LayerLabel, type LengthUnit, layerOf, TABBED_OUTSIDE, tabLayer } from './layers.ts'
 import { contourKey, contourMark, soundContour } from './soundContour.ts'
 
 /** A line of words; `at` is the left end of its baseline, `height` that of its capitals, mm; `turn` radians. */
@@ -204,6 +205,16 @@ function addOnce({ contours, byMark }: OpenLayer, contour: Contour): void {
   contours.push(contour)
 }
 
+/** Where tabs are left: a laser's outline in pieces, or beside a router's outline the lines along which it lifts. */
+function withTabs(layers: readonly Layer[], cut: CutPart | undefined, unit: LengthUnit): readonly Layer[] {
+  if (cut?.tabs == null) return layers
+  if (cut.tabHeight !== null) {
+    return [...layers, { ...tabLayer(cut.tabHeight, unit), contours: cut.tabs.tabs, words: [] }]
+  }
+  const pieces: Layer = { ...TABBED_OUTSIDE, contours: cut.tabs.between, words: [] }
+  return [...layers.filter(({ kind }) => kind !== 'cut-outside'), pieces]
+}
+
 /**
  * The layers of a part.
  *
@@ -216,7 +227,8 @@ function addOnce({ contours, byMark }: OpenLayer, contour: Contour): void {
 export function drawPart(part: Part, unit: LengthUnit): Drawing {
   const what = `the outline of ${part.id}`
   const outlineContour = soundContour(part.outline, what, true)
-  const outline = bounds(outlineContour)
+  const cut = isCutPart(part) ? part : undefined
+  const outline = bounds(cut?.finished ?? outlineContour)
   const layers: OpenLayer[] = []
   const extent = boxOfNothing()
   const all: Operation[] = [
@@ -237,7 +249,7 @@ export function drawPart(part: Part, unit: LengthUnit): Drawing {
     addOnce(layer, sound)
     stretch(extent, bounds(sound))
   }
-  const finished: Layer[] = layers.map(({ name, kind, meaning, contours, words }) => ({
+  const finished: Layer[] = withTabs(layers, cut, unit).map(({ name, kind, meaning, contours, words }) => ({
     name,
     kind,
     meaning,

@@ -16,6 +16,7 @@ export type LayerKind =
   | 'recess'
   | 'drill'
   | 'cut-inside'
+  | 'tab'
   | 'cut-outside'
 
 export type LineTypeName = 'CONTINUOUS' | 'DASHED' | 'DOTTED' | 'LONG-DASH-DOT' | 'LONG-SHORT'
@@ -130,6 +131,16 @@ export const LAYER_TABLE: readonly LayerStyle[] = [
     meaning: 'opening: cut right through, what is inside falls out',
   },
   {
+    kind: 'tab',
+    name: 'TAB',
+    colourIndex: 42,
+    ink: '#7a5c00',
+    lineType: 'CONTINUOUS',
+    width: 0.3,
+    worked: false,
+    meaning: 'leave a bridge here',
+  },
+  {
     kind: 'cut-outside',
     name: 'CUT-OUTSIDE',
     colourIndex: 7,
@@ -225,6 +236,32 @@ export function layerOf(operation: Operation, unit: LengthUnit): LayerLabel {
       return { name: style.name, kind: style.kind, meaning: style.meaning }
     }
   }
+}
+
+/** The layer of the tabs that a router leaves: where its path lifts by `height` mm. */
+export function tabLayer(height: number, unit: LengthUnit): LayerLabel {
+  const operation = { kind: 'note', at: { x: 0, y: 0 }, height, text: '', turn: 0, of: 'a tab' } as const
+  const tall = measure(height, 'Height', operation, unit)
+  const { name } = styleOf('tab')
+  return {
+    name: `${name}-${tall}${unit === 'mm' ? '' : 'IN'}`,
+    kind: 'tab',
+    meaning: `tab: leave ${unitLabel(tall, unit)} of wood standing along the line`,
+  }
+}
+
+/** The layer of the edge of a sheet of stock. */
+export const STOCK_EDGE: LayerLabel = {
+  name: 'STOCK',
+  kind: 'datum',
+  meaning: 'edge of the sheet, never cut',
+}
+
+/** The layer of an outline that is left whole at its tabs, in open pieces. */
+export const TABBED_OUTSIDE: LayerLabel = {
+  name: 'TABBED-OUTSIDE',
+  kind: 'cut-outside',
+  meaning: 'outline in pieces: cut right through, whole between them, last of all',
 }
 
 function unitLabel(length: string, unit: LengthUnit): string {

@@ -68,6 +68,13 @@ function spelled(character: string): string {
   return code.length <= 4 ? `\\U+${code.padStart(4, '0')}` : `[U+${code}]`
 }
 
+/** One line of words in ASCII, for letters drawn as strokes: `[U+1F3B8]` where a sign has no plain spelling. */
+export function plainAscii(text: string): string {
+  return [...plainLine(text)]
+    .map((one) => (isAscii(one) ? one : spelled(one).replace(/^\\(U\+[0-9A-F]+)$/, '[$1]')))
+    .join('')
+}
+
 /** What is not ASCII, and carets: signs that come out as others. */
 const STRANGE = /[^ -~]|\^/gu
 

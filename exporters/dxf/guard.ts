@@ -37,8 +37,17 @@ export interface LayerLook {
   readonly lineType: LineTypeName
 }
 
+/** A DXF being written, in whichever release. Lengths go in as millimetres. */
+export interface DxfFile {
+  declareLayer(name: string, look: LayerLook): void
+  addContour(layer: string, contour: Contour, shift?: Point): void
+  addWords(layer: string, words: Words, shift?: Point): void
+  /** The whole file. @param comment its first line */
+  finish(comment: string): string
+}
+
 /** A DXF being written. Lengths go in as millimetres and come out in the unit of the file. */
-export class GuardedDxf {
+export class GuardedDxf implements DxfFile {
   readonly #unit: LengthUnit
   readonly #drawing = new Drawing()
   readonly #layers = new Map<string, Layer>()

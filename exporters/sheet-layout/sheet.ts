@@ -1,7 +1,7 @@
 /**
  * Several parts on one sheet, each with its title below it.
  */
-import type { Bounds, Point } from '../../geometry/index.ts'
+import type { Bounds, Chain, Point } from '../../geometry/index.ts'
 import { boxOfNothing, type Drawing, stretch, type Words, wordsBox } from '../drawing/drawing.ts'
 import { CAPITAL_HEIGHT, fitLine } from '../words/width.ts'
 import { arrange } from './arrange.ts'
@@ -19,6 +19,8 @@ export interface Sheet {
   readonly placed: readonly PlacedDrawing[]
   /** The box of all drawings and captions, mm. */
   readonly extent: Bounds
+  /** The edge of the stock, never cut, where parts are laid out on some. */
+  readonly stock?: Chain
 }
 
 /** Heights of the capitals of the three lines under a part, and the smallest that can be read, mm. */

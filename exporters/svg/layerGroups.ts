@@ -1,11 +1,13 @@
 /** A part's layers as groups of an SVG, each with a title that says what its lines mean. */
 import { type Circle, type Contour, line } from '../../geometry/index.ts'
+import { isCutPart } from '../cutting/cut-part.ts'
 import type { Drawing, Layer } from '../drawing/drawing.ts'
 import { type LayerStyle, LINE_TYPES, styleOf } from '../drawing/layers.ts'
 import { numberText } from '../numbers.ts'
 import { CAPITAL_HEIGHT } from '../words/width.ts'
 import { type Attributes, element, idFrom, type Markup, textNode, titleElement } from './element.ts'
 import type { OnPaper } from './paper.ts'
+import type { Purpose } from './purposes.ts'
 import { shapeElement } from './shape.ts'
 import { textElement } from './textElement.ts'
 
@@ -16,26 +18,27 @@ export const CENTRES = { name: 'CENTRES', meaning: 'middle of a hole to drill: p
 const BEYOND_HOLE = 1
 
 /** Colour, real width and line type of a layer's lines. */
-export function strokeOf(style: LayerStyle): Attributes {
-  const { pattern } = LINE_TYPES[style.lineType]
+export function strokeOf(style: LayerStyle, purpose: Purpose): Attributes {
+  const { pattern } = LINE_TYPES[purpose.dashes ? style.lineType : 'CONTINUOUS']
   const dashes = pattern.map((length) => numberText(length, 'A dash')).join(' ')
   return {
     fill: 'none',
-    stroke: style.ink,
-    'stroke-width': numberText(style.width, 'Width of a line'),
+    stroke: purpose.ink[style.kind],
+    'stroke-width': numberText(purpose.width ?? style.width, 'Width of a line'),
     'stroke-dasharray': dashes === '' ? undefined : dashes,
   }
 }
 
-function layerGroup(layer: Layer, part: string, paper: OnPaper): Markup {
+function layerGroup(layer: Layer, { part }: Drawing, paper: OnPaper, purpose: Purpose): Markup {
   const style = styleOf(layer.kind)
-  const lines = layer.contours.map((contour) => shapeElement(paper.contour(contour)))
+  const place = isCutPart(part) ? paper.path : paper.contour
+  const lines = layer.contours.map((contour) => shapeElement(place(contour)))
   const words = layer.words.map((line) => {
     const { at, turn, height, text } = paper.words(line)
-    return textElement(at.x, at.y, height / CAPITAL_HEIGHT, text, { turn, colour: style.ink })
+    return textElement(at.x, at.y, height / CAPITAL_HEIGHT, text, { turn, colour: purpose.ink[style.kind] })
   })
-  const stroke = lines.length > 0 ? strokeOf(style) : {}
-  return element('g', { id: idFrom(part, layer.name), ...stroke }, [
+  const stroke = lines.length > 0 ? strokeOf(style, purpose) : {}
+  return element('g', { id: idFrom(part.id, layer.name), ...stroke }, [
     titleElement(`${layer.name}: ${layer.meaning}`),
     ...lines,
     ...words,
@@ -47,7 +50,7 @@ function isCircle(contour: Contour): contour is Circle {
 }
 
 /** One cross for each place that is drilled, as wide as the widest hole there. */
-function centreCrosses(drawing: Drawing, paper: OnPaper): Markup[] {
+function centreCrosses(drawing: Drawing, paper: OnPaper, purpose: Purpose): Markup[] {
   const widest = new Map<string, Circle>()
   for (const hole of drawing.layers
     .filter((layer) => layer.kind === 'drill')
@@ -68,7 +71,10 @@ function centreCrosses(drawing: Drawing, paper: OnPaper): Markup[] {
   return [
     element(
       'g',
-      { id: idFrom(drawing.part.id, CENTRES.name), ...strokeOf({ ...datum, lineType: 'CONTINUOUS' }) },
+      {
+        id: idFrom(drawing.part.id, CENTRES.name),
+        ...strokeOf({ ...datum, lineType: 'CONTINUOUS' }, purpose),
+      },
       [titleElement(`${CENTRES.name}: ${CENTRES.meaning}`), ...crosses],
     ),
   ]
@@ -79,12 +85,14 @@ function centreCrosses(drawing: Drawing, paper: OnPaper): Markup[] {
  *
  * @param facts one sentence about the part, which readers of the file hear
  */
-export function partGroup(drawing: Drawing, facts: string, paper: OnPaper): Markup {
+export function partGroup(drawing: Drawing, facts: string, paper: OnPaper, purpose: Purpose): Markup {
   const { part, layers } = drawing
   return element('g', { id: idFrom('part', part.id) }, [
     titleElement(part.title),
     element('desc', {}, [textNode(facts)]),
-    ...centreCrosses(drawing, paper),
-    ...layers.map((layer) => layerGroup(layer, part.id, paper)),
+    ...(purpose.crosses ? centreCrosses(drawing, paper, purpose) : []),
+    ...layers
+      .filter(({ kind }) => !purpose.without.includes(kind))
+      .map((layer) => layerGroup(layer, drawing, paper, purpose)),
   ])
 }

@@ -8,6 +8,7 @@ import { lengthLabel } from '../numbers.ts'
 import { BOLD, fitLine, textWidth } from '../words/width.ts'
 import { element, type Markup, titleElement } from './element.ts'
 import { CENTRES, strokeOf } from './layerGroups.ts'
+import type { Purpose } from './purposes.ts'
 import { shapeElement } from './shape.ts'
 import { INK, textElement } from './textElement.ts'
 
@@ -38,7 +39,7 @@ function holesOf(layers: readonly Layer[]): string {
     .join(', ')
 }
 
-function entriesOf(layers: readonly Layer[]): Entry[] {
+function entriesOf(layers: readonly Layer[], purpose: Purpose): Entry[] {
   const byName = new Map<string, Layer[]>()
   for (const layer of [...layers].sort(inWorkingOrder)) {
     if (layer.contours.length === 0) continue
@@ -46,15 +47,15 @@ function entriesOf(layers: readonly Layer[]): Entry[] {
   }
   const entries = [...byName].map(([name, same]): Entry => {
     const { kind, meaning } = same[0] as Layer
-    const stroke = strokeOf(styleOf(kind))
+    const stroke = strokeOf(styleOf(kind), purpose)
     return {
       name,
       meaning: kind === 'drill' ? `${meaning}: ${holesOf(same)}` : meaning,
       swatch: (x, y) => [shapeElement(line({ x, y }, { x: x + SWATCH, y }), stroke)],
     }
   })
-  if (!layers.some((layer) => layer.kind === 'drill')) return entries
-  const stroke = strokeOf({ ...styleOf('datum'), lineType: 'CONTINUOUS' })
+  if (!purpose.crosses || !layers.some((layer) => layer.kind === 'drill')) return entries
+  const stroke = strokeOf({ ...styleOf('datum'), lineType: 'CONTINUOUS' }, purpose)
   const middle = SWATCH / 2
   const cross: Entry = {
     ...CENTRES,
@@ -67,8 +68,8 @@ function entriesOf(layers: readonly Layer[]): Entry[] {
 }
 
 /** Height of the legend for these layers, mm. */
-export function legendHeight(layers: readonly Layer[]): number {
-  return entriesOf(layers).length * STEP
+export function legendHeight(layers: readonly Layer[], purpose: Purpose): number {
+  return entriesOf(layers, purpose).length * STEP
 }
 
 /**
@@ -77,8 +78,14 @@ export function legendHeight(layers: readonly Layer[]): number {
  * @param y mm, upper edge
  * @param width mm there is; words that do not fit are set smaller
  */
-export function legend(layers: readonly Layer[], x: number, y: number, width: number): Markup {
-  const entries = entriesOf(layers)
+export function legend(
+  layers: readonly Layer[],
+  purpose: Purpose,
+  x: number,
+  y: number,
+  width: number,
+): Markup {
+  const entries = entriesOf(layers, purpose)
   const nameWidth = Math.max(...entries.map((entry) => textWidth(entry.name, SIZE) * BOLD))
   const nameAt = x + SWATCH + GAP
   const meaningAt = nameAt + nameWidth + GAP

@@ -7,10 +7,13 @@
 import type { Bounds, Point } from '../../geometry/index.ts'
 import type { Layer } from '../drawing/drawing.ts'
 import { numberText } from '../numbers.ts'
+import type { SheetOptions } from '../sheet-layout/facts.ts'
 import { BAR_END, BAR_LENGTH, BAR_SIDE, checkBars } from './bars.ts'
 import { element, type Markup, textNode, titleElement } from './element.ts'
 import { legend, legendHeight } from './legend.ts'
 import { type OnPaper, ontoPaper } from './paper.ts'
+import { PURPOSES, type Purpose, SVG_PURPOSES, type SvgPurpose, type SvgWords } from './purposes.ts'
+import { inSingleLines } from './singleLines.ts'
 import { BLOCK_WIDTH, type Row, titleBlock, titleBlockHeight } from './titleBlock.ts'
 
 /** Free edge all round, mm: more than any usual printer leaves white. */
@@ -31,12 +34,68 @@ export interface PageContent {
   /** Layers that the legend explains. */
   readonly layers: readonly Layer[]
   readonly titleRows: readonly Row[]
+  /** Free edge of a page without furniture, mm. */
+  readonly margin?: number
   /** The drawings, once it is known where they lie. */
   draw(paper: OnPaper): readonly Markup[]
 }
 
+/** What a page is for, and how words are written on it. */
+export interface SvgOptions extends SheetOptions {
+  /** Print unless stated. */
+  readonly purpose?: SvgPurpose | undefined
+  /** As the purpose has them unless stated. */
+  readonly words?: SvgWords | undefined
+}
+
 /** @returns the whole SVG document as text, with a line break at its end */
-export function page(content: PageContent): string {
+export function page(content: PageContent, options: SvgOptions): string {
+  const purpose = purposeOf(options)
+  const markup = purpose.furniture ? furnished(content, purpose) : bare(content)
+  const lines = (options.words ?? purpose.words) === 'single lines'
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${lines ? inSingleLines(markup, purpose.width) : markup}\n`
+}
+
+/** The settings of a page. @throws for a purpose that there is not */
+export function purposeOf({ purpose = 'print' }: SvgOptions): Purpose {
+  const found = PURPOSES[purpose]
+  if (found === undefined)
+    throw new Error(`"${String(purpose)}" is not what an SVG can be for: ${SVG_PURPOSES.join(', ')}.`)
+  return found
+}
+
+/** Only what is drawn, in a page a little larger: its size is told in its description. */
+function bare(content: PageContent): string {
+  const { minX, minY, maxX, maxY } = content.extent
+  const margin = content.margin ?? MARGIN / 2
+  const across = numberText(maxX - minX + 2 * margin, 'Width of the page')
+  const down = numberText(maxY - minY + 2 * margin, 'Height of the page')
+  const paper = ontoPaper({ x: minX, y: maxY }, { x: margin, y: margin })
+  return svg(content, across, down, content.draw(paper))
+}
+
+function svg(content: PageContent, width: string, height: string, inside: readonly Markup[]): string {
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      version: '1.1',
+      width: `${width}mm`,
+      height: `${height}mm`,
+      viewBox: `0 0 ${width} ${height}`,
+      role: 'img',
+      'aria-labelledby': 'title description',
+      'font-family': 'sans-serif',
+    },
+    [
+      titleElement(content.title, 'title'),
+      element('desc', { id: 'description' }, [textNode(content.description)]),
+      ...inside,
+    ],
+  ).markup
+}
+
+function furnished(content: PageContent, purpose: Purpose): string {
   const width = content.extent.maxX - content.extent.minX
   const height = content.extent.maxY - content.extent.minY
   const roomX = Math.max(width, BLOCK_WIDTH, BAR_LENGTH + BAR_END)
@@ -48,7 +107,7 @@ export function page(content: PageContent): string {
 
   const below = barsAt + BAR_SIDE + GAP / 2
   const beside = roomX >= BLOCK_WIDTH + GAP + LEGEND_WIDTH
-  const keyHeight = legendHeight(content.layers)
+  const keyHeight = legendHeight(content.layers, purpose)
   const blockHeight = titleBlockHeight(content.titleRows)
   const block = beside
     ? { x: left + roomX - BLOCK_WIDTH, y: below }
@@ -60,30 +119,14 @@ export function page(content: PageContent): string {
   const pageWidth = numberText(Math.ceil(left + roomX + MARGIN), 'Width of the page')
   const pageHeight = numberText(Math.ceil(end + MARGIN), 'Height of the page')
   const paper = ontoPaper({ x: content.extent.minX, y: content.extent.maxY }, upperLeft)
-  const root = element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      version: '1.1',
-      width: `${pageWidth}mm`,
-      height: `${pageHeight}mm`,
-      viewBox: `0 0 ${pageWidth} ${pageHeight}`,
-      role: 'img',
-      'aria-labelledby': 'title description',
-      'font-family': 'sans-serif',
-    },
-    [
-      titleElement(content.title, 'title'),
-      element('desc', { id: 'description' }, [textNode(content.description)]),
-      element('g', { id: 'sheet' }, [
-        titleElement('SHEET: never cut'),
-        checkBars(left, barsAt, 'across'),
-        checkBars(MARGIN + BAR_SIDE, bottom, 'up'),
-        legend(content.layers, left, below, legendWidth),
-        titleBlock(content.titleRows, block.x, block.y),
-      ]),
-      ...content.draw(paper),
-    ],
-  )
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${root.markup}\n`
+  return svg(content, pageWidth, pageHeight, [
+    element('g', { id: 'sheet' }, [
+      titleElement('SHEET: never cut'),
+      checkBars(left, barsAt, 'across'),
+      checkBars(MARGIN + BAR_SIDE, bottom, 'up'),
+      legend(content.layers, purpose, left, below, legendWidth),
+      titleBlock(content.titleRows, block.x, block.y),
+    ]),
+    ...content.draw(paper),
+  ])
 }

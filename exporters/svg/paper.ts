@@ -4,13 +4,15 @@
  * This is the one place where y is turned over. Turning over also turns every arc and every line of
  * words the other way round, so all three happen here together; letters themselves are never mirrored.
  */
-import { type Contour, mirrorX, move, type Point } from '../../geometry/index.ts'
+import { type Contour, mirrorX, move, type Point, reversed } from '../../geometry/index.ts'
 import type { Words } from '../drawing/drawing.ts'
 
 /** Drawn things as the paper has them: mm from its upper left corner, y down. */
 export interface OnPaper {
   point(point: Point): Point
   contour(contour: Contour): Contour
+  /** The same for a tool's path, run on paper the way the tool runs on the wood. */
+  path(contour: Contour): Contour
   words(words: Words): Words
 }
 
@@ -22,9 +24,15 @@ export interface OnPaper {
  */
 export function ontoPaper(anchor: Point, at: Point): OnPaper {
   const point = ({ x, y }: Point): Point => ({ x: x - anchor.x + at.x, y: anchor.y - y + at.y })
+  const onto = (contour: Contour) => move(mirrorX(contour), at.x - anchor.x, at.y + anchor.y)
   return {
     point,
-    contour: (contour) => move(mirrorX(contour), at.x - anchor.x, at.y + anchor.y),
+    contour: onto,
+    // Turning over ran a closed chain backwards, to keep it counter-clockwise by its numbers.
+    path: (contour) => {
+      const turned = onto(contour)
+      return turned.shape === 'chain' && turned.closed ? reversed(turned) : turned
+    },
     words: (words) => ({ ...words, at: point(words.at), turn: -words.turn }),
   }
 }

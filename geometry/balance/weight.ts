@@ -1,5 +1,6 @@
 /** What an instrument weighs, piece by piece, and where each piece has its middle. Grams, millimetres. */
 
+import { insidePiecesOf, isWood } from '../box/inside-pieces.ts'
 import { lidStuffOf } from '../loads/lid-loads.ts'
 import { loadsOf } from '../loads/loads.ts'
 import { slopeOf, woodOf } from '../loads/neck-pieces.ts'
@@ -83,6 +84,11 @@ function boxPieces(layout: Layout): Piece[] {
     ),
     side('bass wall', walls.bass),
     side('treble wall', walls.treble),
+    ...insidePiecesOf(layout).map(({ piece, box: room }) =>
+      isWood(piece)
+        ? wooden(piece.id, stuff, piece.long * piece.wide * piece.tall, (room.minX + room.maxX) / 2)
+        : weighed(piece.id, design.balance.hardware, (room.minX + room.maxX) / 2),
+    ),
   ]
 }
 
@@ -127,7 +133,7 @@ function neckPieces(layout: Layout): Piece[] {
   if (neck.block) {
     const { minX, maxX, minY, maxY } = neck.block
     const high = Math.max(0, Math.min(neck.bottom, box.lidBottom) - box.baseTop)
-    pieces.push(wooden('block', wood, (maxX - minX) * (maxY - minY) * high, (minX + maxX) / 2))
+    pieces.push(wooden('neck block', wood, (maxX - minX) * (maxY - minY) * high, (minX + maxX) / 2))
   }
   const { brace } = design
   if (brace.height > 0) {

@@ -1,10 +1,14 @@
 /** The one list of rules. A new rule is one file in `rules/` and one line here. */
 import type { Rule } from './finding.ts'
+import { artworkKept } from './rules/artwork.ts'
 import { balanceNearWall, headDrops } from './rules/balance.ts'
 import { betweenOpenings } from './rules/between-openings.ts'
 import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } from './rules/blank.ts'
+import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
+import { insideClearOfNeck, insideFits, neckBlockHeight, openingToInside } from './rules/inside.ts'
+import { hingeParallel, lidClears, lidReach } from './rules/lid-opens.ts'
 import { neckLeft } from './rules/neck-left.ts'
 import { actionChange, headRoot, neckBow, neckGivesWay, neckStress, nutRise } from './rules/neck-load.ts'
 import { openingToEdge } from './rules/opening-to-edge.ts'
@@ -108,7 +112,17 @@ export const RULES: readonly Rule[] = [
   actionAsWanted,
   saddleLineOff,
   saddleFreeBand,
+  toolFits,
+  webLeft,
   partsClear,
   balanceNearWall,
   headDrops,
+  lidClears,
+  lidReach,
+  hingeParallel,
+  openingToInside,
+  insideFits,
+  insideClearOfNeck,
+  neckBlockHeight,
+  artworkKept,
 ]

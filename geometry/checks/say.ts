@@ -19,6 +19,7 @@ export interface Say {
 /** Speech for one design. Example: `sayFor(design).length(25.4)` is `1 in` on an inch rule. */
 export function sayFor(design: Design): Say {
   const byId = new Map(design.things.map((thing) => [thing.id, thing]))
+  const others = otherNames(design)
   return {
     length: (mm) => formatLength(mm, design.units, { unit: true }),
     angle: (degrees) => formatAngle((degrees * Math.PI) / 180),
@@ -31,10 +32,21 @@ export function sayFor(design: Design): Say {
     thing: (id) => {
       const thing = byId.get(id)
       // Strings and holes are numbered; what an instrument has only one of takes an article.
+      const other = others?.get(id)
+      if (other) return other
       if (!thing) return /\d$/.test(id) ? id : `the ${id}`
       return thing.name ? `“${thing.name}”` : `${kindOf(thing.kind).title.toLowerCase()} ${id}`
     },
   }
+}
+
+/** Pieces inside and pictures by their names; `null` where there are none. */
+function otherNames({ box, artwork }: Design): ReadonlyMap<string, string> | null {
+  if (box.inside.length === 0 && artwork.length === 0) return null
+  return new Map([
+    ...box.inside.map(({ id, name, sort }) => [id, name ? `“${name}”` : `${sort} ${id}`] as const),
+    ...artwork.map(({ id, name }) => [id, name ? `“${name}”` : `artwork ${id}`] as const),
+  ])
 }
 
 /** The first letter of a sentence. */

@@ -86,6 +86,8 @@ export const ENTRY_LISTS = [
   'photos',
   'record.built',
   'record.history',
+  'box.inside',
+  'artwork',
 ] as const
 
 function collect(node: Node, prefix: string, shallow: boolean): Field[] {

@@ -115,6 +115,21 @@ export const LIMITS = {
     label: 'Depth of a rim',
     why: 'As a share of the face’s thickness; deeper leaves too little. Common practice.',
   } as Limit,
+  openingToInside: mm(
+    6,
+    'Opening to a block or batten',
+    'Nearer, a hole shows it, or is stopped up. Common practice.',
+  ),
+  blockTouches: mm(
+    0.5,
+    'Neck block to what lies on it',
+    'A block under the neck is glued in where it just touches. Common practice.',
+  ),
+  lidClear: mm(
+    0.5,
+    'Room round a lid that opens',
+    'At every angle, to neck, blocks and walls. Common practice.',
+  ),
   rimLedge: mm(3, 'Ledge of a rim', 'Narrower, a ring has nothing to sit on. Common practice.'),
   sideAngleAtSaddle: {
     value: 3,

@@ -3,6 +3,7 @@ import type { z } from 'zod'
 import { KINDS } from '../kinds/kinds.ts'
 import { lidStuffNamed, woodNamed } from '../neck/named-woods.ts'
 import { idPattern } from './place.ts'
+import { pieceFaults } from './read-pieces.ts'
 import { type Design, designSchema, VERSION } from './schema.ts'
 
 /** Where something is wrong in a file, and a sentence: what was read, what is wrong, what would do. */
@@ -83,7 +84,7 @@ function beyondSchema(design: Design): DesignReading {
         sentence: `The id "${thing.id}" is already that of things[${first}]; every thing needs its own.`,
       })
   })
-  faults.push(...woodFaults(design))
+  faults.push(...pieceFaults(design), ...woodFaults(design))
   return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
 }
 

@@ -8,7 +8,9 @@ import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
 import { balance } from './sections/balance.ts'
 import { box } from './sections/box.ts'
+import { cutting } from './sections/cutting.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
+import { artwork } from './sections/inside.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { photo } from './sections/photos.ts'
 import { nut, scale, strings } from './sections/playing.ts'
@@ -79,7 +81,9 @@ export const designSchema = z.strictObject({
   tailpiece,
   stringing,
   brace,
+  cutting,
   balance,
+  artwork,
   things: z.array(thing).max(10000).default([]),
   photos: z
     .array(photo)

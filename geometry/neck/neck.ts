@@ -122,8 +122,9 @@ function boxCuts(design: Design, box: BoxLayout, x1: number, top: number): NeckC
   const { neck, box: stated } = design
   const onWalls = stated.lid.fit === 'on the walls'
   const through = neck.ends === 'through the box'
-  const from = onWalls ? box.x0 : box.insideX0
-  const to = through ? (onWalls ? box.x1 : box.insideX1) : x1
+  const { gap } = stated.lid
+  const from = onWalls ? box.x0 - gap : box.insideX0
+  const to = through ? (onWalls ? box.x1 + gap : box.insideX1) : x1
   const cuts: NeckCut[] = []
   if (top > box.lidBottom) cuts.push({ x0: from, x1: to, top: box.lidBottom, of: 'notch' })
   const reliefTop = box.lidBottom - neck.relief

@@ -5,6 +5,8 @@ import { loadsOf } from '../loads/loads.ts'
 import { type Contour, move, rectangle, turn } from '../plane/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { stringAt } from '../solve/solve.ts'
+import { bevelLines } from './bevels.ts'
+import { keptLines } from './kept.ts'
 import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOf, flipOperation } from './sheet-frame.ts'
@@ -25,6 +27,7 @@ export function panelPart(layout: Layout, face: Face): Part {
   const operations = [
     ...layout.placed.filter((thing) => thing.face === face).flatMap(operationsOf),
     ...structure(layout, panel),
+    ...keptLines(layout, panel),
   ]
   return {
     id: face,
@@ -109,6 +112,7 @@ function lidLines(layout: Layout, panel: Panel): Operation[] {
         ]
       : []),
     datum({ x: minX, y: 0 }, { x: maxX, y: 0 }, 'Centreline'),
+    ...bevelLines(design.box.lid, panel),
     ...(neckTo - minX > SHORTEST_LINE
       ? [
           datum({ x: minX, y: -half }, { x: neckTo, y: -half }, 'Neck under the lid'),
@@ -162,7 +166,8 @@ function insideLines(layout: Layout, panel: Panel): Operation[] {
 function neckSlot(layout: Layout, panel: Panel): Operation[] {
   const slot = layout.neck.slots.find((one) => one.face === panel.face)
   if (!slot || slot.depth <= 0) return []
-  const height = layout.real ? slot.depth + slot.wallLeftBelow : -panel.bounds.minY
+  // Of a box whose lid and base meet nothing is left of a wall; the checks say so, the drawing stays a drawing.
+  const height = Math.max(layout.real ? slot.depth + slot.wallLeftBelow : -panel.bounds.minY, SHORTEST_LINE)
   const depth = slot.depth >= height ? height + RUN_OUT : slot.depth
   return [cut(rectangle(-slot.width / 2, -depth, slot.width / 2, RUN_OUT), 'Neck slot')]
 }

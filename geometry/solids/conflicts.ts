@@ -25,7 +25,7 @@ export const conflictsOf = remembered((layout: Layout): readonly Conflict[] => {
   for (const placed of layout.placed) {
     for (const a of bodiesOf(layout, placed)) {
       for (const b of solidsNear(layout, a.box, LOOK_AROUND)) {
-        if (meantTo(a, b) || (isThing(b) && b.of < a.of)) continue
+        if (meantTo(a, b) || (b.face !== undefined && isThing(b) && b.of < a.of)) continue
         const measured = roomBetween(a, b)
         if (measured.room > LOOK_AROUND) continue
         const key = `${a.of} ${b.of}`

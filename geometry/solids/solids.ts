@@ -7,6 +7,7 @@ import { neighbours } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
 import { boxesNear, planOf } from './between.ts'
 import { thingSolids } from './bodies.ts'
+import { insideSolids } from './inside.ts'
 import type { Box3, Solid } from './solid.ts'
 import { braceSolids, neckSolids, panelSolids, stringSolids, tailHoleSolids } from './structure.ts'
 
@@ -14,6 +15,7 @@ const SOURCES: readonly ((layout: Layout) => readonly Solid[])[] = [
   panelSolids,
   neckSolids,
   braceSolids,
+  insideSolids,
   tailHoleSolids,
   thingSolids,
 ]

@@ -1,6 +1,8 @@
 /** What is left of the inside of a box once neck, blocks, braces and hardware have taken their room. mm³. */
 import { neckVolume } from '../balance/neck-volume.ts'
 import { area } from '../plane/index.ts'
+import { thingSolids } from '../solids/bodies.ts'
+import { insideSolids } from '../solids/inside.ts'
 import type { Layout } from '../solve/layout.ts'
 
 export interface Taken {
@@ -25,7 +27,7 @@ const cornerLoss = (radius: number) => (4 - Math.PI) * radius * radius
  * glue, wires and the gaps of a loose lid are left out.
  */
 export function insideOf(layout: Layout): Inside {
-  const { box, design, neck, placed } = layout
+  const { box, design, neck } = layout
   const long = Math.max(0, box.insideX1 - box.insideX0)
   const wide = Math.max(0, box.insideTreble - box.insideBass)
   const high = Math.max(0, box.lidBottom - box.baseTop)
@@ -40,16 +42,27 @@ export function insideOf(layout: Layout): Inside {
   if (neck.block) {
     const { minX, maxX, minY, maxY } = neck.block
     take(
-      'block',
+      'neck block',
       (maxX - minX) * (maxY - minY) * Math.max(0, Math.min(neck.bottom, box.lidBottom) - box.baseTop),
     )
   }
   const { brace } = design
   if (brace.height > 0) take('brace', brace.height * brace.width * (brace.runs === 'across' ? wide : long))
-  for (const one of placed) {
-    if (one.kind.overWall === 'meant' || one.face !== 'lid') continue
-    take(one.thing.id, area(one.footprint) * Math.max(0, one.reach - design.box.lid.thickness))
+  for (const { of, box: room } of insideSolids(layout))
+    take(of, (room.maxX - room.minX) * (room.maxY - room.minY) * (room.maxZ - room.minZ))
+  const byThing = new Map<string, number>()
+  for (const { of, sort, axis, contour, from, to } of thingSolids(layout)) {
+    if (sort !== 'hardware') continue
+    const [low, high] =
+      axis === 'z'
+        ? [box.baseTop, box.lidBottom]
+        : axis === 'y'
+          ? [box.insideBass, box.insideTreble]
+          : [box.insideX0, box.insideX1]
+    const deep = Math.max(0, Math.min(to, high) - Math.max(from, low))
+    byThing.set(of, (byThing.get(of) ?? 0) + area(contour) * deep)
   }
+  for (const [id, volume] of byThing) take(id, volume)
   const sum = taken.reduce((total, one) => total + one.volume, 0)
   return { empty, taken, air: Math.max(0, empty - sum) }
 }

@@ -201,3 +201,73 @@ describe('templates are not written', () => {
     expect(out).toContain('The hand is not stated in box.json')
   })
 })
+
+describe('templates for machines', () => {
+  const laser = ['--set', 'cutting.process=laser']
+  const width = (svg: string) => Number(/ width="([\d.]+)mm"/.exec(svg)?.[1])
+
+  test('follow the kerf that the design states, and say so; --as-drawn leaves it out', async () => {
+    const bench = new Bench()
+    const file = bench.put('box.json', sound())
+    const only = ['--svg', '--part', 'base', '--for', 'laser']
+    const { out } = await bench.run(
+      'templates',
+      file,
+      '--out',
+      'a',
+      ...only,
+      ...laser,
+      '--set',
+      'cutting.kerf=1mm',
+    )
+    expect(out).toContain('Lines are the middle of the tool: laser, kerf 1.0 mm.')
+    await bench.run('templates', file, '--out', 'b', ...only, ...laser, '--as-drawn')
+    const [cut, drawn] = [bench.read('a/tea-box-base.svg'), bench.read('b/tea-box-base.svg')]
+    expect(width(cut) - width(drawn)).toBeCloseTo(1, 9)
+    expect(cut).toContain('openings run counter-clockwise, outlines clockwise')
+    expect(cut).not.toMatch(/<text|DATUM|NOTES|stroke-dasharray="[1-9]/)
+  })
+
+  test('lay parts out on sheets, or say which is larger than the stock and write nothing', async () => {
+    const bench = new Bench()
+    const file = bench.put('box.json', sound())
+    const { out } = await bench.run('templates', file, '--out', 'cut', '--sheets', '--dxf', '--r12')
+    expect(out).toMatch(/Sheet 1 of \d, .* % full: /)
+    expect(bench.read('cut/tea-box-sheet-1.dxf')).toContain('AC1009')
+    const small = await bench.run(
+      'templates',
+      file,
+      '--out',
+      'none',
+      '--sheets',
+      '--set',
+      'cutting.sheetLength=90mm',
+    )
+    expect(small.code).toBe(2)
+    expect(small.err).toMatch(/Lid is .* Take a larger sheet/)
+    expect(bench.files().some((name) => name.startsWith('none'))).toBe(false)
+  })
+
+  test('a test piece for a laser; cut by hand there is none', async () => {
+    const bench = new Bench()
+    const file = bench.put('box.json', sound())
+    await bench.run('templates', file, '--out', 'cut', '--test-piece', '4mm', '--svg', ...laser)
+    expect(bench.files('cut')).toEqual(['cut/tea-box-test-piece.svg'])
+    const hand = await bench.run('templates', file, '--out', 'no', '--test-piece', '4mm')
+    expect([hand.code, hand.err]).toEqual([2, expect.stringContaining('cut by hand')])
+    const thin = await bench.run('templates', file, '--out', 'no', '--test-piece', '0.3mm', ...laser)
+    expect([thin.code, thin.err]).toEqual([2, expect.stringContaining('too thin')])
+    expect(bench.files().some((name) => name.startsWith('no'))).toBe(false)
+  })
+
+  test('a kerf wider than a hole is a stop; written all the same the hole is a mark', async () => {
+    const bench = new Bench()
+    const file = bench.put('box.json', sound())
+    const wide = [...laser, '--set', 'cutting.kerf=5mm', '--svg', '--part', 'tail-strip', '--out', 'cut']
+    const stopped = await bench.run('templates', file, ...wide)
+    expect([stopped.code, stopped.err]).toEqual([1, expect.stringContaining('the kerf is 5.00 mm wide')])
+    const { code, out } = await bench.run('templates', file, ...wide, '--despite-stops')
+    expect(code).toBe(0)
+    expect(out).toContain('drawn as a mark, to be cut by hand')
+  })
+})

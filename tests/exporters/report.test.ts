@@ -25,6 +25,7 @@ const VARIED = [
     scale: { start: 'zero fret', fretless: true },
     neck: { ends: 'at a block' },
     balance: { held: 'by a strap' },
+    box: { lid: { kind: 'hinged', hingeEdge: 'neck end' } },
     board: { fitted: false },
     tailpiece: { at: 'the lid', holes: 2 },
     headstock: { bassTuners: 1, trebleTuners: 1 },
@@ -45,6 +46,7 @@ const VARIED = [
     ],
     overruled: { 'tail-to-hold tailpiece neck': 'held by the lid' },
   }),
+  designOf({ box: { lid: { kind: 'sliding' } } }),
   designOf({
     box: {
       survey: {
@@ -67,7 +69,7 @@ describe('the keys of a report', () => {
     // Where a whole group may be missing, null stands under the group's own name.
     const groups = [
       ...['board', 'neck.block', 'neck.weakest', 'strings[].tail', 'strings[].post', 'strings[].pitch'],
-      ...['pull.spread', 'chord', 'air.note', 'weight.held', 'survey', 'findings[].measureAgain'],
+      ...['pull.spread', 'chord', 'air.note', 'weight.held', 'opening', 'survey', 'findings[].measureAgain'],
     ]
     expect([...found].filter((path) => !known.includes(path) && !groups.includes(path))).toEqual([])
   })

@@ -134,7 +134,8 @@ describe('for every design', { timeout: PATIENCE }, () => {
 
   test('what a finding is about is a thing, or a name that no thing can bear', () => {
     forEveryDesign((design) => {
-      const ids = new Set<string>(design.things.map((one) => one.id))
+      const named = [...design.things, ...design.box.inside, ...design.artwork]
+      const ids = new Set<string>(named.map((one) => one.id))
       const names = new Set(check(solve(design)).flatMap((one) => one.about))
       return [...names].filter((name) => !ids.has(name) && isLegalId(name))
     })

@@ -6,6 +6,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { drawPart } from '../../exporters/drawing/drawing.ts'
 import { LAYER_TABLE } from '../../exporters/drawing/layers.ts'
+import { r12Name } from '../../exporters/dxf/r12.ts'
 import { writeDxf, writeDxfSheet } from '../../exporters/index.ts'
 import { bounds } from '../../geometry/index.ts'
 import { needEzdxf, PYTHON } from '../support/outsideTools.ts'
@@ -87,6 +88,17 @@ describe('read by ezdxf', () => {
       }
     },
   )
+
+  test.each(allParts)('$id in release 12 passes the audit, every contour in its place', (part) => {
+    const found = readByEzdxf(writeDxf(part, { ...options, release: '12' }))
+    expect({ errors: found.errors, fixes: found.fixes }).toEqual({ errors: [], fixes: [] })
+    expect(found).toMatchObject({ version: 'AC1009', units: 4 })
+    for (const { name, contours } of drawPart(part, 'mm').layers) {
+      expect(worstError(contours.map(drawnOf), drawnOn(found, r12Name(name)))).toBeLessThan(MICROMETRE)
+    }
+    const box = bounds(part.outline)
+    expect(found.extents[1][0]).toBeGreaterThanOrEqual(box.maxX - MICROMETRE)
+  })
 
   test.each(['mm', 'inches'] as const)('the sheet of all parts in %s passes the audit', (units) => {
     const found = readByEzdxf(writeDxfSheet(allParts, { ...options, units }))

@@ -23,6 +23,9 @@ def entity(e):
     if e.dxftype() == "LWPOLYLINE":
         out["closed"] = e.closed
         out["segments"] = [segment(part) for part in e.virtual_entities()]
+    elif e.dxftype() == "POLYLINE":
+        out["closed"] = e.is_closed
+        out["segments"] = [segment(part) for part in e.virtual_entities()]
     elif e.dxftype() == "LINE":
         out["segments"] = [segment(e)]
     elif e.dxftype() == "CIRCLE":

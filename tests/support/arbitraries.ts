@@ -157,6 +157,8 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
         }),
         { maxLength: 4 },
       )
+    case 'list of solids':
+      return listOf('box.inside', 'piece', mood)
     case 'list of dates':
       return fc.array(
         fc.record({ who: words(120), when: words(60), strings: words(400), note: words(400) }),
@@ -166,6 +168,17 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
       throw new Error(`no random values for the field "${field.name}", which is of the sort "${field.unit}"`)
   }
 }
+
+/** A list whose entries have fields and an id of their own. */
+function listOf(list: string, id: string, mood: Mood): Arbitrary<object[]> {
+  const fields = fieldsOfEntry(list).filter(({ name, unit }) => name !== 'id' && unit !== 'list of corners')
+  return fc
+    .array(someOf(fields, [], 60, mood), { maxLength: mood === 'tame' ? 0 : 3 })
+    .map((entries) => entries.map((one, index) => ({ ...one, ...undrawn(one), id: `${id}--${index}` })))
+}
+
+/** An outline of one's own has its corners; here artwork has a plain shape instead. */
+const undrawn = (one: object) => ('shape' in one && one.shape === 'drawn' ? { shape: 'oval' } : {})
 
 /** Readings near enough to a box of the size that is usual, or of no box at all. */
 function readings(name: string, mood: Mood): Arbitrary<number[]> {
@@ -283,6 +296,7 @@ const design = (mood: Mood): Arbitrary<Design> =>
         things: things(mood),
         overruled,
         woods: fc.constant([OWN_WOOD]),
+        artwork: listOf('artwork', 'art', mood),
       }),
       ...sections().map((section) => {
         const share = section === 'limits' ? 5 : mood === 'tame' ? 20 : 40

@@ -51,6 +51,7 @@ function fromDxf(entity: DxfEntity): Entity {
       return { type, layer, drawn: { centre: { x, y }, radius: r } }
     case 'LINE':
       return { type, layer, drawn: bulgedSegments([entity.start ?? { x, y }, entity.end ?? { x, y }], false) }
+    case 'POLYLINE':
     case 'LWPOLYLINE':
       return { type, layer, drawn: bulgedSegments(entity.vertices ?? [], entity.closed === true) }
     case 'TEXT': {
@@ -98,6 +99,7 @@ function fromParser(entity: ParserEntity): Entity {
       return { type, layer, drawn: { centre: entity.center ?? nowhere, radius: entity.radius ?? Number.NaN } }
     case 'LINE':
       return { type, layer, drawn: bulgedSegments(entity.vertices ?? [], false) }
+    case 'POLYLINE':
     case 'LWPOLYLINE':
       return { type, layer, drawn: bulgedSegments(entity.vertices ?? [], entity.shape === true) }
     case 'TEXT': {

@@ -1,6 +1,8 @@
 /** The box as measured from outside. */
 import { z } from 'zod'
 import { length, oneOf, woodName } from '../fields.ts'
+import { inside } from './inside.ts'
+import { lidOpening } from './lid-opening.ts'
 import { survey } from './survey.ts'
 
 const wall = (label: string) =>
@@ -35,9 +37,9 @@ export const box = z
           label: 'Lid',
           help: 'Thickness of the lid, seen at a cut edge or a hole.',
         }),
-        kind: oneOf(['lift-off', 'glued'], 'lift-off', {
+        kind: oneOf(['lift-off', 'glued', 'hinged', 'sliding'], 'lift-off', {
           label: 'How the lid is held',
-          help: 'Lifts off (screws, pins, a tight fit), or glued for good.',
+          help: 'Lifts off (screws, pins, a tight fit), glued for good, swings on hinges, or slides out in grooves.',
         }),
         fit: oneOf(['on the walls', 'between the walls'], 'on the walls', {
           label: 'How the lid lies',
@@ -48,6 +50,7 @@ export const box = z
           help: 'Gap on each side of a lid let in between the walls.',
           when: { fit: ['between the walls'] },
         }),
+        ...lidOpening,
         stuff: woodName(
           'plywood',
           {
@@ -71,6 +74,7 @@ export const box = z
         }),
       })
       .prefault({}),
+    inside,
     survey,
   })
   .prefault({})

@@ -94,7 +94,11 @@ describe('the table of layers', () => {
   })
 
   test('tells open lines by their line type, closed ones that are cut by being continuous', () => {
-    const types = LAYER_TABLE.filter((style) => style.kind !== 'notes').map((style) => style.lineType)
+    // A tab lies along a line that is cut and is told from it by its width.
+    const drawn = LAYER_TABLE.filter(({ kind }) => kind !== 'notes' && kind !== 'tab')
+    const types = drawn.map((style) => style.lineType)
+    const tab = LAYER_TABLE.find(({ kind }) => kind === 'tab')
+    expect(tab?.width).toBeGreaterThanOrEqual(2 * Math.max(...drawn.map(({ width }) => width)))
     expect(types.filter((type) => type === 'CONTINUOUS')).toHaveLength(3)
     const broken = types.filter((type) => type !== 'CONTINUOUS')
     expect(new Set(broken).size).toBe(broken.length)

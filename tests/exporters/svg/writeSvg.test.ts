@@ -274,7 +274,7 @@ describe('the page', () => {
 describe('lines', () => {
   test('have the colour, the real width and the line type of the table, and are never filled', () => {
     const svg = readSvg(writeSvgSheet(allParts, options))
-    for (const style of LAYER_TABLE.filter(({ kind }) => kind !== 'notes')) {
+    for (const style of LAYER_TABLE.filter(({ kind }) => kind !== 'notes' && kind !== 'tab')) {
       const groups = [...svg.root.querySelectorAll('g[id]')].filter(({ id }) =>
         allParts.some(
           (part) => id === `${part.id}-${style.name}` || id.startsWith(`${part.id}-${style.name}-`),

@@ -52,7 +52,7 @@ describe('the inside', () => {
     })
     const by = new Map(inside.taken.map((one) => [one.what, one.volume]))
     // From the neck's underside at -19 down to the base at -51.
-    expect(by.get('block')).toBeCloseTo(40 * 50 * 32, 6)
+    expect(by.get('neck block')).toBeCloseTo(40 * 50 * 32, 6)
     expect(by.get('neck')).toBeCloseTo(60 * 38 * 15, 6)
   })
 

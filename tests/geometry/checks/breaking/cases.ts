@@ -1,8 +1,11 @@
 /** For every rule the designs that break it: `rules.test.ts` fails for a rule that has none. */
 import { BODY } from './body.ts'
 import type { Cases } from './case.ts'
+import { CUTTING } from './cutting.ts'
 import { ENDS } from './ends.ts'
 import { HARDWARE } from './hardware.ts'
+import { INSIDE } from './inside.ts'
+import { LID } from './lid.ts'
 import { LOADS } from './loads.ts'
 import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
@@ -18,6 +21,9 @@ export const CASES: Cases = {
   ...LOADS,
   ...SADDLE,
   ...BODY,
+  ...LID,
+  ...INSIDE,
   ...HARDWARE,
+  ...CUTTING,
   ...SURVEY,
 }

@@ -1,0 +1,181 @@
+/** Rules about blocks, liners, battens, hinges and clasps in the box; silent where none are stated. */
+import { type InsidePiece, insidePiecesOf, isWood, seenFrom } from '../../box/inside-pieces.ts'
+import { gap, nearest, rectangle } from '../../plane/index.ts'
+import { roomBetween, type Solid } from '../../solids/index.ts'
+import { insideSolids } from '../../solids/inside.ts'
+import { braceSolids, neckSolids } from '../../solids/structure.ts'
+import type { Layout } from '../../solve/layout.ts'
+import { gradeLeast, type Rule, type Where } from '../finding.ts'
+import { capital } from '../say.ts'
+
+/** How far behind a face something must lie for an opening before it not to be stopped up: as much as beside it. */
+export const openingToInside: Rule = {
+  name: 'opening-to-inside',
+  title: 'Opening to what stands inside',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['openingToInside'],
+  *measure(layout, limit) {
+    const pieces = insidePiecesOf(layout)
+    if (pieces.length === 0) return
+    const wanted = limit('openingToInside')
+    for (const { thing, kind, face, footprint } of layout.placed) {
+      // Screws are meant to find wood.
+      if (kind.overWall === 'meant') continue
+      const reach = layout.panels[face].thickness + wanted
+      for (const piece of pieces) {
+        const { outline, from, to } = seenFrom(layout, face, piece)
+        if (from >= reach || to <= 0) continue
+        const plan = rectangle(outline.minX, outline.minY, outline.maxX, outline.maxY)
+        const measured = gap(footprint, plan)
+        if (measured > 2 * wanted + LOOK_AROUND) continue
+        const ways = nearest(footprint, plan)
+        yield {
+          about: [thing.id, piece.piece.id],
+          measured,
+          limit: wanted,
+          grade: gradeLeast(measured, wanted, 0),
+          where: { view: face, from: ways.from, to: ways.to },
+        }
+      }
+    }
+  },
+  words({ measured, limit, about, grade }, say) {
+    const [who, what] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]
+    if (grade === 'stop')
+      return `${capital(who)} opens over ${what}, ${say.length(-(measured ?? 0))} of it. Move it away, or take the piece out.`
+    const room = `${capital(who)} lies ${say.length(measured ?? 0)} beside ${what}`
+    return grade === 'clear' ? `${room}.` : `${room}; ${say.length(limit ?? 0)} keep it open.`
+  },
+}
+
+/** Farther away than twice the limit and this nobody asks. */
+const LOOK_AROUND = 10
+
+const across = ({ box }: InsidePiece): Where => ({
+  view: 'plan',
+  from: { x: box.minX, y: box.minY },
+  to: { x: box.maxX, y: box.maxY },
+})
+
+export const insideFits: Rule = {
+  name: 'inside-fits',
+  title: 'What stands inside lies inside',
+  unit: 'mm',
+  wants: 'least',
+  limits: [],
+  *measure(layout) {
+    const { box } = layout
+    for (const one of insidePiecesOf(layout)) {
+      const sides: readonly (readonly [string, number])[] = [
+        ['neck-end wall', one.box.minX - box.insideX0],
+        ['tail-end wall', box.insideX1 - one.box.maxX],
+        ['bass wall', one.box.minY - box.insideBass],
+        ['treble wall', box.insideTreble - one.box.maxY],
+        ['base', one.box.minZ - box.baseTop],
+        ['lid', box.lidBottom - one.box.maxZ],
+      ]
+      const [side, measured] = sides.reduce((least, next) => (next[1] < least[1] ? next : least))
+      yield {
+        about: [one.piece.id],
+        measured,
+        limit: 0,
+        // Hinges and clasps are let into wood; blocks are not.
+        grade: measured >= -TOUCH ? 'clear' : isWood(one.piece) ? 'stop' : 'care',
+        where: across(one),
+        data: { side },
+      }
+    }
+  },
+  words({ measured, about, grade, data }, say) {
+    const who = capital(say.thing(about[0] ?? ''))
+    if (grade === 'clear')
+      return `${who} stands ${say.length(Math.max(0, measured ?? 0))} from the ${data?.side}.`
+    return `${who} reaches ${say.length(-(measured ?? 0))} into the ${data?.side}. Measure its place and size again.`
+  },
+}
+
+/** A tape measure's last tenth: what touches is let pass. */
+const TOUCH = 0.05
+
+export const insideClearOfNeck: Rule = {
+  name: 'inside-clear-of-neck',
+  title: 'Neck and brace clear of what stands inside',
+  unit: 'mm',
+  wants: 'least',
+  limits: [],
+  *measure(layout) {
+    if (insidePiecesOf(layout).length === 0) return
+    const structure = [...neckSolids(layout), ...braceSolids(layout)].filter((one) => one.part !== 'block')
+    for (const piece of insideSolids(layout)) {
+      const near = structure
+        .map((other) => ({ other, between: roomBetween(piece, other) }))
+        .reduce<{ other: Solid; between: ReturnType<typeof roomBetween> } | null>(
+          (least, next) => (!least || next.between.room < least.between.room ? next : least),
+          null,
+        )
+      if (!near || near.between.room > LOOK_AROUND) continue
+      const { room, from, to } = near.between
+      yield {
+        about: [piece.of, near.other.of],
+        measured: room,
+        limit: 0,
+        grade: room < -TOUCH ? 'stop' : 'clear',
+        where: { view: 'plan', from: { x: from.x, y: from.y }, to: { x: to.x, y: to.y } },
+      }
+    }
+  },
+  words({ measured, about, grade }, say) {
+    const [what, who] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]
+    if (grade === 'clear')
+      return `${capital(who)} passes ${what} with ${say.length(Math.max(0, measured ?? 0))} to spare.`
+    return `${capital(who)} runs ${say.length(-(measured ?? 0))} into ${what}. Take that much off the piece, or take it out.`
+  },
+}
+
+export const neckBlockHeight: Rule = {
+  name: 'neck-block-height',
+  title: 'Neck block up to what lies on it',
+  unit: 'mm',
+  wants: 'most',
+  limits: ['blockTouches'],
+  *measure(layout, limit) {
+    const wanted = limit('blockTouches')
+    for (const one of insidePiecesOf(layout)) {
+      if (one.piece.sort !== 'neck block') continue
+      const { over, at } = above(layout, one)
+      const room = at - one.box.maxZ
+      const measured = Math.abs(room)
+      yield {
+        about: [one.piece.id, over],
+        measured,
+        limit: wanted,
+        grade: measured <= wanted + 1e-9 ? 'clear' : room < 0 ? 'stop' : 'care',
+        where: {
+          view: 'section',
+          from: { x: (one.box.minX + one.box.maxX) / 2, y: one.box.maxZ },
+          to: { x: (one.box.minX + one.box.maxX) / 2, y: at },
+        },
+        data: { side: room < 0 ? 'over' : 'under', wants: one.piece.tall + room },
+      }
+    }
+  },
+  words({ measured, about, grade, data }, say) {
+    const [who, over] = [capital(say.thing(about[0] ?? '')), say.thing(about[1] ?? '')]
+    const off = say.length(measured ?? 0)
+    if (grade === 'clear') return `${who} ends ${off} ${data?.side} ${over}, where it just touches.`
+    const cure = `It is glued in at the height where it just touches: ${say.length(Number(data?.wants))} tall.`
+    return data?.side === 'over'
+      ? `${who} stands ${off} too tall: ${over} does not come down on it. ${cure}`
+      : `${who} ends ${off} under ${over} and carries nothing. ${cure}`
+  },
+}
+
+/** What lies on a block: the neck where it runs over it, else the lid. */
+function above({ neck, box, design }: Layout, { box: piece }: InsidePiece): { over: string; at: number } {
+  const half = design.neck.width / 2
+  const under = neck.stretches.some(({ x0, x1 }) => x0 < piece.maxX && x1 > piece.minX)
+  return under && piece.minY < half && piece.maxY > -half
+    ? { over: 'neck', at: neck.bottom }
+    : { over: 'lid', at: box.lidBottom }
+}

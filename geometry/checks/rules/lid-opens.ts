@@ -1,0 +1,165 @@
+/** Rules about a lid that opens; nothing is reckoned for one that lifts off or is glued. */
+import { type LidCure, lidCuresOf } from '../../box/swing/cures.ts'
+import { lidMotionOf, worstOfPairs } from '../../box/swing/lid-motion.ts'
+import { backFrom, type LidSection, runsAlong } from '../../box/swing/section.ts'
+import type { Layout } from '../../solve/layout.ts'
+import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
+import { capital, type Say } from '../say.ts'
+
+/** Where it bites: across the section in plan for a pin along the neck, in the centreline section for one across it. */
+function placeOf(section: LidSection, s: number, at: { x: number; y: number }, wide: number): Where {
+  const [a, b] = [backFrom(section, s, at), backFrom(section, s, { x: at.x + wide, y: at.y })]
+  return runsAlong(section.edge)
+    ? { view: 'plan', from: { x: a.x, y: a.y }, to: { x: b.x, y: b.y } }
+    : { view: 'section', from: { x: a.x, y: a.z }, to: { x: b.x, y: b.z } }
+}
+
+const DEGREES = 180 / Math.PI
+
+function* swinging(layout: Layout, wanted: number): Iterable<Measurement> {
+  const motion = lidMotionOf(layout)
+  if (motion?.by !== 'hinge') return
+  const pairs = worstOfPairs(motion.swing.encounters)
+  const told = pairs.filter((one) => one.bite > 0 || one.room < wanted)
+  for (const one of told.length > 0 ? told : pairs.slice(0, 1))
+    yield {
+      about: [one.moving, one.standing],
+      measured: one.bite > 0 ? -one.bite : one.room,
+      limit: wanted,
+      grade: one.bite > 0 ? 'stop' : gradeLeast(one.room, wanted),
+      where: placeOf(motion.section, one.s, one.at, Math.max(one.bite, one.room)),
+      data: { angle: one.angle * DEGREES, sideways: one.sideways ? 'yes' : 'no', by: 'hinge' },
+    }
+}
+
+function* sliding(layout: Layout, wanted: number): Iterable<Measurement> {
+  const motion = lidMotionOf(layout)
+  if (motion?.by !== 'slide') return
+  const seen = new Set<string>()
+  for (const one of motion.slide.stopped) {
+    const pair = `${one.moving} ${one.standing}`
+    if (seen.has(pair)) continue
+    seen.add(pair)
+    yield {
+      about: [one.moving, one.standing],
+      measured: -one.bite,
+      limit: wanted,
+      grade: 'stop',
+      where: placeOf(motion.section, one.s, one.at, 0),
+      data: { by: 'slide', after: one.after },
+    }
+  }
+}
+
+const NAMES: Readonly<Record<LidCure['field'], string>> = {
+  bevelAtHinge: 'the lid’s upper edge at the hinge bevelled back by',
+  bevelOpposite: 'the lid’s lower edge opposite the hinge bevelled back by',
+  gap: 'a gap at the neck of',
+  play: 'play round the lid of',
+}
+
+function cureOf(
+  moving: string,
+  standing: string,
+  deep: number,
+  wanted: number,
+  layout: Layout,
+  say: Say,
+): string {
+  if (standing === 'board') return 'Under the board the lid cannot rise: end the board at the neck-end face.'
+  if (moving !== 'lid')
+    return `Move it ${say.length(deep + wanted)} away from ${say.thing(standing)}, or make it that much shallower.`
+  const [best, next] = lidCuresOf(layout)
+  if (!best) return 'No bevel or gap alone cures it: move the hinge pin, or hinge it on another edge.'
+  return `Cured by ${NAMES[best.field]} ${say.fine(best.value)}${next ? `, or by ${NAMES[next.field]} ${say.fine(next.value)}` : ''}.`
+}
+
+export const lidClears: Rule = {
+  name: 'lid-clears',
+  title: 'Lid clear as it opens',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['lidClear'],
+  *measure(layout, limit) {
+    const { kind } = layout.design.box.lid
+    if (kind === 'hinged') yield* swinging(layout, limit('lidClear'))
+    else if (kind === 'sliding') yield* sliding(layout, limit('lidClear'))
+  },
+  words({ measured, limit, grade, about, data }, say, layout) {
+    const [moving = '', standing = ''] = about
+    const who = say.thing(moving)
+    const what = say.thing(standing)
+    const deep = -(measured ?? 0)
+    if (data?.by === 'slide')
+      return `${capital(who)} slides out ${say.length(Number(data.after))} and then stands against ${what}, ${say.length(deep)} of it. ${
+        moving === 'lid'
+          ? 'Let it slide out over another edge, or take that much off what is in the way.'
+          : 'Make it shallower, or let the lid slide out over another edge.'
+      }`
+    if (grade === 'stop')
+      return `Opening, ${who} bites ${say.length(deep)} into ${what}, deepest at ${say.angle(Number(data?.angle))}. ${cureOf(moving, standing, deep, limit ?? 0, layout, say)}`
+    const room = `Opening, ${who} passes ${what} with ${say.length(measured ?? 0)} to spare`
+    if (grade === 'clear') return `${room}.`
+    return `${room}; ${say.length(limit ?? 0)} are wanted. ${cureOf(moving, standing, -(measured ?? 0), limit ?? 0, layout, say)}`
+  },
+}
+
+export const lidReach: Rule = {
+  name: 'lid-reach',
+  title: 'How far the lid opens',
+  unit: 'degrees',
+  wants: 'least',
+  limits: [],
+  *measure(layout) {
+    if (layout.design.box.lid.kind !== 'hinged') return
+    const motion = lidMotionOf(layout)
+    if (motion?.by !== 'hinge') return
+    const { reached, wanted } = motion.swing
+    const at = backFrom(motion.section, 0, { x: 0, y: 0 })
+    const { box } = layout
+    const along = runsAlong(motion.section.edge)
+    yield {
+      about: ['lid'],
+      measured: reached * DEGREES,
+      limit: wanted * DEGREES,
+      grade: gradeLeast(reached, wanted),
+      where: along
+        ? { view: 'plan', from: { x: box.x0, y: at.y }, to: { x: box.x1, y: at.y } }
+        : { view: 'plan', from: { x: at.x, y: -box.halfWidth }, to: { x: at.x, y: box.halfWidth } },
+    }
+  },
+  words({ measured, limit, grade }, say) {
+    const opens = `The lid opens ${say.angle(measured ?? 0)}`
+    return grade === 'clear'
+      ? `${opens}, as far as is wanted.`
+      : `${opens} and then bites; ${say.angle(limit ?? 0)} are wanted. What it bites into stands beside this.`
+  },
+}
+
+export const hingeParallel: Rule = {
+  name: 'hinge-parallel',
+  title: 'Hinge along the neck',
+  unit: 'degrees',
+  wants: 'most',
+  limits: [],
+  *measure({ design, box, neck }) {
+    const { lid } = design.box
+    if (lid.kind !== 'hinged') return
+    const across = !runsAlong(lid.hingeEdge)
+    const x = lid.hingeEdge === 'neck end' ? box.x0 : box.x1
+    // A tongue ends inside: the tail-end wall is free for hinges.
+    const crosses = across && (lid.hingeEdge === 'neck end' || neck.x1 > box.insideX1)
+    if (!crosses) return
+    const half = design.neck.width / 2
+    yield {
+      about: ['lid', 'neck'],
+      measured: 90,
+      limit: 0,
+      grade: 'care',
+      where: { view: 'plan', from: { x, y: -half }, to: { x, y: half } },
+    }
+  },
+  words({ measured }, say) {
+    return `The neck crosses the hinge at ${say.angle(measured ?? 0)}: once it is in, such a lid commonly never opens again. Hinge it on the bass or the treble wall.`
+  },
+}
