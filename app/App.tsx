@@ -1,5 +1,7 @@
 /** The page: the bar, the place where the work is, the tightest margins, and whatever dialog is open. */
 import { type ComponentType, lazy, Suspense, useEffect } from 'react'
+import { openCarried } from './actions/carried.ts'
+import { listenForDrops } from './actions/dropping.ts'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
@@ -43,6 +45,8 @@ export function App() {
   const place = useBench((bench) => bench.place)
   const title = useBench((bench) => bench.design.title)
   useEffect(listenForKeys, [])
+  useEffect(listenForDrops, [])
+  useEffect(openCarried, [])
   useEffect(fetchPlaces, [])
   useEffect(() => {
     document.title = title && title !== standardDesign().title ? `${title} · Lidwright` : 'Lidwright'

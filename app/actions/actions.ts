@@ -19,6 +19,7 @@ import {
 } from '../state/index.ts'
 import type { Action } from './action.ts'
 import { openDialog } from './dialogs.ts'
+import { canKeepOnDisk, keepOnDisk } from './disk.ts'
 import { chooseFile, saveDesign } from './files.ts'
 
 export const PLACES: readonly { readonly name: PlaceName; readonly title: string }[] = [
@@ -74,6 +75,14 @@ export const ACTIONS: readonly Action[] = [
   },
   { id: 'samples', title: 'Open a sample…', group: 'File', run: () => openDialog('samples') },
   { id: 'kept', title: 'Designs kept in this browser…', group: 'File', run: () => openDialog('kept') },
+  { id: 'link', title: 'Make a link to this design…', group: 'File', run: () => openDialog('link') },
+  {
+    id: 'save-same',
+    title: 'Keep a file on the disk up to date…',
+    group: 'File',
+    enabled: canKeepOnDisk,
+    run: () => void keepOnDisk(),
+  },
   { id: 'undo', title: 'Undo', group: 'Edit', keys: ['Ctrl+Z'], enabled: () => bench().canUndo, run: undo },
   {
     id: 'redo',

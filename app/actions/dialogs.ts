@@ -1,7 +1,15 @@
 /** Which dialog is open. Not part of the design, so not part of its history. */
 import { create } from 'zustand'
 
-export type DialogName = 'new-box' | 'samples' | 'kept' | 'all-actions' | 'from-label' | 'trouble' | null
+export type DialogName =
+  | 'new-box'
+  | 'samples'
+  | 'kept'
+  | 'link'
+  | 'all-actions'
+  | 'from-label'
+  | 'trouble'
+  | null
 
 interface Dialogs {
   readonly open: DialogName

@@ -2,6 +2,7 @@
 import { forgetViews } from '../canvas/lookings.ts'
 import { openDesign, openText, saveFile } from '../state/index.ts'
 import { sayTrouble } from './dialogs.ts'
+import { saveToDisk } from './disk.ts'
 
 /** Hands a text, or bytes, to the browser as a file to keep. */
 export function download(name: string, content: string | Uint8Array, type: string): void {
@@ -29,7 +30,9 @@ export async function downloadAll(
   }
 }
 
+/** To the file on the disk that is kept up to date, or as a download. */
 export function saveDesign(): void {
+  if (saveToDisk()) return
   const { name, text } = saveFile()
   download(name, text, 'application/json')
 }

@@ -1,13 +1,17 @@
 /** Whichever dialog is open. */
-import { useEffect } from 'react'
+import { lazy, Suspense, useEffect } from 'react'
 import { openDialog, useDialogs } from '../actions/dialogs.ts'
 import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
 import { AllActions } from './AllActions.tsx'
 import { FromLabel } from './FromLabel.tsx'
-import { Kept } from './Kept.tsx'
 import { NewBox } from './NewBox.tsx'
+
+const Shelf = lazy(() => import('../shelf/Shelf.tsx').then((page) => ({ default: page.Shelf })))
+const LinkDialog = lazy(() =>
+  import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog })),
+)
 
 const close = () => openDialog(null)
 
@@ -24,7 +28,17 @@ export function Dialogs() {
     case 'samples':
       return <Samples />
     case 'kept':
-      return <Kept onClose={close} />
+      return (
+        <Suspense fallback={null}>
+          <Shelf onClose={close} />
+        </Suspense>
+      )
+    case 'link':
+      return (
+        <Suspense fallback={null}>
+          <LinkDialog onClose={close} />
+        </Suspense>
+      )
     case 'all-actions':
       return <AllActions onClose={close} />
     case 'from-label':

@@ -80,5 +80,5 @@ function subscribe(listener: () => void): () => void {
 export function usePrinter(): PrintSetup {
   const kept = useSyncExternalStore(subscribe, current)
   const { units } = useDesign()
-  return useMemo(() => ({ ...kept, paper: kept.paper ?? paperFor(units.display) }), [kept, units.display])
+  return useMemo(() => ({ ...kept, paper: kept.paper ?? paperFor({ units }) }), [kept, units])
 }

@@ -1,4 +1,5 @@
 /** The door of saving: the work on the bench is kept in this browser, by itself. */
+import type { Design } from '../../geometry/index.ts'
 import { adopt, committed, onCommit, sayKeeping } from '../state/index.ts'
 import { claimsHere } from './claims.ts'
 import { idbStore } from './idb-store.ts'
@@ -27,6 +28,9 @@ export const keptDesigns = () => running().list()
 
 /** Lays a kept design on the bench; `false` where the present one is not kept or the other cannot be read. */
 export const openKept = (record: string) => running().open(record)
+
+/** Keeps a design beside the others; the one on the bench stays there. */
+export const addKept = (design: Design) => running().add(design)
 
 /** Throws a kept design away for good; `false` where it is open in this tab or another. */
 export const forgetKept = (record: string) => running().forget(record)

@@ -23,7 +23,7 @@ const GENERATIONS = 3
 /** A design that is kept, for a list to choose from. */
 export interface KeptDesign {
   readonly record: string
-  readonly title: string
+  readonly design: Design
   /** When it was last written; milliseconds since 1970. */
   readonly at: number
   /** Is it the one on the bench? */
@@ -41,6 +41,8 @@ export interface Keeper {
   list(): Promise<readonly KeptDesign[]>
   /** Lays a kept design on the bench once the one that lies there is kept; `false` where either cannot be done. */
   open(record: string): Promise<boolean>
+  /** Keeps a design beside the others, in a record of its own; what lies on the bench stays there. */
+  add(design: Design): Promise<void>
   /** Throws a kept design away; `false` where it is open, here or in another tab. */
   forget(record: string): Promise<boolean>
   /** Texts that could not or must not be opened, as they lie in the store. */
@@ -270,7 +272,7 @@ export function keeperOf(around: Surroundings): Keeper {
       if (newest)
         designs.push({
           record,
-          title: newest.design.title,
+          design: newest.design,
           at: newest.mark.at,
           here: record === berth?.record,
         })
@@ -296,6 +298,12 @@ export function keeperOf(around: Surroundings): Keeper {
     return true
   }
 
+  async function add(design: Design): Promise<void> {
+    const written = fileText(design)
+    if (!written.ok) throw new Error(written.sentence)
+    await store.put({ record: around.newName(), number: 1, at: around.now(), text: written.text })
+  }
+
   async function forget(record: string): Promise<boolean> {
     if (record === berth?.record) return false
     const letGo = await claims.claim(record)
@@ -311,6 +319,7 @@ export function keeperOf(around: Surroundings): Keeper {
     flush,
     list,
     open,
+    add,
     forget,
     untouched: () => untouched,
     atRisk: () => failure !== null && unsaved,

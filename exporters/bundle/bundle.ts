@@ -101,7 +101,7 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
 function groupsOf(design: Design, start: string, options: BundleOptions, cautions: string[]): Group[] {
   const parts = partsOf(solve(design))
   const { title } = design
-  const paper = options.paper ?? paperFor(design.units.display)
+  const paper = options.paper ?? paperFor(design)
   const cut = (format: TemplateFormat): Group => ({
     what: `templates, ${format.toUpperCase()}`,
     make: () =>

@@ -154,7 +154,7 @@ async function sheetsOf(
     const { file, design } = source
     const all = partsFor(design, inside)
     const parts = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
-    const paper = options.paper ?? paperFor(design.units.display)
+    const paper = options.paper ?? paperFor(design)
     const { name, text } = await drawn(file, () =>
       printed(file, parts, { ...setup, paper }, design.title, io),
     )

@@ -140,7 +140,7 @@ describe('keeping', () => {
     state.openDesign(titled('two'), 'Open')
     await pass(WAIT)
     const [two, one] = await saving.keptDesigns()
-    expect([two?.title, one?.title]).toEqual(['two', 'one'])
+    expect([two?.design.title, one?.design.title]).toEqual(['two', 'one'])
     expect(await saving.openKept(one?.record ?? '')).toBe(true)
     expect(bench()).toMatchObject({ design: { title: 'one' }, canUndo: false })
     expect(await saving.forgetKept(two?.record ?? '')).toBe(true)

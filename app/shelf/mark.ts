@@ -1,0 +1,2 @@
+/** Stands before a design in the page's own address. */
+export const LINK_MARK = '#design='
