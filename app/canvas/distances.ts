@@ -49,11 +49,11 @@ const line = (of: Distance['of'], from: Point, to: Point): Distance => ({
 /** The nearest other thing on the face, if one is nearer than the width of the face. */
 function neighbourOf(layout: Layout, placed: Placed): Distance[] {
   let best: Distance | null = null
-  const mine: readonly Contour[] = placed.openings.length > 0 ? placed.openings : [placed.footprint]
+  const mine: readonly Contour[] = outlinesOf(placed)
   for (const other of layout.placed) {
     if (other === placed || other.face !== placed.face) continue
     if (best && boxGap(placed, other) >= best.mm) continue
-    const theirs = other.openings.length > 0 ? other.openings : [other.footprint]
+    const theirs = outlinesOf(other)
     for (const a of mine)
       for (const b of theirs) {
         const way = nearest(a, b)
@@ -63,6 +63,10 @@ function neighbourOf(layout: Layout, placed: Placed): Distance[] {
   }
   return best && best.mm > 0 ? [best] : []
 }
+
+/** What distances are taken from: the openings, or the outline of all where they are many. */
+const outlinesOf = ({ openings, footprint }: Placed): readonly Contour[] =>
+  openings.length > 0 && openings.length <= 12 ? openings : [footprint]
 
 const boxGap = (a: Placed, b: Placed) =>
   Math.hypot(

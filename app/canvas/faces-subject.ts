@@ -3,11 +3,12 @@ import { check, endsOf, type Face, type Layout, type Point } from '../../geometr
 import { FACE_TITLES } from '../parts/say.ts'
 import { paintPhoto } from '../photo/lying.ts'
 import type { Size } from './camera.ts'
-import { type Frame, facing, fromScreen, movedFrame, toScreen } from './frame.ts'
+import { foldedOut } from './folded.ts'
+import { type Frame, facing, fromScreen, movedFrame, screenBounds, toScreen } from './frame.ts'
 import { thingAt } from './hit.ts'
 import { paintArtwork } from './kept.ts'
-import { CENTRE, type Looks, THICK, THIN } from './looks.ts'
-import { type Pen, shape, stroke, wide, write } from './paint.ts'
+import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
+import { type Pen, path, shape, stroke, wide, write } from './paint.ts'
 import type { Subject } from './subject.ts'
 import { dragThing } from './tools/drag-thing.ts'
 
@@ -68,11 +69,21 @@ function inRows(layout: Layout, size: Size, rows: readonly (readonly Face[])[]):
   return frames
 }
 
-/** `arrangedAs` is told whenever the faces have come to lie elsewhere. */
-export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => void): Subject {
+/** All six, the lid first: what lies in the middle is meant where two are as near. */
+const ALL_FACES: readonly Face[] = ['lid', ...STRIP_FACES]
+
+/**
+ * Walls and base in a strip, or all faces folded out around the lid. `arrangedAs` is told whenever the faces have come
+ * to lie elsewhere.
+ */
+export function facesSubject(
+  arrangedAs: (frames: ReadonlyMap<Face, Frame>) => void,
+  how: 'strip' | 'folded out' = 'strip',
+): Subject {
+  const faces = how === 'strip' ? STRIP_FACES : ALL_FACES
   let frames = new Map<Face, Frame>()
   const at = (layout: Layout, place: Point, near: number) => {
-    for (const face of STRIP_FACES) {
+    for (const face of faces) {
       const frame = frames.get(face)
       if (!frame) continue
       const here = fromScreen(frame, place)
@@ -82,36 +93,37 @@ export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => v
     return null
   }
   return {
-    faces: STRIP_FACES,
+    faces,
     arrange(layout, size) {
-      const next = arranged(layout, size)
-      const changed = STRIP_FACES.some((face) => !sameFrame(frames.get(face), next.get(face)))
+      const next = how === 'strip' ? arranged(layout, size) : foldedOut(layout, size)
+      const changed = faces.some((face) => !sameFrame(frames.get(face), next.get(face)))
       frames = next
       if (changed) arrangedAs(frames)
     },
     frameOf: (view) => (view === 'plan' || view === 'section' ? null : (frames.get(view) ?? null)),
-    groundOf: ({ design, box, neck }) => [
+    groundOf: ({ design, box, neck, saddle }) => [
       design.box,
       design.artwork,
       design.neck,
       design.tailpiece,
       design.hand,
       box.x0,
+      how === 'folded out' ? saddle.x : 0,
       design.photos,
       neck.slots.map((slot) => `${slot.width} ${slot.depth}`).join(),
     ],
     liveOf: (layout) => [
       ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
-        STRIP_FACES.includes(face) ? [thing, x, y] : [],
+        faces.includes(face) ? [thing, x, y] : [],
       ),
       ...check(layout).flatMap(({ where, key, grade, measured, overruled }) =>
-        where.view !== 'plan' && where.view !== 'section' && STRIP_FACES.includes(where.view)
+        where.view !== 'plan' && where.view !== 'section' && faces.includes(where.view)
           ? [key, grade, measured, overruled]
           : [],
       ),
     ],
     paintGround(pen, looks, layout) {
-      for (const face of STRIP_FACES) {
+      for (const face of faces) {
         const frame = frames.get(face)
         if (frame) paintFace(pen, looks, layout, face, frame)
       }
@@ -124,26 +136,38 @@ export function facesSubject(arrangedAs: (frames: ReadonlyMap<Face, Frame>) => v
     drag(layout, hit, from) {
       if (hit.of !== 'thing') return null
       const frame = frames.get(hit.placed.face)
-      return frame ? dragThing(layout, frame, hit.placed.face, hit.placed, from) : null
+      return frame ? dragThing(layout, frame, hit.placed.face, hit.placed, from, frames) : null
     },
   }
 }
 
 const sameFrame = (a: Frame | undefined, b: Frame | undefined): boolean =>
-  a?.ox === b?.ox && a?.oy === b?.oy && a?.scale === b?.scale && a?.right === b?.right && a?.up === b?.up
+  a?.ox === b?.ox &&
+  a?.oy === b?.oy &&
+  a?.scale === b?.scale &&
+  a?.right === b?.right &&
+  a?.up === b?.up &&
+  a?.turned === b?.turned
+
+function liesAsSeen({ right, up, turned }: Frame, face: Face, layout: Layout): boolean {
+  const seen = facing(face, layout.up)
+  return !turned && right === seen.right && up === seen.up
+}
 
 function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Frame): void {
   const panel = layout.panels[face]
-  shape(pen, frame, panel.outline, { fill: face === 'base' ? looks.lid : looks.wall })
-  paintPhoto(pen, frame, layout, face)
+  shape(pen, frame, panel.outline, { fill: face === 'base' || face === 'lid' ? looks.lid : looks.wall })
+  // A photograph lies as it was taken: on a wall folded out the other way it would stand on its head.
+  if (liesAsSeen(frame, face, layout)) paintPhoto(pen, frame, layout, face)
   shape(pen, frame, panel.outline, { stroke: looks.ink, width: THICK })
   paintArtwork(pen, looks, frame, layout, face)
   paintSlot(pen, looks, layout, face, frame)
+  if (face === 'lid') paintUnderLid(pen, looks, layout, frame)
   const { minX, maxX, minY, maxY } = panel.bounds
   const [from, to] = endsOf(layout, face)
   const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 }
   const ends =
-    face === 'base'
+    face === 'base' || face === 'lid'
       ? [
           { x: from, y: 0 },
           { x: to, y: 0 },
@@ -154,10 +178,10 @@ function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
         ]
   const [a, b] = ends.map((end) => toScreen(frame, end))
   if (a && b) stroke(pen, a, b, { stroke: looks.soft, width: THIN, dash: CENTRE })
-  const low = frame.oy + Math.max(-frame.up * minY, -frame.up * maxY) * frame.scale
+  const { maxY: low } = screenBounds(frame, panel.bounds)
   // Where a face is narrower than its name, the short name will do.
   const full = FACE_TITLES[face].toLowerCase()
-  const room = (maxX - minX) * frame.scale + BETWEEN - 8
+  const room = (frame.turned ? maxY - minY : maxX - minX) * frame.scale + BETWEEN - 8
   const words = wide(pen, looks, full, 11) <= room ? full : full.replace(/[- ]wall$/, '')
   write(
     pen,
@@ -166,6 +190,32 @@ function paintFace(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Fr
     { x: toScreen(frame, middle).x, y: low + 16 },
     { colour: looks.soft, size: 11, align: 'center' },
   )
+}
+
+/** The inside of the walls and the neck, hidden under the lid, and the saddle on it. */
+function paintUnderLid(pen: Pen, looks: Looks, layout: Layout, frame: Frame): void {
+  const { box, neck, saddle, panels, design } = layout
+  const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
+  const here = (x: number) => x - panels.lid.originX
+  const half = design.neck.width / 2
+  const outline = (x0: number, y0: number, x1: number, y1: number, line: Parameters<typeof path>[3]) =>
+    path(
+      pen,
+      frame,
+      [
+        { x: x0, y: y0 },
+        { x: x1, y: y0 },
+        { x: x1, y: y1 },
+        { x: x0, y: y1 },
+        { x: x0, y: y0 },
+      ],
+      line,
+    )
+  const { minX, maxX } = panels.lid.bounds
+  outline(here(box.insideX0), box.insideBass, here(box.insideX1), box.insideTreble, hidden)
+  outline(minX, -half, Math.min(maxX, here(neck.x1)), half, hidden)
+  const { foot } = saddle
+  outline(here(foot.minX), foot.minY, here(foot.maxX), foot.maxY, { stroke: looks.accent, width: THIN })
 }
 
 /** The neck's slot and string holes through the wall. */

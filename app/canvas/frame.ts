@@ -11,23 +11,26 @@ export interface Frame {
   readonly right: 1 | -1
   /** 1 where the frame's y runs up the screen, -1 where it runs down. */
   readonly up: 1 | -1
+  /** Turned a quarter, for a wall folded out beside the lid: x then runs up the screen and y to the right. */
+  readonly turned?: true
 }
 
 export const toScreen = (frame: Frame, { x, y }: Point): Point => ({
-  x: frame.ox + frame.right * x * frame.scale,
-  y: frame.oy - frame.up * y * frame.scale,
+  x: frame.ox + frame.right * (frame.turned ? y : x) * frame.scale,
+  y: frame.oy - frame.up * (frame.turned ? x : y) * frame.scale,
 })
 
-export const fromScreen = (frame: Frame, { x, y }: Point): Point => ({
-  x: (frame.right * (x - frame.ox)) / frame.scale,
-  y: (frame.up * (frame.oy - y)) / frame.scale,
-})
+export function fromScreen(frame: Frame, { x, y }: Point): Point {
+  const across = (frame.right * (x - frame.ox)) / frame.scale
+  const rising = (frame.up * (frame.oy - y)) / frame.scale
+  return frame.turned ? { x: rising, y: across } : { x: across, y: rising }
+}
 
 /** The same frame with its origin moved by millimetres of its own. */
 export const movedFrame = (frame: Frame, dx: number, dy: number): Frame => ({
   ...frame,
-  ox: frame.ox + frame.right * dx * frame.scale,
-  oy: frame.oy - frame.up * dy * frame.scale,
+  ox: frame.ox + frame.right * (frame.turned ? dy : dx) * frame.scale,
+  oy: frame.oy - frame.up * (frame.turned ? dx : dy) * frame.scale,
 })
 
 /** Bounds in pixels, the right way round whichever way the frame faces. */

@@ -1,5 +1,6 @@
 /** The section along the centreline, under the plan on the same axis: x along, height up. */
 import { endsOf, type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
+import { paintBodiesInSection } from './bodies.ts'
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
 import { paintInsideSection } from './kept.ts'
@@ -34,6 +35,7 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
   if (side) shape(pen, frame, side.outline, cut(looks.neck))
   slab(pen, frame, panels.lid.originX, box.lidBottom, panels.lid.originX + length('lid'), 0, cut(looks.lid))
   for (const placed of layout.placed) paintUnder(pen, looks, view, layout, placed)
+  paintBodiesInSection(pen, looks, view, layout)
   if (board && board.x1 > board.x0)
     slab(pen, frame, board.x0, board.bottom, board.x1, board.top, cut(looks.board))
   for (const fret of layout.frets) {
@@ -62,7 +64,7 @@ function paintUnder(pen: Pen, looks: Looks, view: View, layout: Layout, placed: 
     placed.face === 'lid' ? [0, layout.box.lidBottom] : [layout.box.baseTop, layout.box.baseBottom]
   if (met && placed.openings.length > 0)
     slab(pen, frame, minX, top, maxX, bottom, { fill: looks.hole, stroke: looks.accent, width: THIN })
-  if (placed.reach <= 0) return
+  if (placed.reach <= 0 || placed.kind.bodies) return
   const deepest = placed.face === 'lid' ? -placed.reach : layout.box.baseBottom + placed.reach
   slab(pen, frame, minX, placed.face === 'lid' ? 0 : layout.box.baseBottom, maxX, deepest, {
     stroke: met ? looks.accent : looks.soft,

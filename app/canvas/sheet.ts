@@ -1,5 +1,6 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
 import { formatLength, type Layout, wallLinesOf } from '../../geometry/index.ts'
+import { paintBodiesOnPlan } from './bodies.ts'
 import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
 import { planHit, sectionHit } from './hit.ts'
@@ -82,6 +83,7 @@ export function sheetSubject(
     },
     paintOver(pen, looks, layout) {
       const v = now()
+      paintBodiesOnPlan(pen, looks, v, layout)
       paintStrings(pen, looks, v, layout)
       if (looking.pull) paintSaddleRoom(pen, looks, v, layout)
       // The section hangs under the rule and must not climb over it when the plan fills the window.

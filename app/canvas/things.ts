@@ -3,20 +3,35 @@
 import type { Placed } from '../../geometry/index.ts'
 import { drawnOperations } from './drawn.ts'
 import { type Frame, toScreen } from './frame.ts'
-import { type Looks, THICK, THIN } from './looks.ts'
-import { cross, type Pen, shape } from './paint.ts'
+import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
+import { addTo, cross, finish, type Pen, shape } from './paint.ts'
 
 export function paintThing(pen: Pen, looks: Looks, frame: Frame, placed: Placed): void {
-  const { recesses } = drawnOperations(placed)
+  const { recesses, under, cover } = drawnOperations(placed)
   for (const contour of recesses)
     shape(pen, frame, contour, { fill: looks.accentSoft, stroke: looks.accent, width: THIN })
-  for (const contour of placed.openings)
-    shape(pen, frame, contour, { fill: looks.hole, stroke: looks.accent, width: THICK })
-  if (placed.openings.length === 0)
+  if (placed.openings.length > MANY) many(pen, looks, frame, placed)
+  else
+    for (const contour of placed.openings)
+      shape(pen, frame, contour, { fill: looks.hole, stroke: looks.accent, width: THICK })
+  for (const contour of under) shape(pen, frame, contour, { stroke: looks.accent, width: THIN, dash: HIDDEN })
+  if (cover) shape(pen, frame, cover, { stroke: looks.ink, width: THIN })
+  else if (placed.openings.length + recesses.length + under.length === 0)
     shape(pen, frame, placed.footprint, { stroke: looks.accent, width: THICK })
   const small = Math.min(placed.bounds.maxX - placed.bounds.minX, placed.bounds.maxY - placed.bounds.minY)
   const half = Math.min(7, (small / 2) * frame.scale * 0.5)
   if (half > 1.5) cross(pen, toScreen(frame, placed.at), half, { stroke: looks.accent, width: THIN })
+}
+
+/** More openings than this are one path: a stroke for each would take longer than a frame. */
+const MANY = 24
+
+/** Thousands of holes in one stroke; where they are smaller than a pixel, only the field they fill. */
+function many(pen: Pen, looks: Looks, frame: Frame, { openings, footprint }: Placed): void {
+  shape(pen, frame, footprint, { stroke: looks.accent, width: THIN, dash: HIDDEN })
+  pen.beginPath()
+  for (const contour of openings) addTo(pen, frame, contour)
+  finish(pen, { fill: looks.hole, stroke: looks.accent, width: THIN })
 }
 
 /** The line round what is selected, a little outside it. */

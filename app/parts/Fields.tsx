@@ -2,6 +2,7 @@
 import { type Field, type Path, valueAt } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField, YesField } from './ChoiceField.tsx'
+import { type Curve, CurveField } from './CurveField.tsx'
 import { useDesign } from './calm.ts'
 import type { Answer } from './field.ts'
 import { LengthField } from './LengthField.tsx'
@@ -99,6 +100,8 @@ export function FieldInput({
           beside={SIGNS[unit] ?? unit}
         />
       )
+    case 'curve':
+      return <CurveField {...shared} value={value as Curve} onCommit={take} />
     case 'yes or no':
       return <YesField {...shared} value={value === true} onCommit={take} />
     case 'one of':

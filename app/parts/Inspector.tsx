@@ -1,10 +1,11 @@
 /** What is selected, with all its fields: made from the schema, so nothing here knows the kinds by name. */
 import { check, fieldsOf, fieldsOfKind, kindOf, type Layout, type Placed } from '../../geometry/index.ts'
-import { duplicateThing, mirrorThing, removeThing, useBench } from '../state/index.ts'
+import { duplicateThing, mirrorThing, removeThing, takeSizes, useBench } from '../state/index.ts'
 import { announce } from './Announcer.tsx'
 import { useLayout } from './calm.ts'
 import { Fields } from './Fields.tsx'
 import { FindingNote } from './FindingNote.tsx'
+import { Menu } from './Menu.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { FACE_TITLES, nameOf, sayStep } from './say.ts'
 import { namesOf, type Piece, pieceOf } from './structure.ts'
@@ -58,6 +59,19 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
         </p>
       </header>
       <Wrong layout={layout} about={[thing.id]} />
+      {(kind.presets?.length ?? 0) > 0 && (
+        <p className="soft small">
+          <Menu
+            label="Typical sizes…"
+            className="quiet"
+            items={(kind.presets ?? []).map(({ title, fields: sizes }) => ({
+              title,
+              under: 'Common practice: measure yours',
+              run: () => takeSizes(thing.id, sizes, nameOf(thing.id, layout)),
+            }))}
+          />
+        </p>
+      )}
       <Fields fields={own} base={base} />
       <h3>Where it stands</h3>
       {place('along')}

@@ -5,6 +5,7 @@ import {
   type Face,
   type Finding,
   formatMeasure,
+  GROUPS,
   KINDS,
   type Layout,
 } from '../../geometry/index.ts'
@@ -74,13 +75,11 @@ function Group({ title, face, rows, layout, findings }: GroupProps) {
 
 /** Kinds that this face can carry. */
 function PutMenu({ face }: { face: Face }) {
-  const items = Object.values(KINDS)
-    .filter((kind) => (kind.faces as readonly Face[]).includes(face))
-    .map((kind) => ({
-      title: kind.title,
-      under: `Put on the ${FACE_TITLES[face].toLowerCase()}`,
-      run: () => void addThing(kind.kind, face),
-    }))
+  const items = GROUPS.flatMap((group) =>
+    Object.values(KINDS)
+      .filter((kind) => kind.group === group && (kind.faces as readonly Face[]).includes(face))
+      .map((kind) => ({ title: kind.title, under: group, run: () => void addThing(kind.kind, face) })),
+  )
   return (
     <Menu
       label="Put…"

@@ -8,8 +8,15 @@ import { useLayout } from '../parts/calm.ts'
 import { ACCEPTED } from '../parts/field.ts'
 import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
+import { ViewButtons } from '../printing/ViewButtons.tsx'
 import { goTo } from '../state/index.ts'
 import { Cautions } from './Cautions.tsx'
+import { ChoiceRows } from './cutting/ChoiceRows.tsx'
+import { USUAL } from './cutting/choices.ts'
+import { MachineFields, StockFields } from './cutting/MachineFields.tsx'
+import { StockSheets } from './cutting/StockSheets.tsx'
+import { TestPiece } from './cutting/TestPiece.tsx'
+import { ToolCorner, ToolLines } from './cutting/ToolLines.tsx'
 import { type Format, type MadeFile, makeTemplates, TYPES } from './templates.ts'
 
 /** Sheets of paper come with the exporters, which the parts themselves do without. */
@@ -25,11 +32,11 @@ export function Transfer() {
   const [chosen, setChosen] = useState<string>('lid')
   const [format, setFormat] = useState<Format | 'both'>('svg')
   const [dxfUnits, setDxfUnits] = useState<'mm' | 'inches'>('mm')
-  const [gathered, setGathered] = useState(true)
+  const [choices, setChoices] = useState(USUAL)
   const [confirmed, setConfirmed] = useState(false)
   const [made, setMade] = useState<string | null>(null)
   const wanted = useMemo(() => parts.filter((part) => !left.has(part.id)), [parts, left])
-  const [onSheets, setOnSheets] = useState(false)
+  const [onPaper, setOnPaper] = useState(false)
   const part = parts.find((one) => one.id === chosen) ?? parts[0]
   const blocked = stops(check(layout))
   const toggle = (id: string) => {
@@ -40,9 +47,9 @@ export function Transfer() {
   const write = async (only: readonly string[]) => {
     setMade('Writing…')
     try {
-      const files = await makeTemplates(layout, { format, dxfUnits, only, gathered })
+      const { files, said } = await makeTemplates(layout, { format, dxfUnits, only, choices })
       await downloadAll(files.map((file) => ({ ...file, type: TYPES[file.format] })))
-      setMade(saySaved(files))
+      setMade([saySaved(files), ...said].join(' '))
     } catch (error) {
       setMade(`Nothing was written: ${error instanceof Error ? error.message : String(error)}`)
     }
@@ -82,52 +89,47 @@ export function Transfer() {
         </ul>
       </div>
       <section className="sheet part-sheet" aria-label="The chosen part">
-        {part && (
-          <>
-            <header className="part-head">
-              <div className="part-title">
-                <h2>{part.title}</h2>
-                <fieldset className="view-buttons" aria-label="View">
-                  <button
-                    type="button"
-                    className="quiet"
-                    aria-pressed={!onSheets}
-                    onClick={() => setOnSheets(false)}
-                  >
-                    Part
-                  </button>
-                  <button
-                    type="button"
-                    className="quiet"
-                    aria-pressed={onSheets}
-                    onClick={() => setOnSheets(true)}
-                  >
-                    On sheets
-                  </button>
-                </fieldset>
+        {choices.come === 'laid out on stock' ? (
+          <StockSheets only={wanted.map((one) => one.id)} lines={choices.lines} />
+        ) : (
+          part && (
+            <>
+              <header className="part-head">
+                <div className="part-title">
+                  <h2>{part.title}</h2>
+                  <ViewButtons onPaper={onPaper} onChange={setOnPaper} />
+                </div>
+                <p className="soft">
+                  {part.seen}
+                  {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
+                  {sayLength(part.thickness, layout.design.units)} thick
+                </p>
+              </header>
+              <div className="part-large">
+                {onPaper ? (
+                  <Suspense fallback={null}>
+                    <SheetMap part={part} />
+                  </Suspense>
+                ) : (
+                  <>
+                    <PartDrawing part={part} full>
+                      <ToolLines part={part} />
+                    </PartDrawing>
+                    <ToolCorner part={part} />
+                  </>
+                )}
               </div>
-              <p className="soft">
-                {part.seen}
-                {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
-                {sayLength(part.thickness, layout.design.units)} thick
-              </p>
-            </header>
-            <div className="part-large">
-              {onSheets ? (
-                <Suspense fallback={null}>
-                  <SheetMap part={part} />
-                </Suspense>
-              ) : (
-                <PartDrawing part={part} full />
-              )}
-            </div>
-            <ul className="part-legend" aria-label="Lines">
-              <li className="legend-cut">cut through</li>
-              <li className="legend-recess">recess, to a depth</li>
-              <li className="legend-mark">mark, never cut</li>
-              <li className="legend-datum">line to measure from</li>
-            </ul>
-          </>
+              <ul className="part-legend" aria-label="Lines">
+                <li className="legend-cut">cut through</li>
+                <li className="legend-recess">recess, to a depth</li>
+                <li className="legend-mark">mark, never cut</li>
+                <li className="legend-datum">line to measure from</li>
+                {layout.design.cutting.process !== 'by hand' && (
+                  <li className="legend-tool">middle of the tool, and what it takes away</li>
+                )}
+              </ul>
+            </>
+          )
         )}
       </section>
       <aside className="inspector" aria-label="Export">
@@ -153,15 +155,8 @@ export function Transfer() {
             }}
           />
         )}
-        <ChoiceField
-          label="The parts come"
-          value={gathered ? 'on one sheet' : 'one file each'}
-          options={['on one sheet', 'one file each']}
-          onCommit={(next) => {
-            setGathered(next === 'on one sheet')
-            return ACCEPTED
-          }}
-        />
+        <ChoiceRows choices={choices} format={format} onChange={setChoices} />
+        {choices.come === 'laid out on stock' && <StockFields />}
         {blocked > 0 && (
           <div className="barred">
             <p>
@@ -203,6 +198,9 @@ export function Transfer() {
         <p className="small soft" role="status" aria-live="polite">
           {made ?? 'Every drawing carries its title, its scale bar and the face it is seen from.'}
         </p>
+        <h2>How it is cut</h2>
+        <MachineFields />
+        <TestPiece format={format} dxfUnits={dxfUnits} choices={choices} />
         <Suspense fallback={null}>
           <PaperPanel parts={wanted} barred={barred} />
         </Suspense>

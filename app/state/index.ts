@@ -23,4 +23,4 @@ export {
 } from './commit.ts'
 export { type DesignFile, fileText, saveFile, slug } from './file.ts'
 export { openDesign, openText, startFresh } from './open.ts'
-export { addThing, duplicateThing, mirrorThing, removeThing, setField } from './things.ts'
+export { addThing, duplicateThing, mirrorThing, removeThing, setField, takeSizes } from './things.ts'

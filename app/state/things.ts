@@ -39,6 +39,18 @@ export function addThing(kindName: string, face?: Face): string | null {
   )
 }
 
+/** Gives a thing typical sizes, all in one step of history. Nothing happens where there is no such thing. */
+export function takeSizes(id: string, sizes: Readonly<Record<string, unknown>>, title: string): void {
+  const design = settledBench()
+  const index = indexOf(design, id)
+  if (index === null) return
+  const fields = Object.entries(sizes).map(([name, value]): [Path, unknown] => [
+    ['things', index, name],
+    value,
+  ])
+  commit(`Sizes of ${title}`, change(design, ...fields))
+}
+
 /**
  * Takes a thing away. Places that follow it become measures, so that nothing else moves; findings overruled for it
  * are forgotten with it. Nothing happens where there is no such thing.
@@ -105,6 +117,7 @@ export function mirrorThing(id: string): string | null {
     along: onEndWall ? measuresOf({ face, at }).along : { mirror: id },
     across: { mirror: id },
     turnDegrees: -thing.turnDegrees + 0,
+    ...(kindOf(thing.kind).handed ? { flipped: !(thing as { flipped?: boolean }).flipped } : {}),
   } as Thing
   return put(design, partner, `Mirror ${titleOf(thing)}`)
 }

@@ -77,3 +77,6 @@ export function gradeLeast(measured: number, limit: number, floor = Number.NEGAT
 
 /** What exact arithmetic would call equal must not fail by the last digit of a floating number; millimetres. */
 export const ROUNDING = 1e-9
+
+/** A floor for `gradeLeast` where nothing left at all is a stop; millimetres. */
+export const NOTHING_LEFT = 1e-6

@@ -7,6 +7,7 @@ import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } fro
 import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
+import { HARDWARE_RULES } from './rules/hardware.ts'
 import { insideClearOfNeck, insideFits, neckBlockHeight, openingToInside } from './rules/inside.ts'
 import { hingeParallel, lidClears, lidReach } from './rules/lid-opens.ts'
 import { neckLeft } from './rules/neck-left.ts'
@@ -21,7 +22,6 @@ import {
   breakAngleHeavy,
   lidSag,
 } from './rules/over-saddle.ts'
-import { partsClear } from './rules/parts-clear.ts'
 import {
   actionAsWanted,
   saddleFreeBand,
@@ -114,7 +114,7 @@ export const RULES: readonly Rule[] = [
   saddleFreeBand,
   toolFits,
   webLeft,
-  partsClear,
+  ...HARDWARE_RULES,
   balanceNearWall,
   headDrops,
   lidClears,

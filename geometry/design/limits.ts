@@ -4,6 +4,7 @@
  * All figures are starting values of common practice without a published source, unless `why` says otherwise.
  */
 import type { Limit } from './limit.ts'
+import { HARDWARE_LIMITS } from './limits-of-hardware.ts'
 import { LOAD_LIMITS } from './limits-of-loads.ts'
 
 export type { Limit }
@@ -96,11 +97,7 @@ export const LIMITS = {
     'Room under the neck or hardware',
     'Between what hangs inside and the base. Common practice.',
   ),
-  partsApart: mm(
-    1,
-    'Parts apart inside the box',
-    'Between a pot, jack, pickup or screw and whatever else stands there. Common practice.',
-  ),
+  ...HARDWARE_LIMITS,
   blankSpare: mm(3, 'Blank left over', 'For squaring both ends. Common practice.'),
   firstPost: mm(38, 'First post behind the nut', 'Nearer, the string is hard to wind. Common practice.'),
   firstPostLeast: mm(

@@ -1,6 +1,6 @@
 /** From a file, or anything else unknown, to a valid design or a list of plain faults. Never throws. */
 import type { z } from 'zod'
-import { KINDS } from '../kinds/kinds.ts'
+import { KINDS, kindOf } from '../kinds/kinds.ts'
 import { lidStuffNamed, woodNamed } from '../neck/named-woods.ts'
 import { idPattern } from './place.ts'
 import { pieceFaults } from './read-pieces.ts'
@@ -84,8 +84,16 @@ function beyondSchema(design: Design): DesignReading {
         sentence: `The id "${thing.id}" is already that of things[${first}]; every thing needs its own.`,
       })
   })
-  faults.push(...pieceFaults(design), ...woodFaults(design))
+  faults.push(...pieceFaults(design), ...woodFaults(design), ...kindFaults(design))
   return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
+}
+
+/** What a kind says of its own fields: a curve that crosses itself. */
+function kindFaults({ things }: Design): Fault[] {
+  return things.flatMap((thing) => {
+    const sentence = kindOf(thing.kind).fault?.(thing) ?? null
+    return sentence === null ? [] : [{ path: `things.${thing.id}`, sentence }]
+  })
 }
 
 /** Every wood that is named must be one, and an own wood must have a name of its own. */

@@ -20,12 +20,16 @@ const fields = {
   }),
 }
 
+/** A small pan head stands out about so far. Common practice, no source. */
+const PAN_HEAD = 2
+
 /** A 90 degree countersink is as deep as half the difference of the diameters (plane geometry). */
 const sinkDepth = (head: number, clearance: number) => Math.max(0, (head - clearance) / 2)
 
 export const screw = defineKind({
   kind: 'screw',
   title: 'Screw',
+  group: 'Fastening',
   faces: ['lid', 'base', 'bass-wall', 'treble-wall', 'neck-end-wall', 'tail-end-wall'],
   fields,
   describe: (it) => (it.head > it.clearance ? 'countersunk' : 'plain hole'),
@@ -46,11 +50,18 @@ export const screw = defineKind({
       to: it.screwLength,
     },
   ],
+  proud: (it) => (it.head > it.clearance ? 0 : PAN_HEAD),
   overNeck: 'avoid',
   overWall: 'meant',
   edgeLimit: 'screwToEdge',
   gapLimit: 'screwToOpening',
   size: (it) => ({ along: it.clearance, across: it.clearance }),
+  presets: [
+    { title: 'No. 4', fields: { clearance: 3, head: 5.7, screwLength: 16 } },
+    { title: 'No. 6', fields: { clearance: 3.6, head: 7.1, screwLength: 25 } },
+    { title: 'No. 8', fields: { clearance: 4.4, head: 8.4, screwLength: 32 } },
+    { title: 'No. 10', fields: { clearance: 5, head: 9.8, screwLength: 40 } },
+  ],
   specimens: {
     usual: {},
     'no countersink': { head: 0 },

@@ -56,6 +56,7 @@ function shapeOf(hole: Fields, grown: number): Contour {
 export const soundHole = defineKind({
   kind: 'sound-hole',
   title: 'Sound hole',
+  group: 'Openings',
   faces: ['lid', 'base', 'bass-wall', 'treble-wall', 'neck-end-wall', 'tail-end-wall'],
   fields,
   describe: (hole) => `${hole.shape}${hole.rimWidth > 0 ? ', with a stepped rim' : ''}`,

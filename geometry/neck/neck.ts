@@ -137,7 +137,7 @@ function boxCuts(design: Design, box: BoxLayout, x1: number, top: number): NeckC
 
 /** What the neck loses to a pickup above it, if the two meet at all. */
 function pickupCut(thing: Placed, lidOrigin: number, half: number, top: number): NeckCut[] {
-  if (thing.face !== 'lid' || thing.kind.overNeck !== 'meant' || thing.reach <= 0) return []
+  if (thing.face !== 'lid' || thing.kind.activeWidth === undefined || thing.reach <= 0) return []
   const { minX, maxX, minY, maxY } = thing.bounds
   if (minY > half || maxY < -half) return []
   const floor = -thing.reach - PICKUP_ROOM

@@ -2,14 +2,14 @@
 import { endsOf, wallLinesOf } from '../box/outlines.ts'
 import type { Face } from '../kinds/kind.ts'
 import { loadsOf } from '../loads/loads.ts'
-import { type Contour, move, rectangle, turn } from '../plane/index.ts'
+import { type Contour, move, type Point, placePoint, rectangle, turn } from '../plane/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { stringAt } from '../solve/solve.ts'
 import { bevelLines } from './bevels.ts'
 import { keptLines } from './kept.ts'
 import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
-import { flipContour, flipOf, flipOperation } from './sheet-frame.ts'
+import { flipContour, flipOf, flipOperation, mirrorPart } from './sheet-frame.ts'
 
 const TITLES: Record<Face, string> = {
   lid: 'Lid',
@@ -25,7 +25,7 @@ export function panelPart(layout: Layout, face: Face): Part {
   const panel = layout.panels[face]
   const flip = flipOf(face, layout.up)
   const operations = [
-    ...layout.placed.filter((thing) => thing.face === face).flatMap(operationsOf),
+    ...layout.placed.flatMap((placed) => (placed.face === face ? operationsOf(placed).outside : [])),
     ...structure(layout, panel),
     ...keptLines(layout, panel),
   ]
@@ -48,19 +48,49 @@ function headEnd(face: Face, up: Layout['up']): Part['headEnd'] {
   return flipOf(face, up) === 'x' ? 'right' : 'left'
 }
 
-const done = new WeakMap<Placed, readonly Operation[]>()
+/**
+ * The inner side of a face as a part of its own, where something is taken out there; seen from inside the box, so it
+ * is the mirror image of the outer side. Holes through it are shown by their centres.
+ */
+export function insidePart(layout: Layout, face: Face): Part[] {
+  const here = layout.placed.filter(
+    (placed) => placed.face === face && operationsOf(placed).inside.length > 0,
+  )
+  if (here.length === 0) return []
+  const outside = panelPart(layout, face)
+  const flip = flipOf(face, layout.up)
+  const operations = here
+    .flatMap((placed) => operationsOf(placed).inside)
+    .map((one) => flipOperation(one, flip))
+  const lines = outside.operations.filter((one) => one.kind === 'datum' && one.of === 'Centreline')
+  const inside = mirrorPart({ ...outside, operations: [...operations, ...lines] })
+  return [{ ...inside, id: `${face}-inside`, title: `${TITLES[face]}, inner side`, seen: 'from inside' }]
+}
+
+interface Done {
+  readonly outside: readonly Operation[]
+  readonly inside: readonly Operation[]
+}
+
+const done = new WeakMap<Placed, Done>()
 
 /** What a thing does to its face, moved from its own frame to where it stands; remembered while it stands there. */
-function operationsOf(placed: Placed): readonly Operation[] {
+function operationsOf(placed: Placed): Done {
   const before = done.get(placed)
   if (before) return before
   const { thing, kind, at } = placed
   const of = thing.name || kind.title
-  const put = (contour: Contour) => move(turn(contour, (thing.turnDegrees * Math.PI) / 180), at.x, at.y)
-  const operations = kind.operations(thing).map((one): Operation => {
-    if (one.kind === 'drill') return drill(at, one.diameter, of, one.depth)
-    return one.kind === 'cut' ? cut(put(one.contour), of) : recess(put(one.contour), one.depth, of)
-  })
+  const angle = (thing.turnDegrees * Math.PI) / 180
+  const put = (contour: Contour) => move(turn(contour, angle), at.x, at.y)
+  const putPoint = (point: Point) => placePoint(point, { x: at.x, y: at.y, turn: angle, mirrored: false })
+  const outside: Operation[] = []
+  const inside: Operation[] = []
+  for (const one of kind.operations(thing)) {
+    if (one.kind === 'drill') outside.push(drill(one.at ? putPoint(one.at) : at, one.diameter, of, one.depth))
+    else if (one.kind === 'cut') outside.push(cut(put(one.contour), of))
+    else (one.from === 'inside' ? inside : outside).push(recess(put(one.contour), one.depth, of))
+  }
+  const operations = { outside, inside }
   done.set(placed, operations)
   return operations
 }

@@ -1,8 +1,9 @@
 /** What gets cut: every part of an instrument, with all that is done to it. */
+import { FACES } from '../kinds/kind.ts'
 import type { Layout } from '../solve/layout.ts'
 import { boardPart } from './board.ts'
 import { blockPart, neckSide, neckTop } from './neck.ts'
-import { panelPart } from './panels.ts'
+import { insidePart, panelPart } from './panels.ts'
 import type { Part } from './part.ts'
 import { tailStrip } from './tail-strip.ts'
 
@@ -22,6 +23,7 @@ export function partsOf(layout: Layout): readonly Part[] {
     panelPart(layout, 'tail-end-wall'),
     panelPart(layout, 'bass-wall'),
     panelPart(layout, 'treble-wall'),
+    ...FACES.flatMap((face) => insidePart(layout, face)),
     neckTop(layout),
     neckSide(layout),
     ...blockPart(layout),

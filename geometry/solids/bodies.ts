@@ -13,6 +13,7 @@ const standing = new WeakMap<Placed, Known>()
 
 const sameFrame = (known: Known, { box, panels }: Layout, { face }: Placed): boolean =>
   known.panel.originX === panels[face].originX &&
+  known.panel.thickness === panels[face].thickness &&
   known.box.x0 === box.x0 &&
   known.box.x1 === box.x1 &&
   known.box.halfWidth === box.halfWidth &&
@@ -27,12 +28,12 @@ export function bodiesOf(layout: Layout, placed: Placed): readonly Solid[] {
   if (known && sameFrame(known, layout, placed)) return known.solids
   const angle = (thing.turnDegrees * Math.PI) / 180
   const solids = kind
-    .bodies(thing)
+    .bodies(thing, layout.panels[face].thickness)
     .filter((body) => body.to > body.from)
     .map((body) =>
       behindFace(
         layout,
-        { of: thing.id, part: body.part, sort: body.sort, face },
+        { of: thing.id, part: body.part, sort: body.sort, face, placed: true },
         move(angle === 0 ? body.contour : turn(body.contour, angle), at.x, at.y),
         body.from,
         body.to,

@@ -25,7 +25,7 @@ export const conflictsOf = remembered((layout: Layout): readonly Conflict[] => {
   for (const placed of layout.placed) {
     for (const a of bodiesOf(layout, placed)) {
       for (const b of solidsNear(layout, a.box, LOOK_AROUND)) {
-        if (meantTo(a, b) || (b.face !== undefined && isThing(b) && b.of < a.of)) continue
+        if (meantTo(a, b) || (b.placed && b.of < a.of)) continue
         const measured = roomBetween(a, b)
         if (measured.room > LOOK_AROUND) continue
         const key = `${a.of} ${b.of}`
@@ -37,14 +37,12 @@ export const conflictsOf = remembered((layout: Layout): readonly Conflict[] => {
   return [...tightest.values()]
 })
 
-const isThing = ({ sort }: Solid): boolean => sort === 'hardware' || sort === 'fastener'
-
 /** Do the two belong together, or is another rule theirs? */
 function meantTo(a: Solid, b: Solid): boolean {
   if (a.of === b.of) return true
-  if (b.sort !== 'wood') return false
-  // A screw is to go into wood; what stands in a face goes through it.
-  if (a.sort === 'fastener' || b.of === a.face) return true
-  // Room under the lid's hardware is measured by a rule of its own.
-  return a.face === 'lid' && b.of === 'base'
+  // A screw is to go into wood.
+  if (a.sort === 'fastener' && b.sort === 'wood') return true
+  if (b.placed) return a.sort === 'wood' && b.sort === 'fastener'
+  // What stands in a face goes through it. Room over the base is measured by a rule of its own.
+  return b.of === a.face || (a.face === 'lid' && b.of === 'base')
 }

@@ -39,6 +39,8 @@ export interface Solid {
   readonly box: Box3
   /** The face it stands on, or the face it is. */
   readonly face?: Face
+  /** Part of a thing that the builder put there, not of what every instrument has. */
+  readonly placed?: true
 }
 
 /** What a solid is apart from its shape. */
@@ -47,6 +49,7 @@ export interface Named {
   readonly part?: string
   readonly sort: SolidSort
   readonly face?: Face
+  readonly placed?: true
 }
 
 /**
@@ -78,11 +81,12 @@ export function block(named: Named, box: Box3): Solid | null {
 
 /** A prism whose box is known: nothing is measured. */
 export function known(named: Named, axis: Axis, contour: Contour, box: Box3): Solid {
-  const { of, part = '', sort, face } = named
+  const { of, part = '', sort, face, placed } = named
   const [from, to] =
     axis === 'z' ? [box.minZ, box.maxZ] : axis === 'y' ? [box.minY, box.maxY] : [box.minX, box.maxX]
   const solid = { of, part, sort, axis, contour, from, to, box }
-  return face ? { ...solid, face } : solid
+  if (!face) return solid
+  return placed ? { ...solid, face, placed } : { ...solid, face }
 }
 
 /**

@@ -2,33 +2,42 @@
 import type { Face } from '../kinds/kind.ts'
 import { circle } from '../plane/index.ts'
 import type { Layout, StringLine } from '../solve/layout.ts'
-import { block, known, prism, quad, type Solid } from './solid.ts'
+import { type Box3, block, known, prism, quad, type Solid } from './solid.ts'
 
 const there = (...solids: readonly (Solid | null)[]): Solid[] => solids.filter((one) => one !== null)
 
+const wood = (face: Face) => ({ of: face, sort: 'wood' as const, face })
+const LID = wood('lid')
+const BASE = wood('base')
+const NECK_END = wood('neck-end-wall')
+const TAIL_END = wood('tail-end-wall')
+const BASS = wood('bass-wall')
+const TREBLE = wood('treble-wall')
+
+const boxOf = (minX: number, maxX: number, minY: number, maxY: number, minZ: number, maxZ: number): Box3 => ({
+  minX,
+  maxX,
+  minY,
+  maxY,
+  minZ,
+  maxZ,
+})
+
 /** Lid, base and the four walls. */
 export function panelSolids({ box, panels }: Layout): Solid[] {
-  const wood = (face: Face) => ({ of: face, sort: 'wood' as const, face })
-  const flat = (face: 'lid' | 'base', minZ: number, maxZ: number) => {
-    const { bounds, originX } = panels[face]
-    return block(wood(face), {
-      ...bounds,
-      minX: bounds.minX + originX,
-      maxX: bounds.maxX + originX,
-      minZ,
-      maxZ,
-    })
+  const { x0, x1, insideX0, insideX1, halfWidth, wallBottom: low, wallTop: high } = box
+  const [lid, base] = [panels.lid, panels.base]
+  const across = (panel: typeof lid, minZ: number, maxZ: number) => {
+    const { minX, maxX, minY, maxY } = panel.bounds
+    return boxOf(minX + panel.originX, maxX + panel.originX, minY, maxY, minZ, maxZ)
   }
-  const [minZ, maxZ] = [box.wallBottom, box.wallTop]
-  const across = { minY: -box.halfWidth, maxY: box.halfWidth, minZ, maxZ }
-  const along = { minX: box.x0, maxX: box.x1, minZ, maxZ }
   return there(
-    flat('lid', box.lidBottom, 0),
-    flat('base', box.baseBottom, box.baseTop),
-    block(wood('neck-end-wall'), { ...across, minX: box.x0, maxX: box.insideX0 }),
-    block(wood('tail-end-wall'), { ...across, minX: box.insideX1, maxX: box.x1 }),
-    block(wood('bass-wall'), { ...along, minY: -box.halfWidth, maxY: box.insideBass }),
-    block(wood('treble-wall'), { ...along, minY: box.insideTreble, maxY: box.halfWidth }),
+    block(LID, across(lid, box.lidBottom, 0)),
+    block(BASE, across(base, box.baseBottom, box.baseTop)),
+    block(NECK_END, boxOf(x0, insideX0, -halfWidth, halfWidth, low, high)),
+    block(TAIL_END, boxOf(insideX1, x1, -halfWidth, halfWidth, low, high)),
+    block(BASS, boxOf(x0, x1, -halfWidth, box.insideBass, low, high)),
+    block(TREBLE, boxOf(x0, x1, box.insideTreble, halfWidth, low, high)),
   )
 }
 

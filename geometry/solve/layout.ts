@@ -148,6 +148,8 @@ export interface Placed {
   readonly at: Point
   readonly openings: readonly Contour[]
   readonly footprint: Contour
+  /** Wood taken from the face in one outline: the footprint of most; `null` where nothing is cut. */
+  readonly taken: Contour | null
   readonly bounds: Bounds
   /** How far behind the face's outer side it reaches. */
   readonly reach: number

@@ -50,7 +50,7 @@ function derive(design: Design): Layout {
   const board = boardOf(design, frets.at(-1)?.fromNut ?? 0, zeroFret)
   const lidX = panels.lid.originX
   places.strike({ saddle: saddleAlong, boardEnd: (board ? board.x1 : box.x0) - lidX })
-  const placed = design.things.map((thing) => place(thing, places.at(thing)))
+  const placed = design.things.map((thing) => place(thing, places.at(thing), panels[thing.face].thickness))
   const nutFront = zeroFret ? -BEHIND_ZERO_FRET : design.nut.setback
   const nutBack = nutFront - design.nut.thickness
   const neck = neckAt(design, box, placed, lidX, saddleX, nutBack, real)
@@ -185,18 +185,20 @@ function stringLines(
   })
 }
 
-const standing = new WeakMap<Thing, Placed>()
+const standing = new WeakMap<Thing, { readonly placed: Placed; readonly thickness: number }>()
 
 /** A thing where it stands. Remembered with the thing: while another is dragged, nothing of this one is made anew. */
-function place(thing: Thing, at: Point): Placed {
+function place(thing: Thing, at: Point, thickness: number): Placed {
   const before = standing.get(thing)
-  if (before && before.at.x === at.x && before.at.y === at.y) return before
+  if (before && before.thickness === thickness && before.placed.at.x === at.x && before.placed.at.y === at.y)
+    return before.placed
   const kind = kindOf(thing.kind)
   const put = (contour: Contour) => {
     const turned = thing.turnDegrees === 0 ? contour : turn(contour, (thing.turnDegrees * Math.PI) / 180)
     return move(turned, at.x, at.y)
   }
   const footprint = put(kind.footprint(thing))
+  const taken = kind.taken ? kind.taken(thing) : undefined
   const placed: Placed = {
     thing,
     kind,
@@ -204,10 +206,11 @@ function place(thing: Thing, at: Point): Placed {
     at,
     openings: kind.openings(thing).map(put),
     footprint,
+    taken: taken === undefined ? footprint : taken && put(taken),
     bounds: bounds(footprint),
-    reach: kind.reach(thing),
+    reach: kind.reach(thing, thickness),
   }
-  standing.set(thing, placed)
+  standing.set(thing, { placed, thickness })
   return placed
 }
 

@@ -34,7 +34,7 @@ const bytesOf = async (download: Download) => new Uint8Array(readFileSync(await 
 
 test('the map shows the sheets that are printed, and the page answers while they are drawn', async () => {
   await page.getByLabel('Paper', { exact: true }).selectOption('letter')
-  await page.getByRole('button', { name: 'On sheets' }).click()
+  await page.getByRole('button', { name: 'On paper' }).click()
   const parts = partsOf(solve(await savedDesign(page)))
   const reading = planPrint(parts, { ...STANDARD_SETUP, paper: 'letter' })
   if (!reading.ok) throw new Error(reading.sentence)

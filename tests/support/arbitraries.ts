@@ -117,6 +117,13 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
       return amount(field, mood)
     case 'count':
       return count(field, mood)
+    case 'curve':
+      return fc.constantFrom(field.standard, [
+        [0, 0, 0],
+        [30, 0, 0.5],
+        [30, 20, 0],
+        [5, 25, -0.2],
+      ])
     case 'yes or no':
       return fc.boolean()
     case 'one of':

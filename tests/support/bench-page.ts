@@ -80,7 +80,7 @@ async function drawing(page: Page, which: string) {
 }
 
 function placed(
-  frame: Record<'ox' | 'oy' | 'scale' | 'right' | 'up', number | undefined>,
+  frame: Record<'ox' | 'oy' | 'scale' | 'right' | 'up', number | undefined> & { turned?: boolean },
   at: Point,
   left: number,
   top: number,
@@ -90,7 +90,9 @@ function placed(
   if (numbers.some((one) => !Number.isFinite(one) || one === undefined))
     throw new Error(`the drawing does not say where it lies: ${numbers.join(', ')}`)
   const [x0, y0, k, r, u] = numbers as readonly [number, number, number, number, number]
-  return { x: left + x0 + r * at.x * k, y: top + y0 - u * at.y * k, scale: k, right: r, up: u }
+  // A wall folded out beside the lid lies a quarter turned: its x runs up the screen.
+  const [across, rising] = frame.turned ? [at.y, at.x] : [at.x, at.y]
+  return { x: left + x0 + r * across * k, y: top + y0 - u * rising * k, scale: k, right: r, up: u }
 }
 
 export interface Dragging {

@@ -9,8 +9,9 @@ export const openingToEdge: Rule = {
   wants: 'least',
   limits: ['openingToEdge', 'screwToEdge'],
   *measure(layout, limit) {
-    for (const { thing, kind, face, footprint } of layout.placed) {
-      const { distance, from, to } = clearance(footprint, layout.panels[face].outline)
+    for (const { thing, kind, face, taken } of layout.placed) {
+      if (!taken) continue
+      const { distance, from, to } = clearance(taken, layout.panels[face].outline)
       const wanted = limit(kind.edgeLimit)
       yield {
         about: [thing.id],

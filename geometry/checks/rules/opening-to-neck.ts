@@ -14,10 +14,10 @@ export const openingToNeck: Rule = {
     const end = neck.x1 - panels.lid.originX
     const start = Math.min(panels.lid.bounds.minX, end - 1)
     const plan = rectangle(start, -half, end, half)
-    for (const { thing, kind, face, footprint } of layout.placed) {
-      if (face !== 'lid' || kind.overNeck === 'meant') continue
-      const measured = gap(footprint, plan)
-      const { from, to } = nearest(footprint, plan)
+    for (const { thing, kind, face, taken } of layout.placed) {
+      if (face !== 'lid' || kind.overNeck === 'meant' || !taken) continue
+      const measured = gap(taken, plan)
+      const { from, to } = nearest(taken, plan)
       const wanted = limit('openingToNeck')
       yield {
         about: [thing.id],

@@ -16,11 +16,12 @@ export const openingToWall: Rule = {
     const { inside } = wallLinesOf(layout)
     if (!inside) return
     const onFace = new Map<Face, Contour>()
-    for (const { thing, kind, face, openings } of layout.placed) {
+    for (const { thing, kind, face, openings, taken } of layout.placed) {
       if ((face !== 'lid' && face !== 'base') || kind.overWall === 'meant') continue
       const walls = onFace.get(face) ?? move(inside, -layout.panels[face].originX, 0)
       onFace.set(face, walls)
-      for (const opening of openings) {
+      // Of many openings, and of what is only let in, the outline of all is what counts.
+      for (const opening of openings.length > 1 && taken ? [taken] : openings) {
         const { distance, from, to } = clearance(opening, walls)
         const wanted = limit('openingToWall')
         yield {

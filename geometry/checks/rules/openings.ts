@@ -18,19 +18,32 @@ const opening = (
   contour: Contour,
   gapLimit: Opening['gapLimit'],
   box = bounds(contour),
+  /** One of the many holes of a rosette: its size counts, not the field's. */
+  one: Contour | undefined | false = undefined,
 ): Opening => ({
   about,
   contour,
   bounds: box,
   gapLimit,
-  radius: Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2,
+  radius: halfLesser(one ? bounds(one) : box),
 })
+
+const halfLesser = (box: Bounds) => Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2
 
 /** The openings of a face in its own frame, things first. */
 export function openingsOn(layout: Layout, face: Face): Opening[] {
   const found: Opening[] = []
-  for (const { thing, kind, footprint, bounds: box, face: on } of layout.placed)
-    if (on === face) found.push(opening(thing.id, footprint, kind.gapLimit, box))
+  for (const { thing, kind, footprint, taken, openings, bounds: box, face: on } of layout.placed)
+    if (on === face && taken)
+      found.push(
+        opening(
+          thing.id,
+          taken,
+          kind.gapLimit,
+          taken === footprint ? box : undefined,
+          kind.strewn && openings[0],
+        ),
+      )
   for (const slot of layout.neck.slots)
     if (slot.face === face && slot.depth > 0)
       found.push(

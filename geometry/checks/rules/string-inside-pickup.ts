@@ -11,7 +11,7 @@ export const stringInsidePickup: Rule = {
   *measure(layout, limit) {
     for (const { thing, kind, at, face } of layout.placed) {
       const width = kind.activeWidth?.(thing)
-      if (width === undefined || face !== 'lid') continue
+      if (width === undefined || width === null || face !== 'lid') continue
       const x = at.x + layout.panels.lid.originX
       const rooms = layout.strings.map((string) => {
         const y = stringAt(string, x, layout.saddle.x)

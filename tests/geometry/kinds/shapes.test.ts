@@ -131,7 +131,7 @@ describe('a pickup', () => {
   test('hears across the strings, and hangs as deep as it is', () => {
     const kind = kindOf('pickup')
     const it = thing('pickup', { activeWidth: 44, depth: 15 })
-    expect([kind.activeWidth?.(it), kind.reach(it)]).toEqual([44, 15])
+    expect([kind.activeWidth?.(it), kind.reach(it, 4)]).toEqual([44, 15])
   })
 })
 
@@ -150,7 +150,7 @@ describe('a screw', () => {
   })
 
   test('is as long as it is stated, from the face inwards', () => {
-    expect(kindOf('screw').reach(thing('screw', { screwLength: 25 }))).toBe(25)
+    expect(kindOf('screw').reach(thing('screw', { screwLength: 25 }), 4)).toBe(25)
   })
 })
 

@@ -1,0 +1,184 @@
+/** Thick and thin faces: does the thread come through, is there wood left, does the shaft reach its knob? */
+import type { Bushing } from '../../kinds/kind.ts'
+import type { Layout, Placed } from '../../solve/layout.ts'
+import { gradeLeast, type Measurement, NOTHING_LEFT, ROUNDING, type Rule } from '../finding.ts'
+import { capital, type Say } from '../say.ts'
+
+interface Mounted {
+  readonly placed: Placed
+  readonly bushing: Bushing
+  readonly thickness: number
+  /** Wood and backing that the thread has to pass. */
+  readonly net: number
+}
+
+function* mounted({ placed, panels }: Layout): Generator<Mounted> {
+  for (const one of placed) {
+    const bushing = one.kind.bushing?.(one.thing)
+    if (!bushing) continue
+    const { thickness } = panels[one.face]
+    const bored = bushing.bore === 'none' ? 0 : Math.min(bushing.boreDepth, thickness)
+    yield { placed: one, bushing, thickness, net: thickness + bushing.backing - bored }
+  }
+}
+
+const at = ({ placed }: Mounted): Pick<Measurement, 'about' | 'where'> => ({
+  about: [placed.thing.id],
+  where: { view: placed.face, from: placed.at, to: placed.at },
+})
+
+const faceWord = (face: unknown) => (face === 'lid' || face === 'base' ? String(face) : 'wall')
+
+/** Tenths of a millimetre upwards: a bore that is a hair too shallow holds no nut. */
+const upToTenth = (mm: number) => Math.ceil(mm * 10 - 1e-6) / 10
+
+export const threadThrough: Rule = {
+  name: 'thread-through',
+  title: 'Thread through the face',
+  unit: 'mm',
+  wants: 'least',
+  limits: [],
+  *measure(layout) {
+    for (const one of mounted(layout)) {
+      const { bushing, net, thickness, placed } = one
+      const measured = bushing.thread - net
+      yield {
+        ...at(one),
+        measured,
+        limit: bushing.nut,
+        grade: measured < bushing.nut - ROUNDING ? 'stop' : 'clear',
+        data: {
+          thread: bushing.thread,
+          thickness: thickness + bushing.backing,
+          face: placed.face,
+          deep: upToTenth(thickness + bushing.backing + bushing.nut - bushing.thread),
+          wide: Math.max(
+            bushing.boreDiameter,
+            (bushing.bore === 'from outside' ? bushing.widthOutside : bushing.widthInside) + BORE_ROOM,
+          ),
+          from: bushing.bore === 'from outside' ? 'outside' : 'inside',
+        },
+      }
+    }
+  },
+  words({ measured, limit, about, grade, data }, say) {
+    const who = say.thing(about[0] ?? '')
+    const passes = `${possessive(who, say)} thread is ${say.length(Number(data?.thread))} and the ${faceWord(data?.face)} is ${say.length(Number(data?.thickness))}`
+    if (grade === 'clear')
+      return `${capital(passes)}: ${say.length(measured ?? 0)} stand out, and the nut wants ${say.length(limit ?? 0)}.`
+    return `${capital(passes)}: bore ${say.length(Number(data?.wide))} wide, ${say.length(Number(data?.deep))} deep from ${data?.from}.`
+  },
+}
+
+/** A bore wider than what goes into it by this. Common practice, no source. */
+const BORE_ROOM = 2
+
+const possessive = (who: string, _say: Say) => (who.endsWith('”') ? `${who.slice(0, -1)}’s”` : `the ${who}’s`)
+
+export const boreWide: Rule = {
+  name: 'bore-wide',
+  title: 'Bore wide enough',
+  unit: 'mm',
+  wants: 'least',
+  limits: [],
+  *measure(layout) {
+    for (const one of mounted(layout)) {
+      const { bore, boreDiameter, widthInside, widthOutside } = one.bushing
+      if (bore === 'none') continue
+      const wanted = bore === 'from inside' ? widthInside : widthOutside
+      yield {
+        ...at(one),
+        measured: boreDiameter,
+        limit: wanted,
+        grade: boreDiameter < wanted - ROUNDING ? 'stop' : 'clear',
+        data: { goes: bore === 'from inside' ? 'body' : 'nut' },
+      }
+    }
+  },
+  words({ measured, limit, about, grade, data }, say) {
+    const who = say.thing(about[0] ?? '')
+    const wide = `The bore of ${who} is ${say.length(measured ?? 0)} wide and its ${data?.goes} ${say.length(limit ?? 0)}`
+    return grade === 'clear' ? `${wide}.` : `${wide}: it does not go in. Bore wider.`
+  },
+}
+
+export const faceForBushing: Rule = {
+  name: 'face-for-bushing',
+  title: 'Wood for a nut to press on',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['woodForNut'],
+  *measure(layout, limit) {
+    const wanted = limit('woodForNut')
+    for (const one of mounted(layout))
+      yield {
+        ...at(one),
+        measured: one.net,
+        limit: wanted,
+        grade: gradeLeast(one.net, wanted, NOTHING_LEFT),
+        data: { face: one.placed.face, bored: one.bushing.bore === 'none' ? '' : 'yes' },
+      }
+  },
+  words({ measured, limit, about, grade, data }, say) {
+    const who = say.thing(about[0] ?? '')
+    if (grade === 'stop')
+      return `The bore of ${who} leaves ${say.length(0)} of the ${faceWord(data?.face)}: it goes right through. Bore less deep.`
+    const held = `${capital(who)} is held by ${say.length(measured ?? 0)} of wood`
+    if (grade === 'clear') return `${held}.`
+    const cure = data?.bored ? 'Bore less deep, or glue' : 'Glue'
+    return `${held}; a plug pulled sideways breaks less than ${say.length(limit ?? 0)}. ${cure} a backing plate ${say.length((limit ?? 0) - (measured ?? 0))} thick or more behind it.`
+  },
+}
+
+/** Length of shaft that stands out before the face. */
+const shaftOut = ({ bushing, thickness }: Mounted): number => {
+  const inside = bushing.bore === 'from inside' ? Math.min(bushing.boreDepth, thickness) : 0
+  return (bushing.shaft?.length ?? 0) - (thickness + bushing.backing - inside)
+}
+
+export const shaftInKnob: Rule = {
+  name: 'shaft-in-knob',
+  title: 'Shaft in its knob',
+  unit: 'mm',
+  wants: 'least',
+  limits: ['shaftInKnob'],
+  *measure(layout, limit) {
+    const wanted = limit('shaftInKnob')
+    for (const one of mounted(layout)) {
+      if (!one.bushing.shaft) continue
+      const measured = Math.min(shaftOut(one), one.bushing.shaft.knobDepth)
+      yield { ...at(one), measured, limit: wanted, grade: gradeLeast(measured, wanted, NOTHING_LEFT) }
+    }
+  },
+  words({ measured, limit, about, grade }, say) {
+    const who = say.thing(about[0] ?? '')
+    if (grade === 'stop')
+      return `The shaft of ${who} ends ${say.length(-(measured ?? 0))} short of the outer side: no knob can hold. Bore from inside, or choose a longer shaft.`
+    const held = `The knob of ${who} holds ${say.length(measured ?? 0)} of its shaft`
+    return grade === 'clear'
+      ? `${held}.`
+      : `${held}; under ${say.length(limit ?? 0)} it slips. Bore from inside, or choose a longer shaft or a deeper knob.`
+  },
+}
+
+export const knobOffFace: Rule = {
+  name: 'knob-off-face',
+  title: 'Knob standing off the face',
+  unit: 'mm',
+  wants: 'most',
+  limits: ['knobOffFace'],
+  *measure(layout, limit) {
+    const wanted = limit('knobOffFace')
+    for (const one of mounted(layout)) {
+      if (!one.bushing.shaft) continue
+      const measured = Math.max(0, shaftOut(one) - one.bushing.shaft.knobDepth)
+      yield { ...at(one), measured, limit: wanted, grade: measured > wanted + ROUNDING ? 'care' : 'clear' }
+    }
+  },
+  words({ measured, limit, about, grade }, say) {
+    const stands = `The knob of ${say.thing(about[0] ?? '')} stands ${say.length(measured ?? 0)} off the face`
+    return grade === 'clear'
+      ? `${stands}.`
+      : `${stands}; more than ${say.length(limit ?? 0)} shows the nut. Cut the shaft shorter by ${say.length((measured ?? 0) - (limit ?? 0))}.`
+  },
+}

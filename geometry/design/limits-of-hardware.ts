@@ -1,0 +1,32 @@
+/** Limits of what is drilled and screwed. Common practice without a published source, unless `why` says otherwise. */
+import type { Limit } from './limit.ts'
+
+const mm = (value: number, label: string, why: string): Limit => ({ value, unit: 'mm', label, why })
+
+export const HARDWARE_LIMITS = {
+  partsApart: mm(
+    1,
+    'Parts apart inside the box',
+    'Between a pot, jack, pickup or screw and whatever else stands there. Common practice.',
+  ),
+  woodForNut: mm(
+    2.5,
+    'Wood for a nut to press on',
+    'Under a jack, pot or switch, its backing plate counted in. Common practice.',
+  ),
+  shaftInKnob: mm(6, 'Shaft in its knob', 'Less slips or wobbles. Common practice.'),
+  knobOffFace: mm(2, 'Knob off the face', 'More shows nut and thread. Common practice.'),
+  woodUnderRecess: mm(
+    1,
+    'Wood under what is let in',
+    'Under a countersink, a plate or a bore. Common practice.',
+  ),
+  rosetteWeb: mm(1.5, 'Wood between the holes of a rosette', 'Less breaks out. Common practice.'),
+  coversApart: mm(3, 'Knobs and plates apart', 'Room for a finger. Common practice.'),
+  screwHold: mm(
+    10,
+    'Thread of a screw in wood',
+    'Behind the face it goes through; less tears out. Common practice.',
+  ),
+  woodBesideScrew: mm(1, 'Wood beside a screw', 'In the edge of a wall; less splits. Common practice.'),
+} satisfies Record<string, Limit>
