@@ -6,6 +6,7 @@ import { PartDrawing } from '../drawings/PartDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { ACCEPTED } from '../parts/field.ts'
+import { ScheduleAside, ScheduleEntry, ScheduleTable } from '../parts/ScheduleTable.tsx'
 import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
 import { ViewButtons } from '../printing/ViewButtons.tsx'
@@ -25,6 +26,9 @@ const PaperPanel = lazy(() =>
 )
 const SheetMap = lazy(() => import('../printing/SheetMap.tsx').then((map) => ({ default: map.SheetMap })))
 
+/** Stands among the ids of parts for the list of all work. */
+const SCHEDULE = 'schedule'
+
 export function Transfer() {
   const layout = useLayout()
   const parts = partsOf(layout)
@@ -37,7 +41,8 @@ export function Transfer() {
   const [made, setMade] = useState<string | null>(null)
   const wanted = useMemo(() => parts.filter((part) => !left.has(part.id)), [parts, left])
   const [onPaper, setOnPaper] = useState(false)
-  const part = parts.find((one) => one.id === chosen) ?? parts[0]
+  const listed = chosen === SCHEDULE
+  const part = listed ? undefined : (parts.find((one) => one.id === chosen) ?? parts[0])
   const blocked = stops(check(layout))
   const toggle = (id: string) => {
     const next = new Set(left)
@@ -58,6 +63,8 @@ export function Transfer() {
   return (
     <>
       <div className="column parts-column">
+        <h2>Work</h2>
+        <ScheduleEntry listed={listed} onChoose={() => setChosen(SCHEDULE)} />
         <h2>Parts</h2>
         <ul className="part-list" aria-label="Parts to export">
           {parts.map((one) => (
@@ -88,8 +95,10 @@ export function Transfer() {
           ))}
         </ul>
       </div>
-      <section className="sheet part-sheet" aria-label="The chosen part">
-        {choices.come === 'laid out on stock' ? (
+      <section className="sheet part-sheet" aria-label={listed ? 'The work' : 'The chosen part'}>
+        {listed ? (
+          <ScheduleTable />
+        ) : choices.come === 'laid out on stock' ? (
           <StockSheets only={wanted.map((one) => one.id)} lines={choices.lines} />
         ) : (
           part && (
@@ -133,6 +142,7 @@ export function Transfer() {
         )}
       </section>
       <aside className="inspector" aria-label="Export">
+        {listed && <ScheduleAside />}
         <h2>Templates, 1 to 1</h2>
         <ChoiceField
           label="Files"
