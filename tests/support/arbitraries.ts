@@ -157,7 +157,7 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
         double(0.2, 2).map((gauge) => ({ gauge })),
         { maxLength: 4 },
       )
-    case 'list of measures':
+    case 'list of built measures':
       return fc.array(
         fc.record({
           what: words(120),
