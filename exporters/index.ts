@@ -1,5 +1,5 @@
 /** The only door of the exporters. */
-export { type Bundle, type BundleOptions, makeBundle, paperFor } from './bundle/bundle.ts'
+export { type Bundle, type BundleOptions, makeBundle } from './bundle/bundle.ts'
 export { type CutPart, cutPart, isCutPart, pathWords, type ToCut } from './cutting/cut-part.ts'
 export {
   grainOf,

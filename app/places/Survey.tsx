@@ -20,6 +20,11 @@ import { Rule } from '../parts/Rule.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
 
+/** What a survey says takes the rules, which the first screen does without. */
+const SurveySays = lazy(() =>
+  import('../parts/SurveySays.tsx').then((page) => ({ default: page.SurveySays })),
+)
+
 /** Photographs are not of the first screen. */
 const Photographs = lazy(() =>
   import('../photo/Photographs.tsx').then((page) => ({ default: page.Photographs })),
