@@ -30,11 +30,6 @@ const Photographs = lazy(() =>
   import('../photo/Photographs.tsx').then((page) => ({ default: page.Photographs })),
 )
 
-/** What the readings say is judged by the rules, and these are not of the first screen either. */
-const SurveySays = lazy(() =>
-  import('../parts/SurveySays.tsx').then((page) => ({ default: page.SurveySays })),
-)
-
 const GROUPS: readonly (readonly [string, (name: string) => boolean])[] = [
   ['Outside', (name) => !name.includes('.') && name !== 'inside'],
   ['Walls', (name) => name.startsWith('walls.')],
