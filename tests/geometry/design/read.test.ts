@@ -54,7 +54,7 @@ const WRONG: readonly [what: string, text: string, path: string, says: readonly 
     'an unknown kind',
     file({ things: [{ kind: 'gong', id: 'hole' }] }),
     'things.hole.kind',
-    ['"gong"', 'sound-hole, pickup, screw'],
+    ['"gong"', 'sound-hole, slot, rosette'],
   ],
   ['no id', file({ things: [{ kind: 'screw' }] }), 'things[0].id', ['missing']],
   [
