@@ -1,6 +1,14 @@
 /** The only door of the exporters. */
 export { type Bundle, type BundleOptions, makeBundle, paperFor } from './bundle/bundle.ts'
 export { type CutPart, cutPart, isCutPart, pathWords, type ToCut } from './cutting/cut-part.ts'
+export {
+  grainOf,
+  isFromSheet,
+  type NestedSheet,
+  type Nesting,
+  nested,
+  stockOf,
+} from './cutting/nest.ts'
 export { type SheetFiles, sheetTemplates } from './cutting/sheets.ts'
 export { testDesign, testPiece } from './cutting/test-piece.ts'
 export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './drawing/layers.ts'

@@ -1,7 +1,23 @@
 /** Keys of the report about the body: air, weight and balance. */
-import { mm, type ReportKey, rows, words } from './report-key.ts'
+import { box4, mm, type ReportKey, rows, words } from './report-key.ts'
 
 export const BODY_KEYS: readonly ReportKey[] = [
+  ...words('inside[].', {
+    id: 'Its id.',
+    name: 'Its name, empty where it has none.',
+    sort: '`corner block`, `neck block`, `liner`, `batten`, `hinge` or `clasp`.',
+    fixed: '`on the base`, `on the walls` or `under the lid`.',
+  }),
+  ...box4('inside[].room.', 'Room it takes'),
+  ...mm('inside[].room.', { minZ: 'Room it takes: its lower side.', maxZ: 'Room it takes: its upper side.' }),
+  ...words('artwork[].', {
+    id: 'Its id.',
+    name: 'Its name, empty where it has none.',
+    face: 'The face it is on.',
+    shape: '`rectangle`, `oval` or `drawn`.',
+  }),
+  ...mm('artwork[].', { keep: 'Nothing is to be cut nearer to it than this.' }),
+  ...box4('artwork[].bounds.', 'Its extent on its face, from the panel’s origin'),
   ...words('opening.', {
     by: '`hinge` or `slide`. `opening` is null for a lid that lifts off or is glued.',
     edge: 'The edge it is hinged on, or slides out over.',

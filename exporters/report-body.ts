@@ -1,5 +1,5 @@
 /** The body of the instrument in the report: its air, its weight and how it balances. */
-import { balanceOf, type Layout, lidMotionOf, soundOf } from '../geometry/index.ts'
+import { artworkOf, balanceOf, insidePiecesOf, type Layout, lidMotionOf, soundOf } from '../geometry/index.ts'
 
 /** The air in the box and its note; volumes in cubic millimetres. */
 export function airOf(layout: Layout) {
@@ -45,6 +45,29 @@ export function weightOf(layout: Layout) {
       levelAt: held.levelAt,
     },
   }
+}
+
+/** What stands in the box, in the instrument frame. */
+export function insideOf(layout: Layout) {
+  return insidePiecesOf(layout).map(({ piece, box }) => ({
+    id: piece.id,
+    name: piece.name,
+    sort: piece.sort,
+    fixed: piece.fixed,
+    room: { ...box },
+  }))
+}
+
+/** Pictures that are to stay whole, each in its face's own frame. */
+export function keptOf(layout: Layout) {
+  return artworkOf(layout).map(({ art, face, bounds }) => ({
+    id: art.id,
+    name: art.name,
+    face,
+    shape: art.shape,
+    keep: art.keep,
+    bounds: { ...bounds },
+  }))
 }
 
 /** How a hinged or sliding lid opens; null for one that lifts off or is glued. */

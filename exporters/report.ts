@@ -27,7 +27,7 @@ import {
   type WorstCase,
   worstCasesOf,
 } from '../geometry/index.ts'
-import { airOf, openingOf, weightOf } from './report-body.ts'
+import { airOf, insideOf, keptOf, openingOf, weightOf } from './report-body.ts'
 import { surveyReport } from './report-survey.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
@@ -82,6 +82,8 @@ export function reportOf(design: Design, { tolerances = false }: ReportOptions =
     pull: pullOf(layout),
     lid: lidOf(layout),
     chord: chordOf(layout),
+    inside: insideOf(layout),
+    artwork: keptOf(layout),
     opening: openingOf(layout),
     air: airOf(layout),
     weight: weightOf(layout),

@@ -3,7 +3,9 @@ import { useEffect, useId, useMemo, useState } from 'react'
 import {
   formatAngle,
   type Layout,
+  type LidCure,
   type LidSection,
+  lidCuresOf,
   lidMotionOf,
   type Moving,
   type Point,
@@ -12,6 +14,7 @@ import {
   swung,
 } from '../../geometry/index.ts'
 import { sayLength } from '../parts/say.ts'
+import { setField } from '../state/index.ts'
 
 /** Nothing where the lid lifts off or is glued. */
 export function LidSwing({ layout }: { readonly layout: Layout }) {
@@ -114,12 +117,43 @@ function Opening({ by, moving, standing, reached, wanted, layout }: OpeningProps
             setShare(Number(event.target.value))
           }}
         />
+        {by === 'hinge' && reached < wanted - 1e-6 && <Cures layout={layout} />}
         <button type="button" onClick={() => setPlay(share > 0.5 || play === 1 ? 0 : 1)}>
           {share > 0.5 || play === 1 ? 'Close the lid' : 'Open the lid'}
         </button>
       </div>
     </section>
   )
+}
+
+const CURES: Readonly<Record<LidCure['field'], string>> = {
+  bevelAtHinge: 'Bevel at the hinge',
+  bevelOpposite: 'Bevel opposite the hinge',
+  gap: 'Gap at the neck',
+  play: 'Play round the lid',
+}
+
+/** What would let it open, each taken over by one press; looked for when asked, since it takes many swings. */
+function Cures({ layout }: { readonly layout: Layout }) {
+  const [asked, ask] = useState<Layout | null>(null)
+  if (asked !== layout)
+    return (
+      <button type="button" onClick={() => ask(layout)}>
+        What would cure it
+      </button>
+    )
+  const cures = lidCuresOf(layout)
+  if (cures.length === 0)
+    return (
+      <p className="small">
+        No bevel or gap alone: move the hinge pin, hinge it on another edge, or move what hangs under it.
+      </p>
+    )
+  return cures.map(({ field, value }) => (
+    <button key={field} type="button" onClick={() => setField(['box', 'lid', field], value, CURES[field])}>
+      {CURES[field]}: {sayLength(value, layout.design.units)}
+    </button>
+  ))
 }
 
 /** Milliseconds from shut to open. */

@@ -1,4 +1,5 @@
 /** A part as it will be cut, drawn from the same operations that the templates are written from. */
+import type { ReactNode } from 'react'
 import { bounds, type Operation, type Part } from '../../geometry/index.ts'
 import { pathOf } from './path.ts'
 
@@ -6,12 +7,14 @@ export interface PartDrawingProps {
   readonly part: Part
   /** Draws notes and lines to measure from too. */
   readonly full?: boolean
+  /** Drawn over it, in its own frame with y down. */
+  readonly children?: ReactNode
 }
 
 /** Room round the outline, as a share of the longer side. */
 const AROUND = 0.04
 
-export function PartDrawing({ part, full = false }: PartDrawingProps) {
+export function PartDrawing({ part, full = false, children }: PartDrawingProps) {
   const { minX, minY, maxX, maxY } = bounds(part.outline)
   const around = Math.max(maxX - minX, maxY - minY) * AROUND + 1.5
   const box = [minX - around, -maxY - around, maxX - minX + 2 * around, maxY - minY + 2 * around]
@@ -26,6 +29,7 @@ export function PartDrawing({ part, full = false }: PartDrawingProps) {
       {inOrder(part.operations).map((operation, index) => (
         <One key={index} operation={operation} full={full} />
       ))}
+      {children}
     </svg>
   )
 }

@@ -46,7 +46,7 @@ export function Record() {
         <article className="build-sheet">
           <header>
             <h2 dir="auto">{sheet.title}</h2>
-            <dl className="sheet-head">
+            <dl className="record-head">
               {sheet.head
                 .filter(([label]) => label !== 'Made by' && label !== 'Made')
                 .map(([label, value]) => (

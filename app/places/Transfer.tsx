@@ -10,6 +10,12 @@ import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
 import { goTo } from '../state/index.ts'
 import { Cautions } from './Cautions.tsx'
+import { ChoiceRows } from './cutting/ChoiceRows.tsx'
+import { USUAL } from './cutting/choices.ts'
+import { MachineFields, StockFields } from './cutting/MachineFields.tsx'
+import { StockSheets } from './cutting/StockSheets.tsx'
+import { TestPiece } from './cutting/TestPiece.tsx'
+import { ToolCorner, ToolLines } from './cutting/ToolLines.tsx'
 import { type Format, type MadeFile, makeTemplates, TYPES } from './templates.ts'
 
 export function Transfer() {
@@ -19,7 +25,7 @@ export function Transfer() {
   const [chosen, setChosen] = useState<string>('lid')
   const [format, setFormat] = useState<Format | 'both'>('svg')
   const [dxfUnits, setDxfUnits] = useState<'mm' | 'inches'>('mm')
-  const [gathered, setGathered] = useState(true)
+  const [choices, setChoices] = useState(USUAL)
   const [confirmed, setConfirmed] = useState(false)
   const [made, setMade] = useState<string | null>(null)
   const wanted = parts.filter((part) => !left.has(part.id))
@@ -33,9 +39,9 @@ export function Transfer() {
   const write = async (only: readonly string[]) => {
     setMade('Writing…')
     try {
-      const files = await makeTemplates(layout, { format, dxfUnits, only, gathered })
+      const { files, said } = await makeTemplates(layout, { format, dxfUnits, only, choices })
       await downloadAll(files.map((file) => ({ ...file, type: TYPES[file.format] })))
-      setMade(saySaved(files))
+      setMade([saySaved(files), ...said].join(' '))
     } catch (error) {
       setMade(`Nothing was written: ${error instanceof Error ? error.message : String(error)}`)
     }
@@ -75,26 +81,36 @@ export function Transfer() {
         </ul>
       </div>
       <section className="sheet part-sheet" aria-label="The chosen part">
-        {part && (
-          <>
-            <header className="part-head">
-              <h2>{part.title}</h2>
-              <p className="soft">
-                {part.seen}
-                {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
-                {sayLength(part.thickness, layout.design.units)} thick
-              </p>
-            </header>
-            <div className="part-large">
-              <PartDrawing part={part} full />
-            </div>
-            <ul className="part-legend" aria-label="Lines">
-              <li className="legend-cut">cut through</li>
-              <li className="legend-recess">recess, to a depth</li>
-              <li className="legend-mark">mark, never cut</li>
-              <li className="legend-datum">line to measure from</li>
-            </ul>
-          </>
+        {choices.come === 'laid out on stock' ? (
+          <StockSheets only={wanted.map((one) => one.id)} lines={choices.lines} />
+        ) : (
+          part && (
+            <>
+              <header className="part-head">
+                <h2>{part.title}</h2>
+                <p className="soft">
+                  {part.seen}
+                  {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
+                  {sayLength(part.thickness, layout.design.units)} thick
+                </p>
+              </header>
+              <div className="part-large">
+                <PartDrawing part={part} full>
+                  <ToolLines part={part} />
+                </PartDrawing>
+                <ToolCorner part={part} />
+              </div>
+              <ul className="part-legend" aria-label="Lines">
+                <li className="legend-cut">cut through</li>
+                <li className="legend-recess">recess, to a depth</li>
+                <li className="legend-mark">mark, never cut</li>
+                <li className="legend-datum">line to measure from</li>
+                {layout.design.cutting.process !== 'by hand' && (
+                  <li className="legend-tool">middle of the tool, and what it takes away</li>
+                )}
+              </ul>
+            </>
+          )
         )}
       </section>
       <aside className="inspector" aria-label="Export">
@@ -120,15 +136,8 @@ export function Transfer() {
             }}
           />
         )}
-        <ChoiceField
-          label="The parts come"
-          value={gathered ? 'on one sheet' : 'one file each'}
-          options={['on one sheet', 'one file each']}
-          onCommit={(next) => {
-            setGathered(next === 'on one sheet')
-            return ACCEPTED
-          }}
-        />
+        <ChoiceRows choices={choices} format={format} onChange={setChoices} />
+        {choices.come === 'laid out on stock' && <StockFields />}
         {blocked > 0 && (
           <div className="barred">
             <p>
@@ -170,6 +179,9 @@ export function Transfer() {
         <p className="small soft" role="status" aria-live="polite">
           {made ?? 'Every drawing carries its title, its scale bar and the face it is seen from.'}
         </p>
+        <h2>How it is cut</h2>
+        <MachineFields />
+        <TestPiece format={format} dxfUnits={dxfUnits} choices={choices} />
         <h2>The design itself</h2>
         <p className="small soft">A file of plain text that opens here again, on any machine.</p>
         <button type="button" onClick={saveDesign}>

@@ -5,7 +5,7 @@ import { download } from '../actions/files.ts'
 import { useDesign, useLayout } from '../parts/calm.ts'
 import { stops } from '../parts/tightness.ts'
 import { goTo } from '../state/index.ts'
-import { type Bundling, startBundling } from './bundling.ts'
+import { type Bundling, startMaking } from './bundling.ts'
 import { printLabelSheet, printSheetPage, saveLabel, saveSheet, saveSheetPdf } from './outgoing.ts'
 
 /** Work shorter than this shows no progress, milliseconds. */
@@ -73,15 +73,16 @@ function Everything() {
     setSlow(false)
   }
   useEffect(() => () => running.current?.stop(), [])
+  const underWay = progress !== null
   useEffect(() => {
-    if (progress === null) return
+    if (!underWay) return
     const timer = window.setTimeout(() => setSlow(true), SHORT)
     return () => window.clearTimeout(timer)
-  }, [progress])
+  }, [underWay])
   const start = async () => {
     setSaid(null)
     setProgress({ done: 0, of: 1, what: 'beginning' })
-    const bundling = startBundling({ design, options: {} }, (done, of, what) => {
+    const bundling = startMaking({ make: 'everything', design, options: {} }, (done, of, what) => {
       if (running.current === bundling) setProgress({ done, of, what })
     })
     running.current = bundling

@@ -1,15 +1,9 @@
 /** The sheet and the label leave the page: printed, or as files. */
-import {
-  buildSheet,
-  paperFor,
-  printLabel,
-  printSheet,
-  writeLabelHtml,
-  writeSheetHtml,
-} from '../../exporters/index.ts'
+import { buildSheet, writeLabelHtml, writeSheetHtml } from '../../exporters/index.ts'
 import type { Design } from '../../geometry/index.ts'
 import { download } from '../actions/files.ts'
 import { slug } from '../state/index.ts'
+import { startMaking } from './bundling.ts'
 
 /** Prints a page of its own, whatever else is on the screen. */
 function printPage(html: string, title: string): void {
@@ -40,19 +34,15 @@ export function saveSheet(design: Design): string {
   return `Saved ${name}.`
 }
 
-/** The build sheet as PDF, on the paper that goes with the builder's unit. */
-export async function saveSheetPdf(design: Design): Promise<string> {
-  const paper = paperFor(design)
-  const { bytes, cautions } = await printSheet(buildSheet(design), paper)
-  const name = `${slug(design.title)}-build-sheet-${paper}.pdf`
+/** Printed beside the page, and saved. */
+async function savePdf(make: 'sheet' | 'label', design: Design): Promise<string> {
+  const { name, bytes, cautions } = await startMaking({ make, design, options: {} }).made
   download(name, bytes, 'application/pdf')
   return [`Saved ${name}.`, ...cautions].join(' ')
 }
 
+/** The build sheet as PDF, on the paper that goes with the builder's unit. */
+export const saveSheetPdf = (design: Design): Promise<string> => savePdf('sheet', design)
+
 /** The label as PDF, on a page of just its size. */
-export async function saveLabel(design: Design): Promise<string> {
-  const { bytes, cautions } = await printLabel(design)
-  const name = `${slug(design.title)}-label.pdf`
-  download(name, bytes, 'application/pdf')
-  return [`Saved ${name}.`, ...cautions].join(' ')
-}
+export const saveLabel = (design: Design): Promise<string> => savePdf('label', design)

@@ -1,6 +1,7 @@
 /** A report for reading: tables in the builder's own unit. */
 import { check, type Design, formatAngle, formatLength, formatShare, solve } from '../../geometry/index.ts'
 import { type Report, reportOf } from '../report.ts'
+import { bodyRows } from './body-text.ts'
 import { summaryOf } from './check.ts'
 
 type Cell = string | number
@@ -30,6 +31,7 @@ export function reportText(design: Design): string {
     ['Pull, by estimate', pull(report, sayFine(design))],
     ['Neck, from the nut', neck(report, say)],
     ['Saddle and string holes', saddleAndHoles(report, say)],
+    ['Body, by estimate', table(['', ''], bodyRows(report, say)).slice(1)],
     ['On the faces, to the centre of each', things(report, say)],
     ['Parts', parts(report, say)],
     ['Findings', [`  ${summaryOf(check(solve(design)))}. "lidwright check" gives them in words.`]],

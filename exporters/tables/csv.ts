@@ -37,10 +37,10 @@ const RAW_UNITS: Partial<Record<Column['as'], string>> = {
 }
 
 /** Headings: a column of lengths comes twice, in millimetres and as the builder's rule shows it. */
-function headings(column: Column, units: Units): string[] {
+function headings(column: Column): string[] {
   const unit = RAW_UNITS[column.as]
   const own = unit === undefined ? column.title : `${column.title} (${unit})`
-  return onRule(column) ? [own, `${column.title} (on the rule, ${unitOf('length', units)})`] : [own]
+  return onRule(column) ? [own, `${column.title} (on the rule)`] : [own]
 }
 
 const onRule = ({ as }: Column): boolean => as === 'length' || as === 'gauge'
@@ -52,17 +52,24 @@ function cells(cell: Cell, column: Column, units: Units): string[] {
       : typeof cell === 'number'
         ? numberText(cell, `${column.title} of a table`)
         : harmless(cell)
-  return onRule(column) ? [own, cell === null ? '' : harmless(cellText(cell, column, units))] : [own]
+  return onRule(column) ? [own, shown(cell, column, units)] : [own]
+}
+
+/** As the rule shows it, with its unit: a spreadsheet would make a day in March of 3/8. */
+function shown(cell: Cell, column: Column, units: Units): string {
+  if (cell === null) return ''
+  const text = harmless(cellText(cell, column, units))
+  return typeof cell === 'number' ? `${text} ${unitOf(column.as, units)}` : text
 }
 
 /**
  * A table as the text of a CSV file. The same table gives the same text.
  * Throws a RangeError for a number that is not finite.
- * Example: the first lines of a fret table are `Fret,From the nut (mm),"From the nut (on the rule, in)"…`.
+ * Example: a fret table begins `Fret,From the nut (mm),Set on the rule (mm),Set on the rule (on the rule)`.
  */
 export function writeCsv({ columns, rows }: Table, units: Units): string {
   const line = (texts: readonly string[]) => `${texts.map(quoted).join(',')}\r\n`
-  const head = line(columns.flatMap((column) => headings(column, units)).map(harmless))
+  const head = line(columns.flatMap(headings).map(harmless))
   return (
     head +
     rows

@@ -10,6 +10,7 @@ import { check, checkDesign, type Design, partsOf, readDesign, solve } from '../
 import { bareDxf, bareFile } from './bare-dxf.ts'
 import { holesByMakerjs, lidByMakerjs } from './makerjs-lid.ts'
 import { always, checksum, growth, onEachNew, ratio } from './measure.ts'
+import { started } from './started.ts'
 
 const SAMPLE = 'tea-box-three-strings'
 
@@ -156,5 +157,12 @@ line(
   grown,
   'at most 1.15',
   `${grown.short.toFixed(2)} ms → ${grown.long.toFixed(1)} ms`,
+)
+const begun = started()
+line(
+  'lidwright bundle / Node started and the engine imported',
+  begun,
+  'at most 2',
+  `${begun.ours.toFixed(0)} ms / ${begun.theirs.toFixed(0)} ms`,
 )
 console.log(`checksum ${checksum()}`)

@@ -16,5 +16,29 @@ await build({
   logLevel: 'warn',
   build: { ssr: join(import.meta.dirname, 'bench.ts'), outDir, emptyOutDir: true, target: 'node20' },
 })
-const { status } = spawnSync(process.execPath, [join(outDir, 'bench.js')], { cwd: root, stdio: 'inherit' })
+// The command and the engine as they ship, to be started from nothing.
+const shipped = join(root, 'node_modules/.bench-shipped')
+const bundled = { logLevel: 'warn', ssr: { noExternal: true }, configFile: false, root } as const
+for (const [entry, name, emptyOutDir] of [
+  ['exporters/cli.ts', 'lidwright', true],
+  ['geometry/index.ts', 'engine', false],
+] as const)
+  await build({
+    ...bundled,
+    build: {
+      ssr: join(root, entry),
+      outDir: shipped,
+      emptyOutDir,
+      target: 'node20',
+      minify: true,
+      rolldownOptions: {
+        output: { entryFileNames: `${name}.mjs`, chunkFileNames: `${name}-[name]-[hash].mjs` },
+      },
+    },
+  })
+const { status } = spawnSync(process.execPath, [join(outDir, 'bench.js')], {
+  cwd: root,
+  stdio: 'inherit',
+  env: { ...process.env, LIDWRIGHT_BENCH: shipped },
+})
 process.exitCode = status ?? 1

@@ -3,6 +3,9 @@ import { readFileSync } from 'node:fs'
 import AxeBuilder from '@axe-core/playwright'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { makeBundle } from '../../exporters/bundle/bundle.ts'
+import { carry } from '../../exporters/label/carried.ts'
+import { readDesign, startingDesign } from '../../geometry/index.ts'
 import { launch } from '../support/browser.ts'
 import { openFile } from '../support/open-file.ts'
 import { nothingWrong, watchPage } from '../support/watch-page.ts'
@@ -74,7 +77,7 @@ test('measures and strings are written on the sheet, in any unit, and undone', a
   await page.keyboard.press('Tab')
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save the sheet' }).click(),
+    page.getByRole('button', { name: 'Save the sheet as a page' }).click(),
   ])
   expect(saved.suggestedFilename()).toBe('tea-box-three-strings-build-sheet.html')
   const html = readFileSync(await saved.path(), 'utf8')
@@ -86,14 +89,70 @@ test('measures and strings are written on the sheet, in any unit, and undone', a
 })
 
 test('the sheet is clean for a screen reader’s rules, in both schemes and on a tablet', async () => {
+  // What stands in a picture is told by its name and by the table below it; there are thousands of lines.
+  for (const name of await page.locator('.sheet-picture > title').allTextContents())
+    expect(name).toMatch(/\S/)
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme })
     await page.setViewportSize({ width: 1024, height: 768 })
-    const { violations } = await new AxeBuilder({ page }).analyze()
+    const { violations } = await new AxeBuilder({ page }).exclude('.sheet-picture').analyze()
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])
   }
   const wide = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth)
   expect(wide).toBe(false)
+})
+
+test('everything is saved as one zip, the same bytes that the command line writes', async () => {
+  const design = await page.evaluate(() => document.title)
+  expect(design).toContain('Tea box')
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save everything' }).click(),
+  ])
+  expect(saved.suggestedFilename()).toBe('tea-box-three-strings-everything.zip')
+  await page.getByText('Saved tea-box-three-strings-everything.zip.').waitFor()
+  const [kept] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')])
+  const reading = readDesign(readFileSync(await kept.path(), 'utf8'))
+  if (!reading.ok) throw new Error(reading.faults[0]?.sentence)
+  const { bytes } = await makeBundle(reading.design)
+  expect(Buffer.compare(readFileSync(await saved.path()), Buffer.from(bytes))).toBe(0)
+})
+
+test('a zip on its way can be stopped, and nothing is written', async () => {
+  let downloads = 0
+  page.on('download', () => downloads++)
+  // The job is held back for a while, so that it is surely still on its way.
+  await page.evaluate(() => {
+    const post = Worker.prototype.postMessage
+    Worker.prototype.postMessage = function (message: unknown) {
+      Worker.prototype.postMessage = post
+      window.setTimeout(() => this.postMessage(message), 4000)
+    }
+  })
+  await page.getByRole('button', { name: 'Save everything' }).click()
+  await page.getByRole('progressbar', { name: 'How far the zip is' }).waitFor()
+  await page.getByRole('button', { name: 'Stop' }).click()
+  await page.getByText('Stopped. Nothing was written.').waitFor()
+  expect(await page.getByRole('button', { name: 'Save everything' }).isEnabled()).toBe(true)
+  expect(downloads).toBe(0)
+})
+
+test('the text of a label opens its design; a broken one is refused and changes nothing', async () => {
+  const carried = carry(startingDesign({ title: 'From the label', hand: 'right' }))
+  await page.getByRole('button', { name: 'File', exact: true }).click()
+  await page.getByRole('menuitem', { name: /Open from a label/ }).click()
+  const dialog = page.getByRole('dialog', { name: 'Open from a label' })
+  const field = dialog.getByRole('textbox')
+  await field.fill(carried.slice(0, -9))
+  await dialog.getByRole('button', { name: 'Open the design' }).click()
+  await dialog.getByRole('alert').waitFor()
+  expect(await page.title()).toContain('Tea box')
+  await field.fill(carried)
+  await dialog.getByRole('button', { name: 'Open the design' }).click()
+  await dialog.waitFor({ state: 'hidden' })
+  expect(await page.title()).toContain('From the label')
+  await page.keyboard.press('Control+z')
+  expect(await page.title()).toContain('Tea box')
 })
 
 test('printing prints the sheet alone and leaves nothing behind', async () => {

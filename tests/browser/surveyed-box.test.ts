@@ -120,6 +120,10 @@ test('the lid opens as far as the engine says, at once where less motion is aske
 test('a hinge across the neck is told as what it does', async () => {
   await page.getByRole('combobox', { name: 'Hinged on' }).selectOption('tail end')
   await page.getByText(/It opens \d+\.\d° and then bites/).waitFor()
+  await page.getByRole('button', { name: 'What would cure it' }).click()
+  await page.getByRole('button', { name: /^Gap at the neck: / }).click()
+  await page.getByText('It opens 90.0°, as far as is wanted.').waitFor()
+  await page.getByRole('button', { name: 'Undo' }).click()
   await page.getByRole('button', { name: 'Undo' }).click()
 })
 

@@ -2,12 +2,15 @@ import { expect, test } from 'vitest'
 import { sheetFiles } from '../../exporters/sheet/files.ts'
 import { Bench, broken, sound } from '../support/commandLine.ts'
 
-test('sheet writes the page, a CSV of every table and the JSON of everything, and says which', async () => {
+test('sheet writes the page, its PDF, a CSV of every table, the label and the JSON of everything, and says which', async () => {
   const bench = new Bench()
   const { code, out, err } = await bench.run('sheet', bench.put('box.json', sound()), '--out', 'paper')
   expect({ code, err }).toEqual({ code: 0, err: '' })
   const files = sheetFiles(sound())
-  expect(bench.files('paper')).toEqual(files.map(({ name }) => `paper/${name}`).sort())
+  const more = ['tea-box-build-sheet-a4.pdf', 'tea-box-label.pdf', 'tea-box-label.svg']
+  expect(bench.files('paper')).toEqual(
+    [...files.map(({ name }) => name), ...more].map((name) => `paper/${name}`).sort(),
+  )
   for (const { name, text } of files) expect(bench.read(`paper/${name}`), name).toBe(text)
   expect(out).toContain('tea-box-build-sheet.html')
 })

@@ -46,7 +46,10 @@ const VARIED = [
     ],
     overruled: { 'tail-to-hold tailpiece neck': 'held by the lid' },
   }),
-  designOf({ box: { lid: { kind: 'sliding' } } }),
+  designOf({
+    box: { lid: { kind: 'sliding' }, inside: [{ id: 'corner' }] },
+    artwork: [{ id: 'swallow' }],
+  }),
   designOf({
     box: {
       survey: {

@@ -1,9 +1,10 @@
 /** The text of sample-boxes/README.md, made from the schema, the rules, the report and the layers themselves. */
-import { LAYER_TABLE } from '../../exporters/index.ts'
+import { buildSheet, LAYER_TABLE, tablesOf } from '../../exporters/index.ts'
 import { REPORT_KEYS } from '../../exporters/report-keys.ts'
 import {
   ACROSS_LINES,
   ALONG_LINES,
+  checkDesign,
   type Design,
   ENTRY_LISTS,
   type Field,
@@ -43,6 +44,8 @@ export function samplesReadme(samples: readonly Sample[]): string {
     ...ruleSection(),
     ...reportSection(),
     ...layerSection(),
+    ...sheetSection(),
+    ...bundleSection(),
   ].join('\n\n')}\n`
 }
 
@@ -318,5 +321,45 @@ function layerSection(): string[] {
     '## Layers of the templates',
     `SVG and DXF files have the same layers, in the order in which the wood is worked. Where a depth or width belongs to the work it follows the name, as in ${code('RECESS-3.0')} or ${code('SLOT-0.6x2.0')}; files in inches end it in ${code('IN')}.`,
     table(['layer', 'what to do', 'worked', 'DXF colour', 'SVG ink', 'line'], rows),
+  ]
+}
+
+/** Columns as CSV has them, for the sample whose sheet has most tables. */
+function sheetSection(): string[] {
+  const reading = checkDesign({
+    format: 'lidwright',
+    version: VERSION,
+    hand: 'right',
+    things: EXAMPLE_THINGS,
+  })
+  if (!reading.ok) throw new Error(reading.faults[0]?.sentence)
+  const tuned = tunedExample(reading.design)
+  const rows = tablesOf(buildSheet(tuned)).map(({ id, title, columns }) => [
+    code(id),
+    title,
+    columns.map(({ key }) => code(key)).join(', '),
+  ])
+  return [
+    '## The build sheet and its tables',
+    `${code('lidwright sheet FILE --out FOLDER')} writes the sheet as HTML and PDF, the label as SVG and PDF, a CSV of every table and one JSON of everything. A column of lengths comes twice in a CSV: in millimetres, and as the builder’s rule shows it. Words that a spreadsheet would run as a formula are led by an apostrophe.`,
+    table(['table', 'title', 'columns'], rows),
+    `Other tables come where there is something to say: ${code('overruled')}, ${code('open')}.`,
+    `The JSON of everything, ${code('lidwright-everything')}, holds ${code('checksum')}, the ${code('design')} itself, the ${code('report')} as above, ${code('tables')} with their columns and rows, and ${code('parts')}: each an outline with its operations, lengths in millimetres, closed contours counter-clockwise, a bulge for every arc (the tangent of a quarter of its sweep).`,
+  ]
+}
+
+/** The same with a tuning, so that tables of loads are there. */
+function tunedExample(design: Design): Design {
+  const tuning = tunedTo(design.strings.count)
+  return { ...design, stringing: { ...design.stringing, tuning } }
+}
+
+const tunedTo = (count: number): string[] => ['E4', 'B3', 'G3', 'D3', 'A2', 'E2'].slice(0, count).reverse()
+
+function bundleSection(): string[] {
+  return [
+    '## The bundle and the label',
+    `${code('lidwright bundle FILE --out FILE.zip')} writes all of that and every template into one zip; the same design gives the same bytes, on the command line and in the page. ${code('read-me.txt')} in it says what each file is.`,
+    `The label carries the whole design in a QR code where it fits (a hundred holes do), else its checksum: the first 16 digits of the SHA-256 of everything but ${code('record')}. ${code('lidwright recall "LIDWRIGHT1:…" --out FILE')} turns the code’s text back into the same design, as does “Open from a label” in the page. The text is ${code('LIDWRIGHT1:')}, the checksum, a colon, and the design without what is usual, as JSON, deflated (RFC 1951) and written in Base45 (RFC 9285).`,
   ]
 }

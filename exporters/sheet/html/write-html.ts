@@ -11,8 +11,8 @@ import { sheetStyle } from './style.ts'
 /** Lines for a pencil in a table that has no rows yet. */
 const EMPTY_ROWS = 6
 
-/** Tables of so many rows or fewer are kept on one page. */
-const SHORT = 14
+/** Tables of so many rows or fewer are kept on one page: a fret table is read down, on the bench. */
+const SHORT = 30
 
 const text = (words: string): Markup[] => [textNode(words)]
 

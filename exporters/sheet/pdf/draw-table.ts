@@ -12,7 +12,7 @@ const AIR = 0.9
 /** Least width of a column of words that is wrapped, mm. */
 const LEAST = 18
 /** A table of so many rows is kept on one page. */
-const SHORT = 14
+const SHORT = 30
 /** Height of a row for a pencil, and how many of them. */
 const EMPTY = 8
 const EMPTY_ROWS = 6

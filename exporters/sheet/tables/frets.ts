@@ -1,5 +1,5 @@
 /** Frets from the nut, as the rule shows them and what the rounding costs; and cents at every fret. */
-import { fretRoundingOf, roundedLength } from '../../../geometry/index.ts'
+import { fretRoundingOf } from '../../../geometry/index.ts'
 import type { Cell, Table } from '../model.ts'
 import type { Source } from '../source.ts'
 
@@ -10,7 +10,7 @@ export function fretTable({ report, layout, design }: Source): Table {
   const rows = frets.map((fret, index): Cell[] => [
     fret.number,
     fret.fromNut,
-    roundedLength(fret.fromNut, design.units).text,
+    fret.fromNut,
     fret.onRule.error,
     // A rule in millimetres is read to the half: what it costs is reckoned for its whole lines.
     design.units.display === 'mm' ? null : (rounding[index]?.cents ?? null),
@@ -23,7 +23,7 @@ export function fretTable({ report, layout, design }: Source): Table {
   const columns: Table['columns'] = [
     { key: 'number', title: 'Fret', as: 'count' },
     { key: 'fromNut', title: 'From the nut', as: 'exact' },
-    { key: 'onRule', title: inches ? 'Set on the rule, in' : 'Set on the rule, mm', as: 'words' },
+    { key: 'onRule', title: 'Set on the rule', as: 'length' },
     { key: 'error', title: 'Off by', as: 'exact', signed: true },
     { key: 'errorCents', title: 'Off by', as: 'cents', signed: true },
     { key: 'step', title: 'From the fret before', as: 'exact' },

@@ -1,6 +1,6 @@
 /** A lid swung about its hinge: what it meets, how deep it bites, and how far it opens. Radians and millimetres. */
 import type { Point } from '../../plane/index.ts'
-import { type Meeting, meet } from './clip.ts'
+import { type Meeting, meet, type Slab } from './clip.ts'
 import type { LidSection, Moving, Standing } from './section.ts'
 
 /** Two pieces that come near each other while the lid opens. */
@@ -38,8 +38,8 @@ export function swung(section: readonly Point[], angle: number): readonly Point[
   return section.map(({ x, y }) => ({ x: x * cos - y * sin, y: x * sin + y * cos }))
 }
 
-/** A quarter of a degree: between two steps a corner 300 mm from the pin strays from its chord by under 0.001 mm. */
-const STEP = Math.PI / 720
+/** Half a degree: between two steps a corner 300 mm from the pin strays from its chord by under 0.003 mm. */
+const STEP = Math.PI / 360
 
 /** Millimetres: what touches does not bite. */
 const TOUCH = 1e-6
@@ -58,6 +58,31 @@ const ringOf = (points: readonly Point[]) => {
 }
 
 const leastOf = ({ u0, u1, z0, z1 }: Standing) => Math.hypot(Math.max(u0, -u1, 0), Math.max(z0, -z1, 0))
+
+/** The rectangle that a section sweeps while it opens: its corners' ends, and where one passes an axis. */
+function sweptBy(points: readonly Point[], wanted: number): Slab {
+  const swept = { u0: 0, u1: 0, z0: 0, z1: 0 }
+  const take = (u: number, z: number) => {
+    swept.u0 = Math.min(swept.u0, u)
+    swept.u1 = Math.max(swept.u1, u)
+    swept.z0 = Math.min(swept.z0, z)
+    swept.z1 = Math.max(swept.z1, z)
+  }
+  for (const { x, y } of points) {
+    const radius = Math.hypot(x, y)
+    const start = Math.atan2(y, x)
+    for (const angle of [start, start + wanted]) take(radius * Math.cos(angle), radius * Math.sin(angle))
+    for (let quarter = -2; quarter <= 4; quarter++) {
+      const angle = (quarter * Math.PI) / 2
+      if (angle > start && angle < start + wanted) take(radius * Math.cos(angle), radius * Math.sin(angle))
+    }
+  }
+  return swept
+}
+
+/** Does what is swept come so near a rectangle that the room between them matters? */
+const reaches = (swept: Slab, { u0, u1, z0, z1 }: Slab): boolean =>
+  swept.z1 > z0 && swept.z0 < z1 && swept.u1 > u0 - NEAR && swept.u0 < u1 + NEAR
 
 /** Angles at which a corner crosses the upper or lower edge of a rectangle: there an overlap may end at its largest. */
 function crossings(section: readonly Point[], { z0, z1 }: Standing, wanted: number): number[] {
@@ -85,10 +110,11 @@ function crossings(section: readonly Point[], { z0, z1 }: Standing, wanted: numb
 export function swing(section: LidSection, wanted: number): Swing {
   const encounters: Encounter[] = []
   let reached = wanted
-  for (const moving of section.moving)
+  for (const moving of section.moving) {
+    const sweep = sweptBy(moving.section, wanted)
     for (const standing of section.standing) {
       const apart = Math.max(standing.s0 - moving.s1, moving.s0 - standing.s1)
-      if (apart > NEAR || ringOf(moving.section) < leastOf(standing)) continue
+      if (apart > NEAR || ringOf(moving.section) < leastOf(standing) || !reaches(sweep, standing)) continue
       const found = pass(moving, standing, wanted)
       if (!found) continue
       const side = apart >= -TOUCH
@@ -120,6 +146,7 @@ export function swing(section: LidSection, wanted: number): Swing {
           s,
         })
     }
+  }
   encounters.sort((a, b) => b.bite - a.bite || a.room - b.room)
   return { reached, wanted, encounters }
 }

@@ -102,8 +102,8 @@ describe('as built', () => {
       { box: { ...tea.box, depth: 11.0625 * 25.4 } },
     )
     const table = tableOf(design, 'as-built')
-    expect(table.column('Planned (on the rule, in)')).toEqual(['11 1/16'])
-    expect(table.column('Built (on the rule, in)')).toEqual(['11 3/32'])
+    expect(table.column('Planned (on the rule)')).toEqual(['11 1/16 in'])
+    expect(table.column('Built (on the rule)')).toEqual(['11 3/32 in'])
   })
 
   it('keeps the checksum: what is written down afterwards makes no other design', () => {

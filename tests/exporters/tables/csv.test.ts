@@ -25,10 +25,10 @@ describe('a CSV file', () => {
       ['', null, null],
     ]
     const read = readCsv(writeCsv(table(rows), inches))
-    expect(read.headings).toEqual(['Words, "quoted"', 'Long (mm)', 'Long (on the rule, in)', 'Cents (cents)'])
+    expect(read.headings).toEqual(['Words, "quoted"', 'Long (mm)', 'Long (on the rule)', 'Cents (cents)'])
     expect(read.rows).toEqual([
-      ['plain, with a comma', '281', '11 1/16', '-3.25'],
-      ['he said "eleven"', '0', '0', '0'],
+      ['plain, with a comma', '281', '11 1/16 in', '-3.25'],
+      ['he said "eleven"', '0', '0 in', '0'],
       ['', '', '', ''],
     ])
   })
