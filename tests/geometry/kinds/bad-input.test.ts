@@ -108,8 +108,8 @@ describe('hardware larger than its face', () => {
       'deeper than the box',
     ],
     [
-      'a jack longer than the box is wide',
-      { kind: 'jack', face: 'bass-wall', along: 0, across: 25, bodyDepth: 160, plug: 220, thread: 12 },
+      'a jack as tall as its wall, that reaches the neck',
+      { kind: 'jack', face: 'bass-wall', along: 0, across: 25, bodyDepth: 80, bodyDiameter: 40, thread: 12 },
       'want the same room',
     ],
     ['a name plate thicker than the wall', { kind: 'name-plate', depth: 20 }, 'falls through'],
