@@ -1,17 +1,21 @@
 /** Whichever dialog is open. */
-import { lazy, Suspense, useEffect } from 'react'
-import { openDialog, useDialogs } from '../actions/dialogs.ts'
+import { type ComponentType, lazy, Suspense, useEffect } from 'react'
+import { type DialogName, openDialog, useDialogs } from '../actions/dialogs.ts'
 import { openSample, SAMPLES } from '../actions/files.ts'
 import { Dialog } from '../parts/Dialog.tsx'
 import { useBench } from '../state/index.ts'
-import { AllActions } from './AllActions.tsx'
-import { FromLabel } from './FromLabel.tsx'
 import { NewBox } from './NewBox.tsx'
 
-const Shelf = lazy(() => import('../shelf/Shelf.tsx').then((page) => ({ default: page.Shelf })))
-const LinkDialog = lazy(() =>
-  import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog })),
-)
+/** Every dialog but the first is fetched when it is asked for. */
+const SHOWN: Readonly<Record<Exclude<DialogName, 'new-box' | null>, ComponentType<{ onClose: () => void }>>> =
+  {
+    samples: Samples,
+    kept: lazy(() => import('../shelf/Shelf.tsx').then((page) => ({ default: page.Shelf }))),
+    link: lazy(() => import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog }))),
+    'all-actions': lazy(() => import('./AllActions.tsx').then((page) => ({ default: page.AllActions }))),
+    'from-label': lazy(() => import('./FromLabel.tsx').then((page) => ({ default: page.FromLabel }))),
+    trouble: Trouble,
+  }
 
 const close = () => openDialog(null)
 
@@ -22,32 +26,14 @@ export function Dialogs() {
   useEffect(() => {
     if (fresh) openDialog('new-box')
   }, [fresh])
-  switch (open) {
-    case 'new-box':
-      return <NewBox onClose={close} />
-    case 'samples':
-      return <Samples />
-    case 'kept':
-      return (
-        <Suspense fallback={null}>
-          <Shelf onClose={close} />
-        </Suspense>
-      )
-    case 'link':
-      return (
-        <Suspense fallback={null}>
-          <LinkDialog onClose={close} />
-        </Suspense>
-      )
-    case 'all-actions':
-      return <AllActions onClose={close} />
-    case 'from-label':
-      return <FromLabel onClose={close} />
-    case 'trouble':
-      return <Trouble />
-    case null:
-      return null
-  }
+  if (open === null) return null
+  if (open === 'new-box') return <NewBox onClose={close} />
+  const Shown = SHOWN[open]
+  return (
+    <Suspense fallback={null}>
+      <Shown onClose={close} />
+    </Suspense>
+  )
 }
 
 function Samples() {

@@ -1,5 +1,5 @@
 /** A first screen: what was measured on the found box, and the box drawn from it while it is typed. */
-import { type ReactNode, useMemo, useRef, useState } from 'react'
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
 import {
   apply,
   change,
@@ -10,7 +10,6 @@ import {
   type Hand,
   type Path,
   solve,
-  startingDesign,
   valueAt,
 } from '../../geometry/index.ts'
 import { forgetViews } from '../canvas/lookings.ts'
@@ -23,6 +22,9 @@ import { LengthField } from '../parts/LengthField.tsx'
 import { NumberField } from '../parts/NumberField.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { goTo, standardDesign, startFresh, useBench } from '../state/index.ts'
+
+/** Choosing neck and strings takes the loads, and this form is filled in without: they come while it is. */
+const fetchBegun = () => import('./begun.ts')
 
 type Draft = Design
 
@@ -61,10 +63,13 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
   /** What was said of the neck blank, which a starting design would choose by itself. */
   const [said, setSaid] = useState<readonly Path[]>([])
   const [asked, setAsked] = useState(false)
+  const [away, setAway] = useState(false)
   const hand = useRef<HTMLDivElement>(null)
   const [typed, setTyped] = useState<Draft | null>(null)
   const layout = useMemo(() => solve(typed ?? draft), [typed, draft])
   const first = useBench((bench) => bench.fresh)
+  // One that cannot be fetched now is asked for again when it is wanted.
+  useEffect(() => void fetchBegun().catch(() => undefined), [])
 
   const tried = (...fields: (readonly [Path, unknown])[]): ReturnType<typeof checkDesign> =>
     checkDesign(apply(draft, change(draft, ...fields)))
@@ -90,10 +95,14 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
       hand.current?.querySelector('input')?.focus()
       return
     }
-    startFresh(begun(draft, said))
-    forgetViews()
-    goTo('lay-out')
-    onClose()
+    void fetchBegun()
+      .then(({ begun }) => {
+        startFresh(begun(draft, said))
+        forgetViews()
+        goTo('lay-out')
+        onClose()
+      })
+      .catch(() => setAway(true))
   }
 
   const length = (
@@ -157,6 +166,12 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
               Say which hand plucks, right or left: every cut depends on it, so there is no usual one.
             </p>
           )}
+          {away && (
+            <p className="field-fault" role="alert">
+              The network went away before the whole page was here. Once it is back, press again; nothing
+              typed is lost.
+            </p>
+          )}
           <TextField label="Title" value={draft.title} onCommit={(title) => set([['title'], title])} />
           <h2>The box, outside</h2>
           {length('length', 'box', 'length', 'length')}
@@ -218,31 +233,4 @@ function Row({ sketch, onFocus, children }: { sketch: string; onFocus?: () => vo
       {children}
     </fieldset>
   )
-}
-
-/**
- * The whole instrument from what was typed: everything not asked for here comes as the engine starts a design, and
- * what was said of the neck blank stands as it was said.
- */
-function begun(draft: Draft, said: readonly Path[]): Draft {
-  const { box, strings, scale, title, hand, units } = draft
-  const start = startingDesign({
-    title,
-    hand,
-    units,
-    length: box.length,
-    width: box.width,
-    depth: box.depth,
-    wall: box.walls.neckEnd,
-    lid: box.lid.thickness,
-    lidFit: box.lid.fit,
-    base: box.base.thickness,
-    strings: strings.count,
-    scale: scale.length,
-  })
-  const kept: Path[] = [['box', 'cornerRadius'], ...said]
-  const reading = checkDesign(
-    apply(start, change(start, ...kept.map((path) => [path, valueAt(draft, path)] as const))),
-  )
-  return reading.ok ? reading.design : start
 }

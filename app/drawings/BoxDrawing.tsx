@@ -4,6 +4,7 @@ import { formatLength, insidePiecesOf, type Layout } from '../../geometry/index.
 import { Dimension } from './Dimension.tsx'
 import type { PlanFrame } from './PlanPieces.tsx'
 import { pathOf } from './path.ts'
+import { SurveyPlan } from './SurveyPlan.tsx'
 import { type PixelSize, useSize } from './size.ts'
 
 /** Names of fields of the box whose dimension is drawn. */
@@ -56,7 +57,8 @@ function Views({
   marks: BoxDrawingProps['marks']
 }) {
   const { box, design } = layout
-  const { length, width, depth } = design.box
+  const { depth } = design.box
+  const { length, width } = layout.real ?? design.box
   const room = { x: size.width - MARGIN.left - MARGIN.right, y: size.height - MARGIN.top - MARGIN.bottom }
   // One over the other or side by side, whichever shows more.
   const over = Math.min(room.x / Math.max(length, width), (room.y - BETWEEN) / (width + depth))
@@ -72,7 +74,18 @@ function Views({
     : { x: left + length * s + BETWEEN, y: top + Math.max(0, (width * s - depth * s) / 2) }
   return (
     <svg width={size.width} height={size.height} role={marks ? 'group' : 'img'} aria-label={label}>
-      <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
+      {layout.real ? (
+        <SurveyPlan
+          layout={layout}
+          lit={lit}
+          x={left}
+          y={top}
+          s={s}
+          enlarged={design.box.inside.length + design.artwork.length === 0}
+        />
+      ) : (
+        <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
+      )}
       {marks?.({ x: left, y: top + (width / 2) * s, s, up: layout.up })}
       <End layout={layout} lit={lit} x={end.x} y={end.y} s={s} />
       <text className="view-title" x={left} y={top + width * s + 52}>
@@ -172,7 +185,8 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
 /** Cut across: lid, walls, base, and where the neck passes. Seen from the head, so the treble side is to the left. */
 function End({ layout, lit, x, y, s }: ViewProps) {
   const { design, box, up, panels } = layout
-  const { width, depth, walls, lid, base } = design.box
+  const { depth, walls, lid, base } = design.box
+  const { width } = layout.real ?? design.box
   const say = (mm: number) => formatLength(mm, design.units)
   const at = (z: number) => y - z * s
   const slab = (from: number, to: number, high: number, low: number, kind: string) => (

@@ -5,12 +5,16 @@ import {
   type Finding,
   formatMeasure,
   type Layout,
+  measureAgainWords,
   type Rule,
   ruleOf,
   SOURCES,
   sentenceOf,
+  type WorstCase,
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
+import { HangsOn } from './HangsOn.tsx'
+import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
 import { FACE_TITLES, nameOf } from './say.ts'
 import { sayMargin } from './say-findings.ts'
@@ -20,13 +24,16 @@ export interface FindingItemProps {
   readonly finding: Finding
   readonly layout: Layout
   readonly lit: boolean
+  /** How far the margin may be off, once it is known. */
+  readonly worst?: WorstCase | undefined
 }
 
-export function FindingItem({ finding, layout, lit }: FindingItemProps) {
+export function FindingItem({ finding, layout, lit, worst }: FindingItemProps) {
   const { grade, measured, limit, margin, unit } = finding
   const { units } = layout.design
   const about = finding.about.map((id) => nameOf(id, layout)).join(', ')
-  const quiet = grade === 'clear' && !lit
+  const quiet = grade === 'clear' && !lit && !worst?.doubtful
+  const again = worst && measureAgainWords(finding, worst, layout)
   return (
     <article
       className={`finding ${grade} ${lit ? 'lit' : ''} ${finding.overruled === undefined ? '' : 'overruled'}`}
@@ -45,10 +52,22 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         {measured !== null && margin !== null && !(unit === 'count' && grade === 'clear') && (
           <b className={`finding-margin ${grade}`} title="Margin to the limit">
             {sayMargin(margin, finding, units)}
+            {worst && worst.tolerance > 0 && (
+              <span className={worst.doubtful ? 'give doubtful' : 'give'}>
+                {' '}
+                ± {formatMeasure(worst.tolerance, finding, units)}
+              </span>
+            )}
           </b>
         )}
       </button>
       {!quiet && <p className="finding-words">{sentenceOf(finding, layout)}</p>}
+      {again && <p className="finding-again">{again}</p>}
+      {!quiet && margin !== null && limit !== null && worst && worst.tolerance > 0 && (
+        <div className="finding-scale">
+          <MarginScale margin={margin} limit={limit} grade={grade} tolerance={worst.tolerance} />
+        </div>
+      )}
       {!quiet && measured !== null && (
         <dl className="finding-numbers">
           <div>
@@ -67,6 +86,14 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
               <dd className={grade}>{sayMargin(margin, finding, units)}</dd>
             </div>
           )}
+          {margin !== null && worst && worst.tolerance > 0 && (
+            <div>
+              <dt>at worst</dt>
+              <dd className={worst.doubtful ? 'doubtful' : undefined}>
+                {sayMargin(margin - worst.tolerance, finding, units)}
+              </dd>
+            </div>
+          )}
           <div>
             <dt>where</dt>
             <dd>{whereWords(finding)}</dd>
@@ -74,6 +101,7 @@ export function FindingItem({ finding, layout, lit }: FindingItemProps) {
         </dl>
       )}
       {lit && <Basis names={ruleOf(finding.rule).basis} />}
+      {lit && worst && <HangsOn finding={finding} parts={worst.parts} />}
       {lit && <Decide finding={finding} layout={layout} />}
       {!lit && finding.overruled !== undefined && (
         <p className="small soft">Overruled: {finding.overruled}</p>

@@ -3,6 +3,7 @@ import { formatShare, LIMITS, type LimitName } from '../../geometry/index.ts'
 import { useDesign } from '../parts/calm.ts'
 import { LengthField } from '../parts/LengthField.tsx'
 import { NumberField } from '../parts/NumberField.tsx'
+import { Rule } from '../parts/Rule.tsx'
 import { sayLength } from '../parts/say.ts'
 import { limitNames } from '../parts/tightness.ts'
 import { setField } from '../state/index.ts'
@@ -14,6 +15,7 @@ export function Limits() {
         Each finding is held against one of these. They belong to this design; change one where your wood or
         your way of working asks for it.
       </p>
+      <Rule />
       <ul className="limits" aria-label="Limits">
         {limitNames.map((name) => (
           <li key={name}>

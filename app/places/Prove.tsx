@@ -1,12 +1,13 @@
 /** Prove: every finding, gravest and tightest first, with the drawing lit where it is. */
 import { useState } from 'react'
-import { check, type Finding, type Grade } from '../../geometry/index.ts'
+import { byWorstCase, check, type Finding, type Grade } from '../../geometry/index.ts'
 import { FaceStrip } from '../canvas/FaceStrip.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { FindingItem } from '../parts/FindingItem.tsx'
 import { SheetPanel } from '../parts/SheetPanel.tsx'
 import { Sign } from '../parts/Sign.tsx'
 import { GRADE_WORDS } from '../parts/say.ts'
+import { useWorstCases } from '../parts/worst.ts'
 import { useBench } from '../state/index.ts'
 import { Limits } from './Limits.tsx'
 
@@ -47,7 +48,8 @@ export function Prove() {
 
 function Findings() {
   const layout = useLayout()
-  const findings = check(layout)
+  const worst = useWorstCases(layout)
+  const findings = worst.size > 0 ? byWorstCase(check(layout), worst) : check(layout)
   const lit = useBench((bench) => bench.litFinding)
   const [shown, setShown] = useState<ReadonlySet<Grade>>(new Set(GRADES))
   const toggle = (grade: Grade) => {
@@ -69,7 +71,12 @@ function Findings() {
       <ol className="findings" aria-label="Findings">
         {list.map((finding) => (
           <li key={finding.key}>
-            <FindingItem finding={finding} layout={layout} lit={finding.key === lit} />
+            <FindingItem
+              finding={finding}
+              layout={layout}
+              worst={worst.get(finding.key)}
+              lit={finding.key === lit}
+            />
           </li>
         ))}
       </ol>

@@ -26,6 +26,7 @@ export function reportText(design: Design): string {
   const unit = design.units.display
   const sections: readonly (readonly [string, readonly string[]])[] = [
     ['Box and scale', boxAndScale(report, say)],
+    ...survey(report, say, sayFine(design)),
     ['Frets, from the nut', frets(report, say)],
     ['Strings, from the bass', strings(report, say, sayFine(design))],
     ['Pull, by estimate', pull(report, sayFine(design))],
@@ -61,6 +62,35 @@ function boxAndScale({ box, scale, neck }: Report, say: Say): string[] {
       ['Neck left at its thinnest', `${say(neck.thinnest.left)} (${neck.thinnest.of})`],
     ],
   ).slice(1)
+}
+
+/** Only of a box that was surveyed: what its readings come to, and how sure that is. */
+function survey({ survey: it }: Report, say: Say, fine: Say): [string, readonly string[]][] {
+  if (!it) return []
+  if (!it.makesBox) return [['Survey', ['  The readings make no box. "lidwright check" says why.']]]
+  const rows = it.distances.map(({ name, readings, mean, adjusted, standardError }) => [
+    name,
+    readings,
+    mean === null ? 'not read' : fine(mean),
+    fine(adjusted),
+    fine(standardError),
+  ])
+  const corners = it.corners.map(({ name, fromNut, fromCentreline, angle, wallHeight }) => [
+    name,
+    say(fromNut),
+    say(fromCentreline),
+    formatAngle(angle, { decimals: 2 }),
+    wallHeight === null ? '' : say(wallHeight),
+  ])
+  return [
+    [
+      'Survey',
+      [
+        ...table(['', 'readings', 'mean', 'adjusted', 'give or take'], rows),
+        ...table(['corner', 'from the nut', 'from the centreline', 'angle', 'wall'], corners),
+      ],
+    ],
+  ]
 }
 
 function frets({ frets: list, scale }: Report, say: Say): string[] {

@@ -53,11 +53,23 @@ export const balanceOf = remembered((layout: Layout): Balance => {
   return { pieces, mass, x, fromWall: x - box.x0, held: heldOf(layout, mass, x) }
 })
 
-function heldOf({ design, box }: Layout, mass: number, x: number): Held | null {
+/** Where the strap button nearest the head stands, of those that are not on the tail-end wall; `null` without one. */
+function frontButton({ placed, panels }: Layout): number | null {
+  let front: number | null = null
+  for (const { kind, face, at } of placed) {
+    if (!kind.holdsStrap || face === 'tail-end-wall') continue
+    const x = panels[face].originX + (face === 'neck-end-wall' ? 0 : at.x)
+    if (front === null || x < front) front = x
+  }
+  return front
+}
+
+function heldOf(layout: Layout, mass: number, x: number): Held | null {
+  const { design, box } = layout
   const { held, lapAt, strapAt, ballastFromTail } = design.balance
   if (held === 'not stated') return null
   const strap = held === 'by a strap'
-  const at = box.x0 + (strap ? strapAt : lapAt)
+  const at = strap ? (frontButton(layout) ?? box.x0 + strapAt) : box.x0 + lapAt
   const arm = at - x
   const drops = Math.abs(arm) < LEVEL ? 'neither' : arm > 0 ? 'head' : strap ? 'neither' : 'tail'
   const lever = box.insideX1 - ballastFromTail - at

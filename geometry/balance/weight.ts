@@ -8,6 +8,7 @@ import { lidStuffNamed } from '../neck/named-woods.ts'
 import { halfWidthAt } from '../neck/neck.ts'
 import { BARS, PANELS, type Wood } from '../neck/woods.ts'
 import { area } from '../plane/index.ts'
+import { thingSolids } from '../solids/bodies.ts'
 import type { Layout } from '../solve/layout.ts'
 import { neckVolume } from './neck-volume.ts'
 
@@ -157,16 +158,17 @@ function fittings(layout: Layout): Piece[] {
     stringsPiece(layout),
   ]
   for (const { thing, kind, face, at } of placed) {
-    if (kind.air || kind.overWall === 'meant') continue
     const endWall = face === 'neck-end-wall' || face === 'tail-end-wall'
-    pieces.push(
-      weighed(
-        thing.id,
-        kind.activeWidth ? balance.pickup : balance.hardware,
-        panels[face].originX + (endWall ? 0 : at.x),
-      ),
-    )
+    const x = panels[face].originX + (endWall ? 0 : at.x)
+    if (kind.activeWidth) pieces.push(weighed(thing.id, balance.pickup, x))
+    else if (kind.group === 'Pickups and controls' || kind.group === 'Strings and fittings')
+      pieces.push(weighed(thing.id, balance.hardware, x))
   }
+  // What is glued in is of the brace's wood.
+  const glued = woodOf(design.brace.wood, design)
+  for (const { of, sort, contour, from, to, box: room } of thingSolids(layout))
+    if (sort === 'wood')
+      pieces.push(wooden(of, glued, area(contour) * (to - from), (room.minX + room.maxX) / 2))
   pieces.push(weighed('ballast', balance.ballast, box.insideX1 - balance.ballastFromTail))
   return pieces
 }

@@ -1,9 +1,11 @@
 /** Blocks, liners, battens, hinges and clasps where they stand, in the instrument's frame. */
+
 import type { Design } from '../design/schema.ts'
 import type { Face } from '../kinds/kind.ts'
 import { remembered } from '../loads/remembered.ts'
 import type { Bounds } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
+import { sideWallAt } from './outlines.ts'
 
 export type Inside = Design['box']['inside'][number]
 
@@ -52,10 +54,11 @@ export const isWood = ({ sort }: Inside): boolean => sort !== 'hinge' && sort !=
 
 /** A piece as a face sees it: its outline in the panel's frame, and how far behind the face's outer side it lies. */
 export function seenFrom(
-  { panels, box }: Layout,
+  layout: Layout,
   face: Face,
   { box: piece }: InsidePiece,
 ): { readonly outline: Bounds; readonly from: number; readonly to: number } {
+  const { panels, box } = layout
   const { originX } = panels[face]
   const { minX, maxX, minY, maxY, minZ, maxZ } = piece
   if (face === 'lid' || face === 'base') {
@@ -67,9 +70,10 @@ export function seenFrom(
   const upright = { minY: minZ - box.wallTop, maxY: maxZ - box.wallTop }
   if (face === 'bass-wall' || face === 'treble-wall') {
     const outline = { minX: minX - originX, maxX: maxX - originX, ...upright }
+    const wall = sideWallAt(layout, face, (minX + maxX) / 2)
     return face === 'bass-wall'
-      ? { outline, from: minY + box.halfWidth, to: maxY + box.halfWidth }
-      : { outline, from: box.halfWidth - maxY, to: box.halfWidth - minY }
+      ? { outline, from: minY - wall, to: maxY - wall }
+      : { outline, from: wall - maxY, to: wall - minY }
   }
   const outline = { minX: minY, maxX: maxY, ...upright }
   return face === 'neck-end-wall'

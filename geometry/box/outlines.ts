@@ -2,7 +2,7 @@
 import type { Face } from '../kinds/kind.ts'
 import { type Bounds, type Contour, move, type Point, rectangle } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
-import { contourOf } from './real-box.ts'
+import { contourOf, type Edge } from './real-box.ts'
 
 /** Outer and inner faces of the walls in the instrument frame, corners square; `inside` is `null` where walls leave nothing. */
 export interface WallLines {
@@ -75,4 +75,44 @@ export function edgesAt(layout: Layout, face: Face, at: Point): Bounds {
     minY,
     maxY,
   }
+}
+
+/**
+ * From a rectangle inside the box, in the instrument frame, to the inner faces of the four walls: the least at each, negative
+ * where it stands in the wall. Example: a block in the corner of a square box has 0 twice.
+ */
+export function roomAround(
+  { box, real }: Layout,
+  { minX, maxX, minY, maxY }: Bounds,
+): { readonly neckEnd: number; readonly tailEnd: number; readonly bass: number; readonly treble: number } {
+  if (!real)
+    return {
+      neckEnd: minX - box.insideX0,
+      tailEnd: box.insideX1 - maxX,
+      bass: minY - box.insideBass,
+      treble: box.insideTreble - maxY,
+    }
+  const { neckEnd, tailEnd, bass, treble } = real.inside.edges
+  // Along a straight wall the nearest place is one of two corners; measured square to the wall.
+  const end = ({ at, slope }: Edge, x: number, sense: 1 | -1) =>
+    Math.min(...[minY, maxY].map((y) => sense * (x - box.x0 - at - slope * y))) / Math.hypot(1, slope)
+  const side = ({ at, slope }: Edge, y: number, sense: 1 | -1) =>
+    Math.min(...[minX, maxX].map((x) => sense * (y - at - slope * (x - box.x0)))) / Math.hypot(1, slope)
+  return {
+    neckEnd: end(neckEnd, minX, 1),
+    tailEnd: end(tailEnd, maxX, -1),
+    bass: side(bass, minY, 1),
+    treble: side(treble, maxY, -1),
+  }
+}
+
+/** y of the outer face of a side wall so far along the instrument. */
+export function sideWallAt(
+  { box, real }: Pick<Layout, 'box' | 'real'>,
+  wall: 'bass-wall' | 'treble-wall',
+  x: number,
+): number {
+  if (!real) return wall === 'bass-wall' ? -box.halfWidth : box.halfWidth
+  const { at, slope } = real.outside.edges[wall === 'bass-wall' ? 'bass' : 'treble']
+  return at + slope * (x - box.x0)
 }

@@ -124,6 +124,8 @@ export interface Kind<F extends z.ZodRawShape = z.ZodRawShape, P = z.output<z.Zo
   fault?(fields: P): string | null
   /** Sizes to begin with: common practice, to be measured on the piece in hand. */
   readonly presets?: readonly Preset<P>[]
+  /** Does a strap hang from it? */
+  readonly holdsStrap?: true
   /** Does air go in and out by its openings, so that the box speaks through it? */
   readonly air?: true
   /** Depth and ledge of a step around the opening, if it has one. */

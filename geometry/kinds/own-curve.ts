@@ -103,6 +103,7 @@ const operations = (it: Own): LocalOperation[] =>
 
 export const ownCurve = defineKind({
   kind: 'own-curve',
+  air: true,
   title: 'Own curve',
   group: 'Openings',
   faces: ['lid', 'base', 'bass-wall', 'treble-wall', 'neck-end-wall', 'tail-end-wall'],

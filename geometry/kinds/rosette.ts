@@ -52,6 +52,7 @@ export const holesWanted = (it: Rosette): number => estimate(it, fieldOf(it))
 
 export const rosette = defineKind({
   kind: 'rosette',
+  air: true,
   title: 'Rosette',
   group: 'Openings',
   faces: ['lid', 'base', 'bass-wall', 'treble-wall', 'neck-end-wall', 'tail-end-wall'],

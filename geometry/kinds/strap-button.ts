@@ -28,6 +28,7 @@ const bodies = (it: Strap): LocalBody[] => [
 
 export const strapButton = defineKind({
   kind: 'strap-button',
+  holdsStrap: true,
   title: 'Strap button',
   group: 'Strings and fittings',
   faces: ['tail-end-wall', 'neck-end-wall', 'bass-wall', 'treble-wall', 'base'],

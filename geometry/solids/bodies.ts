@@ -6,13 +6,15 @@ import { behindFace, type Solid } from './solid.ts'
 interface Known {
   readonly panel: Layout['panels']['lid']
   readonly box: Layout['box']
+  readonly real: Layout['real']
   readonly solids: readonly Solid[]
 }
 
 const standing = new WeakMap<Placed, Known>()
 
-const sameFrame = (known: Known, { box, panels }: Layout, { face }: Placed): boolean =>
+const sameFrame = (known: Known, { box, panels, real }: Layout, { face }: Placed): boolean =>
   known.panel.originX === panels[face].originX &&
+  known.real === real &&
   known.panel.thickness === panels[face].thickness &&
   known.box.x0 === box.x0 &&
   known.box.x1 === box.x1 &&
@@ -39,7 +41,7 @@ export function bodiesOf(layout: Layout, placed: Placed): readonly Solid[] {
         body.to,
       ),
     )
-  standing.set(placed, { panel: layout.panels[face], box: layout.box, solids })
+  standing.set(placed, { panel: layout.panels[face], box: layout.box, real: layout.real, solids })
   return solids
 }
 

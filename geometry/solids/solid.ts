@@ -5,6 +5,7 @@
  * the two other axes in the order of the alphabet: along z it lies in (x, y), along y in (x, z), along x in (y, z).
  * Contours are closed and bulge outwards everywhere (convex): what is hollow is stated as several solids.
  */
+import { sideWallAt } from '../box/outlines.ts'
 import type { Face } from '../kinds/kind.ts'
 import { bounds, type Contour, move } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
@@ -119,13 +120,19 @@ const THINNEST = 1e-6
  * face's outer side to another; negative depths lie in front of it.
  */
 export function behindFace(
-  { panels, box }: Pick<Layout, 'panels' | 'box'>,
+  layout: Pick<Layout, 'panels' | 'box' | 'real'>,
   named: Named & { readonly face: Face },
   contour: Contour,
   from: number,
   to: number,
 ): Solid {
+  const { panels, box } = layout
   const { originX } = panels[named.face]
+  // A side wall askew is taken as it runs where the thing stands.
+  const wall = (face: 'bass-wall' | 'treble-wall') => {
+    const { minX, maxX } = bounds(contour)
+    return sideWallAt(layout, face, originX + (minX + maxX) / 2)
+  }
   const put = (axis: Axis, dx: number, dy: number, outer: number, inward: 1 | -1) =>
     prism(named, axis, move(contour, dx, dy), outer + inward * from, outer + inward * to)
   switch (named.face) {
@@ -134,9 +141,9 @@ export function behindFace(
     case 'base':
       return put('z', originX, 0, box.baseBottom, 1)
     case 'bass-wall':
-      return put('y', originX, box.wallTop, -box.halfWidth, 1)
+      return put('y', originX, box.wallTop, layout.real ? wall('bass-wall') : -box.halfWidth, 1)
     case 'treble-wall':
-      return put('y', originX, box.wallTop, box.halfWidth, -1)
+      return put('y', originX, box.wallTop, layout.real ? wall('treble-wall') : box.halfWidth, -1)
     case 'neck-end-wall':
       return put('x', 0, box.wallTop, box.x0, 1)
     case 'tail-end-wall':

@@ -1,6 +1,6 @@
 /** From what the builder states to everything that follows. Pure: the same design gives the same layout. */
 import { boxAt, lidInset, lidLength, outlinesFor, panelsOf } from '../box/box.ts'
-import { graduationOf, realBoxOf } from '../box/real-box.ts'
+import { graduationOf, type RealBox, realBoxOf } from '../box/real-box.ts'
 import type { Design, Thing } from '../design/schema.ts'
 import { kindOf } from '../kinds/kinds.ts'
 import { postsFor, postsOf } from '../neck/headstock.ts'
@@ -88,9 +88,17 @@ function derive(design: Design): Layout {
   }
 }
 
+const known = new WeakMap<RealBox, Layout['real']>()
+
+/** The same object for the same box, so that what hangs on it is known by it. */
 function realOf(design: Design): Layout['real'] {
   const real = realBoxOf(design.box, graduationOf(design))
-  return real && { ...real, ...outlinesFor(design.box, real) }
+  if (!real) return null
+  const before = known.get(real)
+  if (before) return before
+  const outlined = { ...real, ...outlinesFor(design.box, real) }
+  known.set(real, outlined)
+  return outlined
 }
 
 function rectangularSurroundings({ box }: Design, inset: number) {

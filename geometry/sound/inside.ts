@@ -52,7 +52,7 @@ export function insideOf(layout: Layout): Inside {
     take(of, (room.maxX - room.minX) * (room.maxY - room.minY) * (room.maxZ - room.minZ))
   const byThing = new Map<string, number>()
   for (const { of, sort, axis, contour, from, to } of thingSolids(layout)) {
-    if (sort !== 'hardware') continue
+    if (sort === 'fastener') continue
     const [low, high] =
       axis === 'z'
         ? [box.baseTop, box.lidBottom]

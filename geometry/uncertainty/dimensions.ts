@@ -2,7 +2,7 @@
 import { graduationOf } from '../box/real-box.ts'
 import { DISTANCE_NAMES, DISTANCES, type Distance } from '../box/survey/distances.ts'
 import { surveyOf } from '../box/survey/index.ts'
-import { type Field, fieldsOf, fieldsOfKind, sections } from '../design/catalogue.ts'
+import { type Field, fieldsOf, fieldsOfEntry, fieldsOfKind, sections } from '../design/catalogue.ts'
 import { apply, change, type Path, valueAt } from '../design/changes.ts'
 import type { Design, Thing } from '../design/schema.ts'
 
@@ -20,7 +20,7 @@ export interface Dimension {
 }
 
 /** Sections whose lengths are limits, wishes or the rule itself, not dimensions. */
-const NOT_MEASURED = new Set(['limits', 'rule', 'units', 'stringing', 'balance', 'record'])
+const NOT_MEASURED = new Set(['limits', 'rule', 'units', 'stringing', 'balance', 'record', 'cutting'])
 
 /** Wishes among the dimensions, and what is bought to the maker's own measure. */
 const WISHES = new Set([
@@ -49,6 +49,15 @@ function fieldsOfThing(kind: string): readonly Field[] {
   return made
 }
 
+const ofLists = new Map<string, readonly Field[]>()
+function fieldsOfList(list: 'box.inside' | 'artwork'): readonly Field[] {
+  const known = ofLists.get(list)
+  if (known) return known
+  const made = fieldsOfEntry(list).filter(({ unit }) => unit === 'mm')
+  ofLists.set(list, made)
+  return made
+}
+
 /** Does the field count, as its neighbours stand? */
 const counts = (neighbours: unknown, { when = {} }: Field): boolean =>
   Object.entries(when).every(([key, values]) =>
@@ -72,6 +81,18 @@ export function dimensionsOf(design: Design, among: readonly Thing[] = design.th
     const label = labelOf(section, field.label)
     add(found, design, path, path.join('.'), label, field, half)
   }
+  for (const [list, entries] of [
+    ['box.inside', design.box.inside],
+    ['artwork', design.artwork],
+  ] as const)
+    entries.forEach((entry, index) => {
+      for (const field of fieldsOfList(list)) {
+        if (!counts(entry, field)) continue
+        const label = `${entry.name ? `“${entry.name}”` : entry.id}, ${field.label.toLowerCase()}`
+        const path = [...list.split('.'), index, field.name]
+        add(found, design, path, `${list}.${entry.id}.${field.name}`, label, field, half)
+      }
+    })
   for (const thing of among) {
     const index = design.things.indexOf(thing)
     for (const field of fieldsOfThing(thing.kind)) {

@@ -11,6 +11,9 @@ import { launch } from './browser.ts'
 import { serveBuild } from './serve-build.ts'
 
 const SAMPLE = 'cutlery-box-four-strings'
+/** A crooked box, as its readings have it. */
+const SURVEYED = 'bread-bin-out-of-square'
+const SURVEY_PICTURE = fileURLToPath(new URL('../../sample-boxes/survey.png', import.meta.url))
 const PICTURE = fileURLToPath(new URL('../../sample-boxes/picture.png', import.meta.url))
 const PLACES = ['Survey', 'Choose', 'Lay out', 'Prove', 'Transfer'] as const
 const SIZES = [
@@ -26,11 +29,12 @@ async function opened(
   width: number,
   height: number,
   scheme: 'light' | 'dark',
+  sample = SAMPLE,
 ): Promise<Page> {
   const page = await browser.newPage({ viewport: { width, height }, colorScheme: scheme })
   // The page shows when the design was last kept: at the same time in every picture, so that the same page is the same file.
   await page.clock.setFixedTime(new Date(2024, 0, 1, 12, 0))
-  await openPageWith(page, address, SAMPLE)
+  await openPageWith(page, address, sample)
   return page
 }
 
@@ -55,6 +59,11 @@ try {
   await page.waitForTimeout(600)
   await page.screenshot({ path: PICTURE })
   console.log(PICTURE)
+  const surveyed = await opened(browser, served.address, 1600, 1000, 'light', SURVEYED)
+  await atRestIn(surveyed, 'Survey')
+  await surveyed.screenshot({ path: SURVEY_PICTURE })
+  await surveyed.close()
+  console.log(SURVEY_PICTURE)
   if (folder !== undefined) {
     mkdirSync(folder, { recursive: true })
     for (const [width, height] of SIZES) {

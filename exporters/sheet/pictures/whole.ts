@@ -51,7 +51,7 @@ export function wholePicture(layout: Layout): Picture {
   ]
   const along = dimensions(sidePaper, 'below', 0, stops.map(from))
   const across = dimensions(planBox, 'right', planBox.minY, [
-    { at: planBox.maxY, text: say(design.box.width) },
+    { at: planBox.maxY, text: say(layout.real?.width ?? design.box.width) },
   ])
   const deep = dimensions(
     { ...sidePaper, minY: body.baseBottom / scale, maxY: 0 },

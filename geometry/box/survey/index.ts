@@ -8,7 +8,7 @@ export {
   HEIGHTS,
   type Height,
 } from './distances.ts'
-export { type Assumption, readingsOf, type TapeReading } from './observations.ts'
+export { ALIKE, type Assumption, readingsOf, type TapeReading } from './observations.ts'
 export { type Slip, type SlipKind, slipsOf } from './slips.ts'
 export { type Heights, heightsOf, type Squareness, squarenessOf } from './squareness.ts'
 export {

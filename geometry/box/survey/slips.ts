@@ -24,6 +24,8 @@ export interface Slip {
   /** What the other readings make of this distance, and how sure they are of it. */
   readonly others: number
   readonly othersError: number
+  /** How far the reading could lie from that before it was doubted. */
+  readonly allowed: number
 }
 
 /** What a wrong entry was meant to be. */
@@ -104,7 +106,15 @@ function searched(readings: readonly TapeReading[], box: Design['box'], sigma: n
       const crooked =
         Math.abs(lengthOf('bass', corners) - lengthOf('treble', corners)) +
         Math.abs(lengthOf('neckEnd', corners) - lengthOf('tailEnd', corners))
-      found.push({ reading, kind, meant, others: adjusted, othersError: standardError, crooked })
+      found.push({
+        reading,
+        kind,
+        meant,
+        others: adjusted,
+        othersError: standardError,
+        allowed: DOUBTED * error,
+        crooked,
+      })
     }
   }
   return found.sort((a, b) => a.crooked - b.crooked).map(({ crooked: _told, ...slip }) => slip)

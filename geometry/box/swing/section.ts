@@ -64,7 +64,7 @@ export function hungBricks(layout: Layout): Brick[] {
   const { box, design, saddle } = layout
   const bricks: Brick[] = []
   for (const solid of thingSolids(layout)) {
-    if (solid.face !== 'lid' || solid.sort !== 'hardware' || solid.box.minZ >= box.lidBottom) continue
+    if (solid.face !== 'lid' || solid.sort === 'fastener' || solid.box.minZ >= box.lidBottom) continue
     bricks.push({ ...brickOf(solid), z1: Math.min(solid.box.maxZ, box.lidBottom) })
   }
   for (const { piece, box: room } of insidePiecesOf(layout))
@@ -136,7 +136,7 @@ export function standingBricks(layout: Layout): Brick[] {
     })
   }
   for (const solid of thingSolids(layout))
-    if (solid.face !== 'lid' && solid.sort === 'hardware') bricks.push(brickOf(solid))
+    if (solid.face !== 'lid' && solid.sort !== 'fastener') bricks.push(brickOf(solid))
   for (const { piece, box: room } of insidePiecesOf(layout))
     if (piece.fixed !== 'under the lid') bricks.push(brickOf({ of: piece.id, box: room }))
   if (neck.block) {

@@ -1,5 +1,7 @@
 /** Rules about blocks, liners, battens, hinges and clasps in the box; silent where none are stated. */
+
 import { type InsidePiece, insidePiecesOf, isWood, seenFrom } from '../../box/inside-pieces.ts'
+import { roomAround } from '../../box/outlines.ts'
 import { gap, nearest, rectangle } from '../../plane/index.ts'
 import { roomBetween, type Solid } from '../../solids/index.ts'
 import { insideSolids } from '../../solids/inside.ts'
@@ -67,11 +69,12 @@ export const insideFits: Rule = {
   *measure(layout) {
     const { box } = layout
     for (const one of insidePiecesOf(layout)) {
+      const room = roomAround(layout, one.box)
       const sides: readonly (readonly [string, number])[] = [
-        ['neck-end wall', one.box.minX - box.insideX0],
-        ['tail-end wall', box.insideX1 - one.box.maxX],
-        ['bass wall', one.box.minY - box.insideBass],
-        ['treble wall', box.insideTreble - one.box.maxY],
+        ['neck-end wall', room.neckEnd],
+        ['tail-end wall', room.tailEnd],
+        ['bass wall', room.bass],
+        ['treble wall', room.treble],
         ['base', one.box.minZ - box.baseTop],
         ['lid', box.lidBottom - one.box.maxZ],
       ]

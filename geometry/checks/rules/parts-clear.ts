@@ -1,3 +1,4 @@
+import { sideWallAt } from '../../box/outlines.ts'
 import { type Conflict, conflictsOf, onFace } from '../../solids/index.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
@@ -53,14 +54,15 @@ function depthBehind(
   face: Measurement['where']['view'],
   from: Conflict['from'],
   to: Conflict['to'],
-  { box }: Layout,
+  layout: Layout,
 ): number {
+  const { box } = layout
   const at = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2, z: (from.z + to.z) / 2 }
   const deep = {
     lid: -at.z,
     base: at.z - box.baseBottom,
-    'bass-wall': at.y + box.halfWidth,
-    'treble-wall': box.halfWidth - at.y,
+    'bass-wall': at.y - sideWallAt(layout, 'bass-wall', at.x),
+    'treble-wall': sideWallAt(layout, 'treble-wall', at.x) - at.y,
     'neck-end-wall': at.x - box.x0,
     'tail-end-wall': box.x1 - at.x,
     plan: 0,

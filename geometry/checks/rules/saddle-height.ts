@@ -1,3 +1,4 @@
+import { endsOf } from '../../box/outlines.ts'
 import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { gap, rectangle } from '../../plane/index.ts'
@@ -145,11 +146,12 @@ export const saddleFreeBand: Rule = {
     const { missing, saddle: loads } = loadsOf(layout)
     if (missing) return
     const { saddle, panels } = layout
-    const { originX, bounds } = panels.lid
+    const { originX } = panels.lid
+    const [from, to] = endsOf(layout, 'lid')
     const half = (saddle.foot.maxX - saddle.foot.minX) / 2
     const minX = loads.band.from - half - originX
     const maxX = loads.band.to + half - originX
-    let measured = Math.min(minX - bounds.minX, bounds.maxX - maxX)
+    let measured = Math.min(minX - from, to - maxX)
     let what = 'lid'
     const { minY, maxY } = saddle.foot
     const band = rectangle(minX, minY, maxX, maxY)

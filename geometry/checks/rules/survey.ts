@@ -1,6 +1,14 @@
 import { graduationOf } from '../../box/real-box.ts'
 import { DISTANCE_NAMES, type Distance } from '../../box/survey/distances.ts'
-import { heightsOf, readingsOf, type Slip, slipsOf, squarenessOf, surveyOf } from '../../box/survey/index.ts'
+import {
+  heightsOf,
+  type ReadingResult,
+  readingsOf,
+  type Slip,
+  slipsOf,
+  squarenessOf,
+  surveyOf,
+} from '../../box/survey/index.ts'
 import { CRITICAL } from '../../box/survey/survey.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
@@ -72,26 +80,29 @@ export const surveyMakesBox: Rule = {
 const listed = (names: readonly string[]) =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`
 
-/** One reading that the others contradict, held against what chance allows (Baarda's test). */
+const worse = (a: ReadingResult, b: ReadingResult) =>
+  Math.abs(b.standardized) > Math.abs(a.standardized) ? b : a
+
+/** How far off the reading is that the others contradict most, held against what chance allows (Baarda's test). */
 export const surveyAgrees: Rule = {
   name: 'survey-agrees',
   title: 'Readings that agree',
-  unit: 'count',
+  unit: 'mm',
   wants: 'most',
   limits: [],
   *measure(layout) {
     const result = resultOf(layout)
     if (!result?.ok) return
-    const { disagreement, readings, redundancy } = result.survey
+    const { disagreement, readings, redundancy, sigma } = result.survey
     // A shape that needed assumptions can still have a slip in it that stares one in the face.
-    const doubted = disagreement !== null || slipOf(layout) !== null
-    if (!doubted && redundancy < 1) return
-    const worst = readings.reduce((most, one) => Math.max(most, Math.abs(one.standardized)), 0)
+    const slip = disagreement ? null : slipOf(layout)
+    if (!disagreement && !slip && redundancy < 1) return
+    const worst = disagreement?.suspects[0] ?? readings.reduce(worse)
     yield {
       about: ['box'],
-      measured: Math.round(worst * 10) / 10,
-      limit: CRITICAL,
-      grade: doubted ? 'care' : 'clear',
+      measured: slip ? Math.abs(slip.reading.value - slip.others) : Math.abs(worst.excess),
+      limit: slip ? slip.allowed : (CRITICAL * sigma) / Math.sqrt(Math.max(worst.redundancy, 1e-6)),
+      grade: disagreement || slip ? 'care' : 'clear',
       where: across(layout),
     }
   },

@@ -18,7 +18,7 @@ export const balance = z
     }),
     strapAt: length(0, -600, 1500, {
       label: 'Front strap button',
-      help: 'From the neck-end face of the box, towards the tail, to the front button; before the box, on the neck, negative.',
+      help: 'From the neck-end face of the box, towards the tail, to the front button; before the box, on the neck, negative. A strap button put on a face goes before this.',
       when: { held: ['by a strap'] },
     }),
     ballast: grams(0, 'Ballast', 'Weight added to make it balance; 0 for none.'),

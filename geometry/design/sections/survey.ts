@@ -4,7 +4,7 @@ import { type FieldWords, meta } from '../fields.ts'
 
 /** Shortest and longest reading taken, in millimetres. A slip of the pen must still be read, to be asked about. */
 const SHORTEST = 1
-const LONGEST = 5000
+const LONGEST = 10_000
 
 /** Nobody measures one side more often than this. */
 const MOST_READINGS = 30

@@ -56,6 +56,20 @@ describe('weights', () => {
     expect(massOf({ balance: { pickup: 83 }, things: [ears] }, 'ears')).toBe(83)
   })
 
+  test('a strip glued under the lid weighs as its wood does', () => {
+    const strip = {
+      kind: 'glued-brace',
+      id: 'strip',
+      along: 100,
+      across: 50,
+      sizeAlong: 10,
+      sizeAcross: 60,
+      height: 8,
+    }
+    // Sitka spruce, gravity 0.40: 448 kg/m³.
+    expect(massOf({ things: [strip] }, 'strip')).toBeCloseTo(10 * 60 * 8 * 448e-6, 6)
+  })
+
   test('all pieces together are the whole, and where it balances is their middle', () => {
     const { pieces, mass, x, fromWall } = of({})
     expect(pieces.reduce((sum, one) => sum + one.mass, 0)).toBeCloseTo(mass, 9)
@@ -85,6 +99,27 @@ describe('held', () => {
     const hung = (strapAt: number) => of({ balance: { held: 'by a strap', strapAt } }).held
     expect(hung(fromWall + 30)).toMatchObject({ drops: 'head', arm: expect.closeTo(30, 9) })
     expect(hung(fromWall - 30)).toMatchObject({ drops: 'neither', ballast: null })
+  })
+
+  test('by a strap the button on the drawing counts, and not the one at the tail', () => {
+    const button = (id: string, face: string, along: number) => ({
+      kind: 'strap-button',
+      id,
+      face,
+      along,
+      across: 20,
+    })
+    const { fromWall } = of({})
+    const { held, pieces } = of({
+      balance: { held: 'by a strap', strapAt: 500 },
+      // From the middle of the wall, 120 behind the neck-end face.
+      things: [button('front', 'bass-wall', -100), button('rear', 'tail-end-wall', 0)],
+    })
+    expect((held?.x ?? 0) - solve(designOf()).box.x0).toBeCloseTo(20, 9)
+    expect(pieces.filter((one) => ['front', 'rear'].includes(one.what)).map((one) => one.mass)).toEqual([
+      30, 30,
+    ])
+    expect(fromWall).toBeLessThan(0)
   })
 
   test('on the lap either end may drop', () => {

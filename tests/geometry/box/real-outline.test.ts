@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { roomAround, sideWallAt } from '../../../geometry/box/outlines.ts'
 import {
   area,
   check,
+  distanceToPoint,
   edgesAt,
   endsOf,
   faults,
@@ -201,5 +203,51 @@ describe('inside it', () => {
     const { minX } = edgesAt(layout, 'lid', { x: 30, y: 40 })
     expect(minX).not.toBe(0)
     expect(edgesAt(layout, 'lid', { x: 30, y: 0 }).minX).toBeCloseTo(0, 9)
+  })
+})
+
+describe('what stands inside', () => {
+  test('a block is held against the wall that is really there', () => {
+    // A box 40 mm wider at the tail: its treble wall turns by 20 in 200 mm.
+    const survey = { bass: [200], treble: [200], neckEnd: [140], tailEnd: [180] }
+    const block = (along: number) => {
+      const layout = layoutOf({
+        survey,
+        inside: [
+          { id: 'block', along, across: 55, long: 20, wide: 20, tall: 10, below: 15, fixed: 'on the walls' },
+        ],
+      })
+      return check(layout).find((one) => one.rule === 'inside-fits')?.measured ?? 0
+    }
+    // Square to a wall that turns by 0.1, 80 mm farther along are 8 mm more room.
+    expect(block(120) - block(40)).toBeCloseTo(8, 6)
+    expect(block(20)).toBeLessThan(block(40))
+  })
+
+  test('room around is the plain difference in a rectangle, and square to the wall in a box askew', () => {
+    const plain = solve(designOf())
+    const { x0 } = plain.box
+    expect(roomAround(plain, { minX: x0 + 10, maxX: x0 + 20, minY: 0, maxY: 30 })).toMatchObject({
+      neckEnd: 4,
+      treble: 54,
+    })
+    const askew = layoutOf({})
+    const around = { minX: askew.box.x0 + 60, maxX: askew.box.x0 + 90, minY: -20, maxY: 20 }
+    const corners = [around.minX, around.maxX].flatMap((x) =>
+      [around.minY, around.maxY].map((y) => ({ x, y })),
+    )
+    const { inside } = wallLinesOf(askew)
+    if (!inside) throw new Error('walls leave nothing')
+    const least = Math.min(...corners.map((corner) => distanceToPoint(inside, corner)))
+    expect(Math.min(...Object.values(roomAround(askew, around)))).toBeCloseTo(least, 9)
+  })
+
+  test('a side wall is where it runs', () => {
+    const askew = layoutOf({})
+    const [, , tailTreble, neckTreble] = askew.real?.outside.corners ?? []
+    if (!tailTreble || !neckTreble) throw new Error('the survey was not taken up')
+    for (const { x, y } of [tailTreble, neckTreble])
+      expect(sideWallAt(askew, 'treble-wall', askew.box.x0 + x)).toBeCloseTo(y, 9)
+    expect(sideWallAt(solve(designOf()), 'bass-wall', 500)).toBe(-90)
   })
 })

@@ -99,6 +99,16 @@ describe('the note', () => {
     expect(note.name).toMatch(/^[A-G]♯?\d$/)
   })
 
+  test('a rosette speaks by each of its holes', () => {
+    const rose = { kind: 'rosette', id: 'rose', along: 70, across: 55, diameter: 30, hole: 4, pitch: 8 }
+    const { mouths, note } = soundIn({ things: [rose] })
+    expect(mouths.length).toBeGreaterThan(5)
+    for (const mouth of mouths) expect(mouth.area).toBeCloseTo(Math.PI * 4, 6)
+    // As many holes of 4 mm as there are, side by side: Rayleigh's sum.
+    const one = soundIn({ things: [hole({ diameter: 4, along: 70, across: 55 })] })
+    expect((note?.hertz ?? 0) / (one.note?.hertz ?? 1)).toBeCloseTo(Math.sqrt(mouths.length), 6)
+  })
+
   test('a screw or a pickup lets no air out', () => {
     expect(soundIn({ things: [{ kind: 'pickup', id: 'ears', along: 60, across: 60 }] }).note).toBeNull()
   })
