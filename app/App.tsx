@@ -35,6 +35,8 @@ const TightestStrip = lazy(() =>
   import('./parts/TightestStrip.tsx').then((strip) => ({ default: strip.TightestStrip })),
 )
 
+const HereMenu = lazy(() => import('./frame/HereMenu.tsx').then((page) => ({ default: page.HereMenu })))
+
 /** Fetches the other places as soon as the first screen stands, so that none has to be waited for, nor a network. */
 function fetchPlaces(): void {
   // One that cannot be fetched now is asked for again when it is opened.
@@ -69,6 +71,9 @@ export function App() {
           <TightestStrip />
         </Suspense>
       )}
+      <Suspense fallback={null}>
+        <HereMenu />
+      </Suspense>
       <Dialogs />
       <Announcer />
       <Hatchings />

@@ -28,6 +28,14 @@ export type { Fret } from './scale/frets.ts'
 export { centsOf, ratioOf } from './scale/ratio.ts'
 export * from './solids/index.ts'
 export type * from './solve/layout.ts'
+export {
+  type Measure,
+  type Measured,
+  type MeasureEnd,
+  measuredOn,
+  shapeOf,
+  takeMeasure,
+} from './solve/measures.ts'
 export { solve, stringAt } from './solve/solve.ts'
 export { BOTH_ENDS, SPEED_OF_SOUND } from './sound/air.ts'
 export { type Mouth, type Note, type Sound, type Step, soundOf } from './sound/sound.ts'

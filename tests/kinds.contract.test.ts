@@ -50,7 +50,7 @@ function placedIn(kind: string, fields: Stated): { readonly design: Design; read
 /** Fields of a kind without name, face and place: what is its own. */
 const ownFields = (kind: string) =>
   fieldsOfKind(kind).filter(
-    ({ name }) => !['id', 'name', 'face', 'along', 'across', 'turnDegrees'].includes(name),
+    ({ name }) => !['id', 'name', 'face', 'along', 'across', 'turnDegrees', 'locked', 'group'].includes(name),
   )
 
 const randomFields = (kind: string): Arbitrary<Stated> =>

@@ -2,25 +2,14 @@
 import { change } from '../../geometry/index.ts'
 import { drawingAtHand } from '../canvas/at-hand.ts'
 import { dragging } from '../canvas/dragging.ts'
-import { announce } from '../parts/Announcer.tsx'
+import { endMode, toggleMode } from '../canvas/mode.ts'
 import { PIECES } from '../parts/structure.ts'
-import {
-  commit,
-  duplicateThing,
-  goTo,
-  light,
-  mirrorThing,
-  type PlaceName,
-  redo,
-  removeThing,
-  select,
-  undo,
-  useBench,
-} from '../state/index.ts'
+import { commit, goTo, light, type PlaceName, redo, select, undo, useBench } from '../state/index.ts'
 import type { Action } from './action.ts'
 import { openDialog } from './dialogs.ts'
 import { canKeepOnDisk, keepOnDisk } from './disk.ts'
 import { chooseFile, saveDesign } from './files.ts'
+import { THING_ACTIONS, TOGETHER_ACTIONS } from './together.ts'
 
 export const PLACES: readonly { readonly name: PlaceName; readonly title: string }[] = [
   { name: 'survey', title: 'Survey' },
@@ -56,11 +45,6 @@ function step(by: 1 | -1): void {
   const here = ids.indexOf(selection ?? '')
   const to = here < 0 ? (by > 0 ? 0 : ids.length - 1) : (here + by + ids.length) % ids.length
   select(ids[to] ?? null)
-}
-
-function remove(id: string): void {
-  removeThing(id)
-  announce('Removed. Undo brings it back.')
 }
 
 export const ACTIONS: readonly Action[] = [
@@ -129,32 +113,23 @@ export const ACTIONS: readonly Action[] = [
     keys: ['-'],
     run: () => drawingAtHand.get()?.zoom(0.8),
   },
-  { id: 'next', title: 'Select the next thing', group: 'Things', keys: [']'], run: () => step(1) },
-  { id: 'previous', title: 'Select the thing before', group: 'Things', keys: ['['], run: () => step(-1) },
   {
-    id: 'remove',
-    title: 'Remove the selected thing',
+    id: 'next',
+    title: 'Select the next thing',
     group: 'Things',
-    keys: ['Delete', 'Backspace'],
-    enabled: hasThing,
-    run: onThing(remove),
+    keys: [']'],
+    hidden: true,
+    run: () => step(1),
   },
   {
-    id: 'duplicate',
-    title: 'Duplicate the selected thing',
+    id: 'previous',
+    title: 'Select the thing before',
     group: 'Things',
-    keys: ['Ctrl+D'],
-    enabled: hasThing,
-    run: onThing(duplicateThing),
+    keys: ['['],
+    hidden: true,
+    run: () => step(-1),
   },
-  {
-    id: 'mirror',
-    title: 'Mirror the selected thing',
-    group: 'Things',
-    keys: ['M'],
-    enabled: hasThing,
-    run: onThing(mirrorThing),
-  },
+  ...THING_ACTIONS,
   {
     id: 'centre',
     title: 'Put the selected thing on the centreline',
@@ -168,13 +143,34 @@ export const ACTIONS: readonly Action[] = [
       commit('Put on the centreline', change(design, [['things', index, axis], 0]))
     }),
   },
+  ...TOGETHER_ACTIONS,
+  {
+    id: 'measure-tool',
+    title: 'Measure on the drawing, or stop',
+    group: 'Drawing',
+    keys: ['D'],
+    run: () => toggleMode('measure'),
+  },
+  {
+    id: 'measure',
+    title: 'Measure between two things or lines…',
+    group: 'Drawing',
+    run: () => openDialog('measure'),
+  },
+  {
+    id: 'history',
+    title: 'History and versions…',
+    group: 'Edit',
+    keys: ['H'],
+    run: () => openDialog('history'),
+  },
   {
     id: 'let-go',
     title: 'Cancel the drag, or select nothing',
     group: 'Edit',
     keys: ['Escape'],
     run: () => {
-      if (dragging.cancel()) return
+      if (dragging.cancel() || endMode()) return
       select(null)
       light(null)
     },

@@ -8,6 +8,9 @@ export type DialogName =
   | 'link'
   | 'all-actions'
   | 'from-label'
+  | 'history'
+  | 'row'
+  | 'measure'
   | 'trouble'
   | null
 

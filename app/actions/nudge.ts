@@ -1,11 +1,13 @@
 /** Arrow keys move what is selected by one step of the user's rule; a held key is one entry of history. */
-import { change, type Layout, solve, stepOf } from '../../geometry/index.ts'
+import { change, type Layout, solve, stepOf, type Thing } from '../../geometry/index.ts'
 import { tellDistances } from '../canvas/distances.ts'
 import { facing } from '../canvas/frame.ts'
-import { clean, type Field, placeFields, saddleFields } from '../canvas/moving.ts'
+import { clean, type Field, moveFields, saddleFields } from '../canvas/moving.ts'
 import { announce } from '../parts/Announcer.tsx'
 import { nameOf, sayLength } from '../parts/say.ts'
-import { beginGesture, type Gesture, useBench } from '../state/index.ts'
+import { sizeFieldsOf, within } from '../parts/sizes.ts'
+import { aroundOnce } from '../state/around-once.ts'
+import { beginGesture, type Gesture, selectedThings, setField, useBench, withGroups } from '../state/index.ts'
 
 export type Arrow = 'ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown'
 
@@ -30,15 +32,13 @@ let telling = 0
 export function nudge(arrow: Arrow, times: number): boolean {
   const { selection, design } = useBench.getState()
   if (selection === null) return false
-  if (nudging?.of !== selection) {
+  const ids = selectedThings()
+  const of = ids.length > 1 ? ids.join(' ') : selection
+  if (nudging?.of !== of) {
     finishNudge()
     if (fieldsFor(solve(design), selection, 0, 0) === null) return false
-    nudging = {
-      gesture: beginGesture(`Move ${nameOf(selection, solve(design))}`),
-      of: selection,
-      right: 0,
-      up: 0,
-    }
+    const name = ids.length > 1 ? `${ids.length} things` : nameOf(selection, solve(design))
+    nudging = { gesture: beginGesture(`Move ${name}`), of, right: 0, up: 0 }
   }
   const [right, up] = WAYS[arrow]
   nudging.right += right * times
@@ -68,11 +68,47 @@ function fieldsFor(layout: Layout, id: string, right: number, up: number): Field
   }
   const placed = layout.placed.find((one) => one.thing.id === id)
   if (!placed) return null
+  if (placed.thing.locked) {
+    announce(`${nameOf(id, layout)} is locked. L lets it go.`)
+    return null
+  }
   const turned = facing(placed.face, layout.up)
-  return placeFields(layout, placed, {
-    x: placed.at.x + turned.right * right * step,
-    y: placed.at.y + turned.up * up * step,
-  })
+  const wanted = new Set(withGroups(layout.design, selectedThings()))
+  const all = layout.placed.filter(
+    (one) => wanted.has(one.thing.id) && one.face === placed.face && !one.thing.locked,
+  )
+  return moveFields(layout, all, { x: turned.right * right * step, y: turned.up * up * step })
+}
+
+/** The selected thing and its place in the list, unless it is locked, which is said. */
+function freeThing(): { thing: Thing; index: number } | null {
+  const { selection, design } = useBench.getState()
+  const index = design.things.findIndex((thing) => thing.id === selection)
+  const thing = design.things[index]
+  if (thing?.locked) announce('It is locked. L lets it go.')
+  return thing && !thing.locked ? { thing, index } : null
+}
+
+/** Makes the selected thing longer or wider by steps of the user's rule. */
+export function growBy(extent: 'along' | 'across', steps: number): void {
+  const found = freeThing()
+  const field = found && sizeFieldsOf(found.thing)[extent]
+  if (found && !field) announce('It has no such size to change.')
+  if (!found || !field) return
+  const { units } = useBench.getState().design
+  const now = Number((found.thing as Readonly<Record<string, unknown>>)[field.name])
+  const to = clean(within(field, now + steps * stepOf(units)))
+  const answer = setField(['things', found.index, field.name], to, field.label)
+  announce(answer.ok ? `${field.label}: ${sayLength(to, units)}` : answer.sentence)
+}
+
+/** Turns the selected thing by so many degrees. */
+export function turnBy(degrees: number): void {
+  const found = freeThing()
+  if (!found) return
+  const to = aroundOnce(found.thing.turnDegrees + degrees)
+  const answer = setField(['things', found.index, 'turnDegrees'], to, 'Turned')
+  announce(answer.ok ? `Turned ${to} degrees` : answer.sentence)
 }
 
 /** Says where it came to lie, once the key rests. */

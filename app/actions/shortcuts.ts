@@ -1,5 +1,5 @@
 /** Keys to actions. What is typed into a field stays with the field; what a dialog shows stays with the dialog. */
-import { isField } from '../canvas/pointer.ts'
+import { isField } from '../canvas/is-field.ts'
 import { ACTIONS } from './actions.ts'
 import { useDialogs } from './dialogs.ts'
 import { type Arrow, finishNudge, nudge } from './nudge.ts'

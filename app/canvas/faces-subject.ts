@@ -1,8 +1,9 @@
 /** The four walls and the base side by side, each as seen from outside, walls with their lid side up. */
-import { check, endsOf, type Face, type Layout, type Point } from '../../geometry/index.ts'
+import { endsOf, type Face, type Layout, type Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
 import { paintPhoto } from '../photo/lying.ts'
 import type { Size } from './camera.ts'
+import { findingsNow } from './findings-now.ts'
 import { foldedOut } from './folded.ts'
 import { type Frame, facing, fromScreen, movedFrame, screenBounds, toScreen } from './frame.ts'
 import { thingAt } from './hit.ts'
@@ -113,10 +114,11 @@ export function facesSubject(
       neck.slots.map((slot) => `${slot.width} ${slot.depth}`).join(),
     ],
     liveOf: (layout) => [
+      layout.design.measures,
       ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
         faces.includes(face) ? [thing, x, y] : [],
       ),
-      ...check(layout).flatMap(({ where, key, grade, measured, overruled }) =>
+      ...findingsNow(layout).flatMap(({ where, key, grade, measured, overruled }) =>
         where.view !== 'plan' && where.view !== 'section' && faces.includes(where.view)
           ? [key, grade, measured, overruled]
           : [],

@@ -1,9 +1,9 @@
 /** The lines that hold what is being dragged, and their names. */
-import type { Bounds, Point } from '../../geometry/index.ts'
+import type { Bounds, Placed, Point } from '../../geometry/index.ts'
 import { type Frame, screenBounds, toScreen } from './frame.ts'
-import type { Looks } from './looks.ts'
-import { type Pen, stroke, wide, write } from './paint.ts'
-import type { Line } from './snap.ts'
+import type { Line } from './hold/line.ts'
+import { type Looks, TIE } from './looks.ts'
+import { cross, dimension, type Pen, shape, stroke, wide, write } from './paint.ts'
 
 const BEYOND = 26
 
@@ -18,7 +18,10 @@ export function paintHeld(
 ): void {
   const box = screenBounds(frame, face)
   for (const line of lines) {
-    const place = toScreen(frame, line.axis === 'x' ? { x: line.at, y: at.y } : { x: at.x, y: line.at })
+    for (const gap of line.gaps)
+      dimension(pen, toScreen(frame, gap.from), toScreen(frame, gap.to), looks.accent)
+    if (line.gaps.length > 0) continue
+    const place = toScreen(frame, line.axis === 'x' ? { x: line.shows, y: at.y } : { x: at.x, y: line.shows })
     const [a, b] =
       line.axis === 'x'
         ? [
@@ -36,6 +39,16 @@ export function paintHeld(
   const here = toScreen(frame, at)
   const below = here.y < (box.minY + box.maxY) / 2
   chip(pen, looks, text, { x: here.x, y: below ? box.maxY + 16 : Math.max(14, box.minY - 16) })
+}
+
+/** Where a thing lay when the drag began, and the way from there. */
+export function paintGhost(pen: Pen, looks: Looks, frame: Frame, began: Placed, now: Placed): void {
+  if (began.face === now.face && Math.hypot(now.at.x - began.at.x, now.at.y - began.at.y) < 1e-6) return
+  shape(pen, frame, began.footprint, { stroke: looks.soft, width: 1, dash: TIE })
+  const from = toScreen(frame, began.at)
+  cross(pen, from, 4, { stroke: looks.soft, width: 1 })
+  if (began.face === now.face)
+    stroke(pen, from, toScreen(frame, now.at), { stroke: looks.soft, width: 1, dash: TIE })
 }
 
 /** Words on the accent, centred on a place and kept inside the drawing. */

@@ -46,9 +46,16 @@ function sourceOf(design: Design, thing: Thing, axis: 'along' | 'across'): Sourc
 }
 
 /** Fields to set so that `placed` comes to lie with its centre at `to`, in its face's frame. */
-export function placeFields(layout: Layout, placed: Placed, to: Point): Field[] {
+export function placeFields(
+  layout: Layout,
+  placed: Placed,
+  to: Point,
+  /** Things that are moved by the same way: where their going takes this one along, nothing is set for it. */
+  together: ReadonlySet<string> = ALONE,
+): Field[] {
   const { design } = layout
   return (['along', 'across'] as const).flatMap((axis): Field[] => {
+    if (together.size > 1 && isCarried(design, placed.thing, axis, together)) return []
     const now = axis === 'along' ? placed.at.x : placed.at.y
     const wanted = axis === 'along' ? to.x : to.y
     if (Math.abs(wanted - now) < 1e-9) return []
@@ -61,6 +68,39 @@ export function placeFields(layout: Layout, placed: Placed, to: Point): Field[] 
   })
 }
 
+const ALONE: ReadonlySet<string> = new Set()
+
+/** Does this one go along by itself when the others are moved? */
+function isCarried(
+  design: Design,
+  thing: Thing,
+  axis: 'along' | 'across',
+  together: ReadonlySet<string>,
+): boolean {
+  let here = thing
+  const seen = new Set<string>()
+  while (!seen.has(here.id)) {
+    seen.add(here.id)
+    const place: Along | Across = here[axis]
+    if (typeof place !== 'object') return false
+    if ('midway' in place) return place.midway.every((name) => together.has(name))
+    const leader = 'mirror' in place ? place.mirror : 'from' in place ? place.from : null
+    const next = design.things.find((one) => one.id === leader)
+    if (!next) return false
+    if (together.has(next.id)) return true
+    here = next
+  }
+  return false
+}
+
+/** Fields that move several things by the same way, each as it is meant. */
+export function moveFields(layout: Layout, all: readonly Placed[], by: Point): Field[] {
+  const together = new Set(all.map((one) => one.thing.id))
+  return all.flatMap((placed) =>
+    placeFields(layout, placed, { x: placed.at.x + by.x, y: placed.at.y + by.y }, together),
+  )
+}
+
 function restated(layout: Layout, placed: Placed, axis: 'along' | 'across', target: number): Along | Across {
   const place = placed.thing[axis]
   const { minY, maxY } = edgesAt(layout, placed.face, placed.at)
@@ -69,6 +109,10 @@ function restated(layout: Layout, placed: Placed, axis: 'along' | 'across', targ
   if (typeof place === 'object' && 'share' in place) {
     if (axis === 'along') return { share: clean((target - minX) / (maxX - minX)) }
     return { share: clean(plan ? (target >= 0 ? target / maxY : target / -minY) : -target / (maxY - minY)) }
+  }
+  if (typeof place === 'object' && 'from' in place) {
+    const way = target - (axis === 'along' ? placed.at.x : placed.at.y)
+    return { ...place, by: clean(place.by + (axis === 'across' && !plan ? -way : way)) }
   }
   if (typeof place === 'object' && 'ofScale' in place) {
     const x = target + layout.panels[placed.face].originX
@@ -106,9 +150,11 @@ export function followersOf(design: Design, id: string): Set<string> {
       ? []
       : 'mirror' in place
         ? [place.mirror]
-        : 'midway' in place
-          ? place.midway
-          : []
+        : 'from' in place
+          ? [place.from]
+          : 'midway' in place
+            ? place.midway
+            : []
   for (let grew = true; grew; ) {
     grew = false
     for (const thing of design.things) {

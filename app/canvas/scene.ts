@@ -4,11 +4,14 @@
  * No React takes part in a frame. How often each layer was painted stands on the element (`data-ground-paints`,
  * `data-resting-paints`, `data-live-paints`).
  */
-import { check, type Layout, solve } from '../../geometry/index.ts'
+import { type Layout, type Placed, solve } from '../../geometry/index.ts'
 import { useBench } from '../state/index.ts'
 import type { Size } from './camera.ts'
 import { dragging } from './dragging.ts'
+import { findingsNow } from './findings-now.ts'
+import { paintHandles, withHandles } from './handles.ts'
 import { type Looks, looksAt } from './looks.ts'
+import { paintMeasures } from './measures-paint.ts'
 import type { Pen } from './paint.ts'
 import type { Subject } from './subject.ts'
 import { paintSelected, paintThing } from './things.ts'
@@ -30,6 +33,7 @@ export class Scene {
   /** Counts up when everything has to be painted again. */
   private version = 0
   private arranged = false
+  private atWork = false
   private drawn: Readonly<Record<LayerName, readonly unknown[]>> = { ground: [], resting: [], live: [] }
   private guided = false
   private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, live: 0 }
@@ -76,7 +80,8 @@ export class Scene {
   }
 
   schedule(): void {
-    if (this.frame !== 0) return
+    // What the tool changes is painted in this very frame: it needs no other.
+    if (this.frame !== 0 || this.atWork) return
     this.frame = requestAnimationFrame(() => {
       this.frame = 0
       this.update()
@@ -116,7 +121,12 @@ export class Scene {
   private update(): void {
     if (this.size.width < 1 || this.size.height < 1) return
     if (this.tool && this.newest) {
-      this.tool.move(this.newest)
+      this.atWork = true
+      try {
+        this.tool.move(this.newest)
+      } finally {
+        this.atWork = false
+      }
       this.newest = null
       this.element.style.cursor = this.tool?.cursor ?? ''
     }
@@ -125,11 +135,12 @@ export class Scene {
     this.arranged = true
     const ground = [this.version, ...this.subject.groundOf(layout)]
     if (!same(ground, this.drawn.ground)) this.paint('ground')
-    const resting = [this.version, ...this.resting(layout).flatMap(({ thing, at }) => [thing, at.x, at.y])]
+    // What stands still is the very same object: nothing more need be compared.
+    const resting = [this.version, ...this.resting(layout)]
     if (!same(resting, this.drawn.resting)) this.paint('resting')
-    const { selection, litFinding } = useBench.getState()
+    const { selection, also, litFinding } = useBench.getState()
     const shown = this.subject.liveOf?.(layout)
-    const live = shown ? [this.version, selection, litFinding, ...shown] : [Symbol('always')]
+    const live = shown ? [this.version, selection, also, litFinding, ...shown] : [Symbol('always')]
     // One more time after a tool is put down, to take its guides away.
     if (this.tool || this.guided || !same(live, this.drawn.live)) this.paint('live')
     this.guided = this.tool !== null
@@ -142,16 +153,22 @@ export class Scene {
     this.element.dataset[`${layer}Paints`] = String(this.paints[layer])
   }
 
-  private isLive(id: string): boolean {
-    return useBench.getState().selection === id || this.tool?.moving?.has(id) === true
+  /** Ids of what is drawn on the living layer: selected, or moved. */
+  private alive(): ReadonlySet<string> {
+    const { selection, also } = useBench.getState()
+    const ids = new Set(this.tool?.moving ?? NOTHING)
+    for (const id of also) ids.add(id)
+    if (selection !== null) ids.add(selection)
+    return ids
   }
 
-  private here(layout: Layout) {
+  private here(layout: Layout): Placed[] {
     return layout.placed.filter((one) => this.subject.faces.includes(one.face))
   }
 
-  private resting(layout: Layout) {
-    return this.here(layout).filter((one) => !this.isLive(one.thing.id))
+  private resting(layout: Layout): Placed[] {
+    const alive = this.alive()
+    return this.here(layout).filter((one) => !alive.has(one.thing.id))
   }
 
   paintGround(pen: Pen): void {
@@ -167,24 +184,32 @@ export class Scene {
 
   paintLive(pen: Pen): void {
     const layout = this.layout()
-    const { selection, litFinding } = useBench.getState()
-    for (const placed of this.here(layout)) {
-      const frame = this.subject.frameOf(placed.face)
-      if (!frame || !this.isLive(placed.thing.id)) continue
-      if (placed.thing.id === selection) paintSelected(pen, this.looks, frame, placed)
-      paintThing(pen, this.looks, frame, placed)
-    }
+    const { selection, also, litFinding } = useBench.getState()
+    const alive = this.alive()
+    if (alive.size > 0)
+      for (const placed of this.here(layout)) {
+        const frame = this.subject.frameOf(placed.face)
+        const { id } = placed.thing
+        if (!frame || !alive.has(id)) continue
+        if (id === selection || also.includes(id)) paintSelected(pen, this.looks, frame, placed)
+        paintThing(pen, this.looks, frame, placed)
+      }
     this.subject.paintOver(pen, this.looks, layout)
     if (selection) this.subject.paintSelection?.(pen, this.looks, layout, selection)
     paintFindings(
       pen,
       this.looks,
       layout,
-      check(layout),
+      findingsNow(layout),
       litFinding,
       (view) => this.subject.frameOf(view),
       this.tool?.moving ?? NOTHING,
     )
+    paintMeasures(pen, this.looks, layout, this.subject.faces, (face) => this.subject.frameOf(face))
+    const handled = this.tool ? null : withHandles(layout, selection, also)
+    const frame =
+      handled && this.subject.faces.includes(handled.face) ? this.subject.frameOf(handled.face) : null
+    if (handled && frame) paintHandles(pen, this.looks, handled, frame)
     this.tool?.paint?.(pen, this.looks, layout)
   }
 }

@@ -14,6 +14,9 @@ const SHOWN: Readonly<Record<Exclude<DialogName, 'new-box' | null>, ComponentTyp
     link: lazy(() => import('../shelf/LinkDialog.tsx').then((page) => ({ default: page.LinkDialog }))),
     'all-actions': lazy(() => import('./AllActions.tsx').then((page) => ({ default: page.AllActions }))),
     'from-label': lazy(() => import('./FromLabel.tsx').then((page) => ({ default: page.FromLabel }))),
+    history: lazy(() => import('./History.tsx').then((page) => ({ default: page.History }))),
+    row: lazy(() => import('./RowDialog.tsx').then((page) => ({ default: page.RowDialog }))),
+    measure: lazy(() => import('./MeasureDialog.tsx').then((page) => ({ default: page.MeasureDialog }))),
     trouble: Trouble,
   }
 

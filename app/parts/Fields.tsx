@@ -52,12 +52,14 @@ export function OneField({
 }) {
   const design = useDesign()
   return (
-    <FieldInput
-      field={field}
-      value={valueAt(design, path)}
-      take={(next) => setField(path, next, field.label)}
-      explain={explain}
-    />
+    <div className="one-field" data-field={String(path.at(-1))}>
+      <FieldInput
+        field={field}
+        value={valueAt(design, path)}
+        take={(next) => setField(path, next, field.label)}
+        explain={explain}
+      />
+    </div>
   )
 }
 

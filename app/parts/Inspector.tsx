@@ -1,7 +1,8 @@
 /** What is selected, with all its fields: made from the schema, so nothing here knows the kinds by name. */
 import { check, fieldsOf, fieldsOfKind, kindOf, type Layout, type Placed } from '../../geometry/index.ts'
-import { duplicateThing, mirrorThing, removeThing, takeSizes, useBench } from '../state/index.ts'
-import { announce } from './Announcer.tsx'
+import { act, actionOf } from '../actions/actions.ts'
+import { TOGETHER_ACTIONS } from '../actions/together.ts'
+import { companionsOf, select, selectedThings, takeSizes, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Fields } from './Fields.tsx'
 import { FindingNote } from './FindingNote.tsx'
@@ -15,10 +16,13 @@ export function Inspector() {
   const layout = useLayout()
   const selection = useBench((bench) => bench.selection)
   const placed = layout.placed.find((one) => one.thing.id === selection)
+  const several = useBench((bench) => selectedThings(bench).length > 1)
   const piece = pieceOf(selection)
   return (
     <aside className="inspector" aria-label="What is selected">
-      {placed ? (
+      {several ? (
+        <SeveralSelected layout={layout} />
+      ) : placed ? (
         <ThingInspector key={placed.thing.id} layout={layout} placed={placed} />
       ) : piece ? (
         <PieceInspector key={piece.id} layout={layout} piece={piece} />
@@ -47,9 +51,7 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
       thing={thing}
     />
   )
-  const own = fields.filter(
-    (one) => !['id', 'name', 'along', 'across', 'turnDegrees', 'face'].includes(one.name),
-  )
+  const own = fields.filter((one) => ![...COMMON, 'along', 'across', 'id'].includes(one.name))
   return (
     <>
       <header>
@@ -77,30 +79,84 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
       {place('along')}
       {place('across')}
       <p className="soft small">
-        Arrow keys move it by {sayStep(layout.design.units)}, with Shift by ten times that. Alt while dragging
-        lets go of every line.
+        Arrow keys move it by {sayStep(layout.design.units)}, with Shift by ten times that; Alt and an arrow
+        make it larger or smaller. Alt while dragging lets go of every line, Shift on a handle keeps the far
+        edge.
       </p>
-      <Fields
-        fields={fields.filter((one) => ['turnDegrees', 'face', 'name'].includes(one.name))}
-        base={base}
-      />
-      <div className="inspector-actions">
-        <button type="button" onClick={() => duplicateThing(thing.id)}>
-          Duplicate
-        </button>
-        <button type="button" onClick={() => mirror(thing.id)}>
-          Mirror
-        </button>
-        <button type="button" onClick={() => removeThing(thing.id)}>
-          Remove
-        </button>
-      </div>
+      <Fields fields={fields.filter((one) => COMMON.includes(one.name))} base={base} />
+      <Companions layout={layout} thing={thing} />
+      <ActionButtons ids={['duplicate', 'mirror', 'row', 'lock', 'remove']} />
     </>
   )
 }
 
-function mirror(id: string): void {
-  if (mirrorThing(id) === null) announce('Its mirror place is taken already, or is its own place.')
+/** Fields that every kind has, shown after its own. */
+const COMMON = ['turnDegrees', 'face', 'name', 'group', 'locked']
+
+/** Buttons for actions, those that would do nothing now left out. */
+function ActionButtons({ ids }: { readonly ids: readonly string[] }) {
+  return (
+    <div className="inspector-actions">
+      {ids
+        .map(actionOf)
+        .filter((action) => action.enabled?.() !== false)
+        .map((action) => (
+          <button
+            key={action.id}
+            type="button"
+            title={action.keys ? `${action.title} (${action.keys[0]})` : action.title}
+            onClick={() => act(action.id)}
+          >
+            {action.title.replace(/[:,].*/, '')}
+          </button>
+        ))}
+    </div>
+  )
+}
+
+/** Who keeps the same sizes, and how to part from them. */
+function Companions({ layout, thing }: { readonly layout: Layout; readonly thing: Placed['thing'] }) {
+  const others = companionsOf(layout.design, thing.id)
+  if (others.length === 0) return null
+  const names = others.slice(0, 3).map((one) => nameOf(one.thing.id, layout))
+  const more = others.length > 3 ? ` and ${others.length - 3} more` : ''
+  return (
+    <p className="soft small">
+      Sizes that are alike stay alike with {names.join(', ')}
+      {more}.{' '}
+      {actionOf('part').enabled?.() && (
+        <button type="button" className="link" onClick={() => act('part')}>
+          Part from it
+        </button>
+      )}
+    </p>
+  )
+}
+
+function SeveralSelected({ layout }: { readonly layout: Layout }) {
+  const ids = useBench((bench) => selectedThings(bench).join(' ')).split(' ')
+  const lead = ids.at(-1) ?? ''
+  return (
+    <>
+      <header>
+        <h2>{ids.length} things</h2>
+        <p className="soft">
+          Dragged and moved by arrow keys together. Others line up with {nameOf(lead, layout)}, chosen last.
+        </p>
+      </header>
+      <ul className="several">
+        {ids.map((id) => (
+          <li key={id}>
+            <button type="button" className="link" onClick={() => select(id)}>
+              {nameOf(id, layout)}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <ActionButtons ids={TOGETHER_ACTIONS.filter((action) => !action.hidden).map((action) => action.id)} />
+      <ActionButtons ids={['duplicate', 'lock', 'remove']} />
+    </>
+  )
 }
 
 function PieceInspector({ layout, piece }: { layout: Layout; piece: Piece }) {
@@ -166,6 +222,10 @@ function NothingSelected({ layout }: { layout: Layout }) {
         <dd>move what is selected by {sayStep(layout.design.units)}, with Shift by ten times that</dd>
         <dt>Alt</dt>
         <dd>held while dragging: no line takes hold</dd>
+        <dt>Shift</dt>
+        <dd>with a press: one more; with a drag over the sheet: all in a frame</dd>
+        <dt>H</dt>
+        <dd>history, and versions by name</dd>
         <dt>[ and ]</dt>
         <dd>the thing before, the thing after</dd>
       </dl>

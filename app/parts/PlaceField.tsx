@@ -54,7 +54,7 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
     [layout, thing, axis, kind],
   )
   return (
-    <fieldset className="field place-field">
+    <fieldset className="field place-field" data-field={axis}>
       <legend className="unseen">{label}</legend>
       <div className="field-label">
         <label htmlFor={`${own}-kind`}>{label}</label>
@@ -131,6 +131,27 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
             </option>
           ))}
         </select>
+      )}
+      {typeof place === 'object' && 'from' in place && thing && (
+        <>
+          <select
+            aria-label={`${label}, counted from`}
+            className="field-wide"
+            value={place.from}
+            onChange={(event) => take({ ...place, from: event.target.value })}
+          >
+            {partnersFor(layout, thing).map((one) => (
+              <option key={one.thing.id} value={one.thing.id}>
+                {nameOf(one.thing.id, layout)}
+              </option>
+            ))}
+          </select>
+          <LengthField
+            label={`from ${nameOf(place.from, layout)}, centre to centre`}
+            value={place.by}
+            onCommit={(by) => take({ ...place, by })}
+          />
+        </>
       )}
       {intent && (
         <button type="button" className="link small" onClick={() => take(intent.place)}>

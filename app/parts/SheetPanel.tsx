@@ -4,6 +4,7 @@ import { act } from '../actions/actions.ts'
 import type { Fitting } from '../canvas/camera.ts'
 import { Drawing } from '../canvas/Drawing.tsx'
 import { lookingOf } from '../canvas/lookings.ts'
+import { useMode } from '../canvas/mode.ts'
 
 export function SheetPanel({ place, opens }: { readonly place: string; readonly opens: Fitting }) {
   const [pull, setPull] = useState(() => lookingOf(place, opens).pull)
@@ -23,6 +24,7 @@ export function SheetPanel({ place, opens }: { readonly place: string; readonly 
               Show the pull
             </button>
           )}
+          <ModeButtons />
           <button type="button" className="quiet" title="Show the box (B)" onClick={() => act('fit-box')}>
             Box
           </button>
@@ -58,5 +60,32 @@ export function SheetPanel({ place, opens }: { readonly place: string; readonly 
         <Drawing place={place} opens={opens} pull={pull} />
       </div>
     </section>
+  )
+}
+
+/** What a press on the drawing means, for those without a keyboard at hand. */
+function ModeButtons() {
+  const mode = useMode((state) => state.mode)
+  return (
+    <>
+      <button
+        type="button"
+        className="quiet"
+        aria-pressed={mode === 'frame'}
+        title="Drag a frame to select everything it meets (C); Shift-drag does the same"
+        onClick={() => act('frame')}
+      >
+        Frame
+      </button>
+      <button
+        type="button"
+        className="quiet"
+        aria-pressed={mode === 'measure'}
+        title="Press two edges, centres or lines to measure between them (D)"
+        onClick={() => act('measure-tool')}
+      >
+        Measure
+      </button>
+    </>
   )
 }

@@ -1,4 +1,5 @@
 /** Everything on the instrument, by face: a real list, so that what the canvas draws can be read and reached. */
+import { type MouseEvent, memo } from 'react'
 import {
   check,
   FACES,
@@ -9,17 +10,28 @@ import {
   KINDS,
   type Layout,
 } from '../../geometry/index.ts'
-import { addThing, select, useBench } from '../state/index.ts'
+import { openHere } from '../canvas/here.ts'
+import {
+  addThing,
+  select,
+  selectAll,
+  selectedThings,
+  toggleSelected,
+  useBench,
+  withGroups,
+} from '../state/index.ts'
 import { useLayout } from './calm.ts'
+import { Measures } from './Measures.tsx'
 import { Menu } from './Menu.tsx'
 import { Sign } from './Sign.tsx'
-import { FACE_TITLES, nameOf } from './say.ts'
+import { FACE_TITLES, nameOfPlaced } from './say.ts'
 import { namesOf, PIECES } from './structure.ts'
 import { tightestAbout } from './tightness.ts'
 
 interface Row {
   readonly id: string
   readonly title: string
+  readonly locked?: boolean
 }
 
 const piece = (id: string): Row[] => PIECES.filter((one) => one.id === id)
@@ -34,7 +46,7 @@ export function ThingList() {
       {FACES.map((face) => {
         const rows = layout.placed
           .filter((one) => one.face === face)
-          .map(({ thing }) => ({ id: thing.id, title: nameOf(thing.id, layout) }))
+          .map((one) => ({ id: one.thing.id, title: nameOfPlaced(one), locked: one.thing.locked }))
         const pieces = face === 'lid' ? [...piece('saddle'), ...piece('tailpiece')] : []
         return (
           <Group key={face} title={FACE_TITLES[face]} face={face} rows={[...pieces, ...rows]} {...shared} />
@@ -45,6 +57,7 @@ export function ThingList() {
         rows={['neck', 'board', 'headstock', 'nut', 'strings', 'brace'].flatMap(piece)}
         {...shared}
       />
+      <Measures />
     </nav>
   )
 }
@@ -66,7 +79,14 @@ function Group({ title, face, rows, layout, findings }: GroupProps) {
       </header>
       <ul>
         {rows.map((row) => (
-          <ThingRow key={row.id} row={row} layout={layout} findings={findings} />
+          <ThingRow
+            key={row.id}
+            id={row.id}
+            title={row.title}
+            locked={row.locked === true}
+            tight={tightestOf(row.id, layout, findings)}
+            units={layout.design.units}
+          />
         ))}
       </ul>
     </section>
@@ -90,32 +110,70 @@ function PutMenu({ face }: { face: Face }) {
   )
 }
 
-function ThingRow({ row, layout, findings }: { row: Row; layout: Layout; findings: readonly Finding[] }) {
-  const selected = useBench((bench) => bench.selection === row.id)
-  const tight =
-    namesOf(row.id, layout)
-      .map((name) => tightestAbout(findings, name))
-      .find((one) => one !== null) ?? null
-  const wrong = tight && tight.grade !== 'clear'
-  return (
-    <li>
-      <button
-        type="button"
-        className={selected ? 'thing-row chosen' : 'thing-row'}
-        aria-current={selected ? 'true' : undefined}
-        onClick={() => select(row.id)}
-      >
-        <span className="thing-name">{row.title}</span>
-        {wrong && <Sign grade={tight.grade} />}
-        {tight && tight.measured !== null && (
-          <span
-            className={`thing-margin ${tight.grade}`}
-            title={`Tightest: ${formatMeasure(tight.measured, tight, layout.design.units)}`}
-          >
-            {formatMeasure(tight.measured, tight, layout.design.units)}
-          </span>
-        )}
-      </button>
-    </li>
-  )
+const tightestOf = (id: string, layout: Layout, findings: readonly Finding[]): Finding | null =>
+  namesOf(id, layout)
+    .map((name) => tightestAbout(findings, name))
+    .find((one) => one !== null) ?? null
+
+/** With a thing all that is grouped with it. */
+function choose(id: string): void {
+  const all = withGroups(useBench.getState().design, [id])
+  if (all.length > 1) selectAll(all)
+  else select(id)
 }
+
+interface ThingRowProps {
+  readonly id: string
+  readonly title: string
+  readonly locked: boolean
+  readonly tight: Finding | null
+  readonly units: Layout['design']['units']
+}
+
+/** Made anew only when something in it is another: a list of thousands follows a drag that way. */
+const ThingRow = memo(
+  function ThingRow({ id, title, locked, tight, units }: ThingRowProps) {
+    const selected = useBench((bench) => bench.selection === id || bench.also.includes(id))
+    const wrong = tight && tight.grade !== 'clear'
+    const menu = (event: MouseEvent<HTMLElement>) => {
+      event.preventDefault()
+      if (!selectedThings().includes(id)) choose(id)
+      const box = event.currentTarget.getBoundingClientRect()
+      const at = { x: event.clientX || box.left + 24, y: event.clientY || box.bottom }
+      openHere({ ...at, from: event.currentTarget })
+    }
+    return (
+      <li>
+        <button
+          type="button"
+          className={selected ? 'thing-row chosen' : 'thing-row'}
+          aria-current={selected ? 'true' : undefined}
+          onClick={(event) =>
+            event.shiftKey || event.ctrlKey || event.metaKey ? toggleSelected(id) : choose(id)
+          }
+          onContextMenu={menu}
+        >
+          <span className="thing-name">
+            {title}
+            {locked && <span className="soft small"> locked</span>}
+          </span>
+          {wrong && <Sign grade={tight.grade} />}
+          {tight && tight.measured !== null && (
+            <span
+              className={`thing-margin ${tight.grade}`}
+              title={`Tightest: ${formatMeasure(tight.measured, tight, units)}`}
+            >
+              {formatMeasure(tight.measured, tight, units)}
+            </span>
+          )}
+        </button>
+      </li>
+    )
+  },
+  (a, b) =>
+    a.title === b.title &&
+    a.locked === b.locked &&
+    a.units === b.units &&
+    a.tight?.grade === b.tight?.grade &&
+    a.tight?.measured === b.tight?.measured,
+)

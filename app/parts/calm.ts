@@ -1,6 +1,6 @@
 /**
  * The design for lists and fields. While something is dragged they follow a few times a second only, so that
- * no frame waits for them; the drawing itself follows every frame.
+ * no frame waits for them, or not at all where that took long the last time; the drawing itself follows every frame.
  */
 import { useSyncExternalStore } from 'react'
 import { type Design, type Layout, solve } from '../../geometry/index.ts'
@@ -8,9 +8,13 @@ import { dragging } from '../canvas/dragging.ts'
 import { useBench } from '../state/index.ts'
 
 const CALM_MS = 150
+/** Lists that took longer than this to follow, in milliseconds, rest until the drag is over: a frame is 16. */
+const QUICK_MS = 5
 
 let shown = useBench.getState().design
 let timer = 0
+/** How long the lists took the last time. */
+let took = 0
 const listeners = new Set<() => void>()
 
 function follow(): void {
@@ -19,12 +23,17 @@ function follow(): void {
   const { design } = useBench.getState()
   if (design === shown) return
   shown = design
+  const start = performance.now()
   for (const listener of listeners) listener()
+  // React makes the lists anew in a task of its own that stands before this one.
+  queueMicrotask(() => {
+    took = performance.now() - start
+  })
 }
 
 useBench.subscribe(() => {
   if (!dragging.isOn()) follow()
-  else if (timer === 0) timer = window.setTimeout(follow, CALM_MS)
+  else if (timer === 0 && took <= QUICK_MS) timer = window.setTimeout(follow, CALM_MS)
 })
 
 function subscribe(listener: () => void): () => void {

@@ -11,7 +11,7 @@ import {
 } from '../../geometry/index.ts'
 import { clean } from '../canvas/moving.ts'
 
-export type PlaceKind = 'measure' | 'share' | 'midway' | 'ofScale' | 'mirror'
+export type PlaceKind = 'measure' | 'share' | 'midway' | 'ofScale' | 'mirror' | 'from'
 export type Axis = 'along' | 'across'
 
 export const KIND_WORDS: Readonly<Record<PlaceKind, string>> = {
@@ -20,12 +20,14 @@ export const KIND_WORDS: Readonly<Record<PlaceKind, string>> = {
   midway: 'midway between two lines',
   ofScale: 'a share of the scale',
   mirror: 'as its partner',
+  from: 'so far from another thing',
 }
 
 export function kindOfPlace(place: Along | Across): PlaceKind {
   if (typeof place === 'number') return 'measure'
   if ('share' in place) return 'share'
   if ('midway' in place) return 'midway'
+  if ('from' in place) return 'from'
   return 'mirror' in place ? 'mirror' : 'ofScale'
 }
 
@@ -44,7 +46,7 @@ export function kindsFor(layout: Layout, axis: Axis, thing: Pick<Thing, 'id' | '
     'share',
     ...(plan || partnersFor(layout, thing).length > 1 ? (['midway'] as const) : []),
     ...(axis === 'along' && plan ? (['ofScale'] as const) : []),
-    ...(partnersFor(layout, thing).length > 0 ? (['mirror'] as const) : []),
+    ...(partnersFor(layout, thing).length > 0 ? (['mirror', 'from'] as const) : []),
   ]
 }
 
@@ -82,6 +84,12 @@ export function asKind(
     }
     case 'mirror':
       return { mirror: nearestPartner(layout, thing, axis, at) }
+    case 'from': {
+      const other = partnersFor(layout, thing ?? { id: '', face }).find((one) => one.face === face)
+      const theirs = other ? (axis === 'along' ? other.at.x : other.at.y) : 0
+      const way = at - theirs
+      return { from: other?.thing.id ?? '', by: clean(axis === 'across' && !isPlan(face) ? -way : way) }
+    }
     case 'midway': {
       const lines = linesOf(layout, axis, thing)
       if (axis === 'along')

@@ -1,5 +1,12 @@
 /** Numbers as the screen says them: lengths in the builder's unit, everything else in its own. */
-import { type Face, type Finding, formatLength, type Layout, stepOf } from '../../geometry/index.ts'
+import {
+  type Face,
+  type Finding,
+  formatLength,
+  type Layout,
+  type Placed,
+  stepOf,
+} from '../../geometry/index.ts'
 
 type Units = Layout['design']['units']
 
@@ -22,14 +29,17 @@ export const exactly = (mm: number): string =>
 /** A thing by the name its builder gave it, by its kind and id where he gave none; anything else as it is called. */
 export function nameOf(id: string, layout: Layout): string {
   const placed = layout.placed.find((one) => one.thing.id === id)
-  if (!placed)
-    return Object.hasOwn(FACE_TITLES, id)
-      ? FACE_TITLES[id as Face].toLowerCase()
-      : (pieceName(id, layout) ?? id)
-  if (placed.thing.name) return placed.thing.name
-  const { kind } = placed.thing
+  if (placed) return nameOfPlaced(placed)
+  return Object.hasOwn(FACE_TITLES, id)
+    ? FACE_TITLES[id as Face].toLowerCase()
+    : (pieceName(id, layout) ?? id)
+}
+
+/** The same for a thing that is at hand. */
+export function nameOfPlaced({ thing: { id, name, kind }, kind: { title } }: Placed): string {
+  if (name) return name
   const rest = id === kind ? '' : id.startsWith(`${kind}-`) ? id.slice(kind.length + 1) : id
-  return rest ? `${placed.kind.title} ${rest.replaceAll('-', ' ')}` : placed.kind.title
+  return rest ? `${title} ${rest.replaceAll('-', ' ')}` : title
 }
 
 /** A piece inside or a picture, by its name or by what it is. */

@@ -1,11 +1,29 @@
 /** Which findings bear on what, and which of them are tightest. */
 import { type Finding, LIMITS, type LimitName } from '../../geometry/index.ts'
 
+const indexed = new WeakMap<readonly Finding[], ReadonlyMap<string, readonly Finding[]>>()
+const NONE: readonly Finding[] = []
+
+/** Findings about a name, in their order. A list is gone through once, however many names are asked for. */
+function findingsAbout(findings: readonly Finding[], name: string): readonly Finding[] {
+  let index = indexed.get(findings)
+  if (!index) {
+    const made = new Map<string, Finding[]>()
+    for (const finding of findings)
+      for (const one of finding.about) {
+        const before = made.get(one)
+        if (before) before.push(finding)
+        else made.set(one, [finding])
+      }
+    index = made
+    indexed.set(findings, made)
+  }
+  return index.get(name) ?? NONE
+}
+
 /** The tightest finding about a thing or a piece of the instrument: the gravest, then the least margin. */
 export function tightestAbout(findings: readonly Finding[], id: string): Finding | null {
-  const about = findings.filter(
-    (one) => one.about.includes(id) && one.overruled === undefined && isMargin(one),
-  )
+  const about = findingsAbout(findings, id).filter((one) => one.overruled === undefined && isMargin(one))
   // `check` gives them gravest first, and what fails before what holds.
   const first = about[0]
   return first && first.grade === 'clear'
@@ -22,7 +40,7 @@ const isMargin = ({ margin, limit, measured, grade, unit }: Finding): boolean =>
 
 /** Findings about it that ask for something, those overruled left out. */
 export const wrongAbout = (findings: readonly Finding[], id: string): readonly Finding[] =>
-  findings.filter((one) => one.about.includes(id) && one.grade !== 'clear' && one.overruled === undefined)
+  findingsAbout(findings, id).filter((one) => one.grade !== 'clear' && one.overruled === undefined)
 
 /**
  * The tightest margins of the whole instrument. Those that fail come first; among those that hold, margins are

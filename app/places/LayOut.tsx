@@ -1,4 +1,6 @@
 /** Lay out: everything put on the faces, dragged where it belongs. */
+// What arranges things is there as soon as they are seen: no key waits for it.
+import '../state/arrange.ts'
 import { FaceStrip } from '../canvas/FaceStrip.tsx'
 import { Inspector } from '../parts/Inspector.tsx'
 import { SheetPanel } from '../parts/SheetPanel.tsx'

@@ -4,6 +4,7 @@ import { adopt, committed, onCommit, sayKeeping } from '../state/index.ts'
 import { claimsHere } from './claims.ts'
 import { idbStore } from './idb-store.ts'
 import { type Keeper, keeperOf } from './keeper.ts'
+import { type Version, versionsIn } from './versions.ts'
 
 export type { KeptDesign } from './keeper.ts'
 export type { Untouched } from './records.ts'
@@ -37,6 +38,30 @@ export const forgetKept = (record: string) => running().forget(record)
 
 /** Kept texts that this page could not open or must not alter, to be offered for download as they are. */
 export const untouchedFiles = () => running().untouched()
+
+const versions = versionsIn()
+
+/** Versions of the design on the bench, kept under names; the newest first. */
+export async function versionsHere(): Promise<readonly Version[]> {
+  // What was kept may still be on its way to the bench.
+  await started
+  const record = running().record()
+  return record === null ? [] : versions.of(record)
+}
+
+/** Keeps what lies on the bench under a name. Refused with the browser's error where it cannot be written. */
+export async function keepVersion(name: string): Promise<Version> {
+  await started
+  const design = committed()
+  // A design that was never changed has no record yet.
+  if (running().record() === null) running().changed(design, 'another')
+  await running().flush()
+  const record = running().record()
+  if (record === null) throw new Error('the design on the bench has no record')
+  return versions.keep(record, name, design, Date.now())
+}
+
+export const dropVersion = (version: Version): Promise<void> => versions.drop(version)
 
 function running(): Keeper {
   if (!keeper) throw new Error('startKeeping() has to be called first')

@@ -45,6 +45,8 @@ export interface Keeper {
   add(design: Design): Promise<void>
   /** Throws a kept design away; `false` where it is open, here or in another tab. */
   forget(record: string): Promise<boolean>
+  /** The record of the design on the bench, `null` before anything is kept. */
+  record(): string | null
   /** Texts that could not or must not be opened, as they lie in the store. */
   untouched(): readonly Untouched[]
   /** Would closing the page now lose work? */
@@ -321,6 +323,7 @@ export function keeperOf(around: Surroundings): Keeper {
     open,
     add,
     forget,
+    record: () => berth?.record ?? null,
     untouched: () => untouched,
     atRisk: () => failure !== null && unsaved,
   }

@@ -23,6 +23,8 @@ export interface Bench {
   readonly design: Design
   /** Id of a thing, or a name of structure such as `saddle`. */
   readonly selection: string | null
+  /** Other things that are selected with it: what is done to several is done to these too. */
+  readonly also: readonly string[]
   readonly place: PlaceName
   /** Key of the finding whose place is lit on the drawing. */
   readonly litFinding: string | null
@@ -42,10 +44,13 @@ export function standardDesign(): Design {
   return freeze(reading.design)
 }
 
+const NONE: readonly string[] = []
+
 /** Hook for components, store for everything else. Example: `useBench((bench) => bench.design.box)`. */
 export const useBench = create<Bench>()(() => ({
   design: standardDesign(),
   selection: null,
+  also: NONE,
   place: 'survey',
   litFinding: null,
   canUndo: false,
@@ -57,7 +62,39 @@ export const useBench = create<Bench>()(() => ({
 }))
 
 /** Selects a thing or a piece of structure, or nothing. No change to the design, so no entry of history. */
-export const select = (id: string | null): void => useBench.setState({ selection: id })
+export const select = (id: string | null): void => useBench.setState({ selection: id, also: NONE })
+
+/** Selects several things; the last one leads: others are aligned with it. */
+export const selectAll = (ids: readonly string[]): void =>
+  useBench.setState({ selection: ids.at(-1) ?? null, also: ids.slice(0, -1) })
+
+/** Adds a thing to what is selected, or takes it out again. Pieces of the instrument are selected alone. */
+export function toggleSelected(id: string): void {
+  const isThing = useBench.getState().design.things.some((thing) => thing.id === id)
+  const now = selectedThings()
+  if (!isThing) select(id)
+  else selectAll(now.includes(id) ? now.filter((one) => one !== id) : [...now, id])
+}
+
+/** Ids of the things that are selected, the leading one last. */
+export function selectedThings(
+  bench: Pick<Bench, 'selection' | 'also' | 'design'> = useBench.getState(),
+): readonly string[] {
+  const { selection, also, design } = bench
+  if (selection === null && also.length === 0) return NONE
+  const ids = selection === null ? also : [...also, selection]
+  return ids.filter((id) => design.things.some((thing) => thing.id === id))
+}
+
+/** The things, and all that are grouped with one of them by hand. */
+export function withGroups(design: Design, ids: readonly string[]): string[] {
+  const wanted = new Set(ids)
+  const groups = new Set<string>()
+  for (const thing of design.things) if (thing.group !== '' && wanted.has(thing.id)) groups.add(thing.group)
+  if (groups.size === 0) return [...ids]
+  const more = design.things.filter((thing) => groups.has(thing.group) && !wanted.has(thing.id))
+  return [...more.map((thing) => thing.id), ...ids]
+}
 
 export const goTo = (place: PlaceName): void => useBench.setState({ place })
 

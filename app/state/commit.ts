@@ -148,6 +148,38 @@ function take(step: Step | null): boolean {
   return true
 }
 
+/** What was done and what was taken back, by their labels: the newest first, and the next to be done again last. */
+export function historyNow(): { readonly done: readonly string[]; readonly undone: readonly string[] } {
+  const labels = (stack: History['past']): string[] => {
+    const all: string[] = []
+    for (let here = stack; here; here = here.below) all.push(here.entry.label)
+    return all
+  }
+  return { done: labels(history.past), undone: labels(history.future).reverse() }
+}
+
+/**
+ * Goes so many steps through history at once: back for less than nothing, forward again for more, as far as there
+ * are any. The page sees only where it ends. `false` where there was no step to take.
+ */
+export function travel(steps: number): boolean {
+  if (running) running.cancel()
+  let { design, selection } = useBench.getState()
+  let taken = 0
+  for (; taken < Math.abs(steps); taken++) {
+    const step = steps < 0 ? back(history) : forward(history)
+    if (!step) break
+    design = apply(design, step.change)
+    selection = step.selection
+    history = step.history
+  }
+  if (taken === 0) return false
+  design = freeze(design)
+  show({ design, selection })
+  tell(design, 'the same')
+  return true
+}
+
 /** The design without what a running gesture only previews: this is what is kept. */
 export const committed = (): Design => running?.start ?? useBench.getState().design
 
@@ -171,8 +203,12 @@ function tell(design: Design, document: 'the same' | 'another'): void {
 function show(part: Partial<Bench>): void {
   const done = running ? running.label : (history.past?.entry.label ?? null)
   const undone = running ? null : (history.future?.entry.label ?? null)
+  const { selection, also } = useBench.getState()
+  // Several are selected together only as long as the leading one is.
+  const alone = part.selection !== undefined && part.selection !== selection && also.length > 0
   useBench.setState({
     ...part,
+    ...(alone ? { also: [] } : {}),
     canUndo: done !== null,
     canRedo: undone !== null,
     undoLabel: done,

@@ -7,8 +7,12 @@ export {
   type PlaceName,
   sayKeeping,
   select,
+  selectAll,
+  selectedThings,
   standardDesign,
+  toggleSelected,
   useBench,
+  withGroups,
 } from './bench.ts'
 export {
   adopt,
@@ -16,11 +20,22 @@ export {
   commit,
   committed,
   type Gesture,
+  historyNow,
   type Outcome,
   onCommit,
   redo,
+  travel,
   undo,
 } from './commit.ts'
 export { type DesignFile, fileText, saveFile, slug } from './file.ts'
-export { openDesign, openText, startFresh } from './open.ts'
-export { addThing, duplicateThing, mirrorThing, removeThing, setField, takeSizes } from './things.ts'
+export { layVersion, openDesign, openText, startFresh } from './open.ts'
+export { companionsOf, setWithCompanions } from './pairs.ts'
+export {
+  addThing,
+  duplicateThing,
+  mirrorThing,
+  removeThing,
+  removeThings,
+  setField,
+  takeSizes,
+} from './things.ts'

@@ -24,3 +24,9 @@ export function openText(text: string): readonly Fault[] | null {
 
 /** Begins with a new box; the page is fresh no longer. */
 export const startFresh = (design: Design): Outcome => openDesign(design, 'New box')
+
+/** Lays a version of the same design on the bench, as one entry of history. */
+export function layVersion(design: Design, name: string): Outcome {
+  const replaced = { edits: [{ path: [], before: useBench.getState().design, after: design }] }
+  return enter(`Go back to “${name}”`, replaced, { selecting: null })
+}

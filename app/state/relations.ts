@@ -1,4 +1,4 @@
-/** Places that follow other things (`{ mirror }`, `{ midway }`), and what becomes of them when a thing changes its name. */
+/** Places that follow other things (`{ mirror }`, `{ from }`, `{ midway }`), and what becomes of them when a thing changes its name. */
 import type { Across, Along, Design, Path, Place, Placed } from '../../geometry/index.ts'
 import { valueAt } from '../../geometry/index.ts'
 
@@ -19,6 +19,7 @@ export function placesOf(
 export function followed(place: Place): readonly string[] {
   if (typeof place === 'number') return []
   if ('mirror' in place) return [place.mirror]
+  if ('from' in place) return [place.from]
   return 'midway' in place ? place.midway : []
 }
 
@@ -27,6 +28,7 @@ export function namesIn(design: Design): Set<string> {
   return new Set([
     ...design.things.map((thing) => thing.id),
     ...placesOf(design).flatMap(({ place }) => followed(place)),
+    ...design.measures.flatMap(({ from, to }) => [from.of, to.of]),
     ...Object.keys(design.overruled).flatMap((key) => key.split(' ')),
   ])
 }
@@ -60,12 +62,18 @@ export function renamed(design: Design, from: string, to: string): (readonly [Pa
       [['overruled', [rule, ...about.map(put)].join(' ')], reason] as const,
     ]
   })
-  return [...places, ...overruled]
+  const measures = design.measures.flatMap((measure, index) =>
+    (['from', 'to'] as const)
+      .filter((end) => measure[end].of === from)
+      .map((end) => [['measures', index, end, 'of'], to] as const),
+  )
+  return [...places, ...measures, ...overruled]
 }
 
 function withNames(place: Place, put: (name: string) => string): Along | Across {
   if (typeof place === 'number') return place
   if ('mirror' in place) return { mirror: put(place.mirror) }
+  if ('from' in place) return { ...place, from: put(place.from) }
   return 'midway' in place ? ({ midway: place.midway.map(put) } as Along) : place
 }
 

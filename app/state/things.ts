@@ -13,6 +13,7 @@ import {
 } from '../../geometry/index.ts'
 import { useBench } from './bench.ts'
 import { commit, enter, type Outcome, settledBench } from './commit.ts'
+import { setWithCompanions } from './pairs.ts'
 import { followed, freeName, idPathIndex, indexOf, measuresOf, placesOf, renamed } from './relations.ts'
 import { roomFor } from './room.ts'
 
@@ -53,27 +54,41 @@ export function takeSizes(id: string, sizes: Readonly<Record<string, unknown>>, 
 
 /**
  * Takes a thing away. Places that follow it become measures, so that nothing else moves; findings overruled for it
- * are forgotten with it. Nothing happens where there is no such thing.
+ * and measures taken from it are forgotten with it. Nothing happens where there is no such thing.
  */
-export function removeThing(id: string): void {
+export const removeThing = (id: string): void => removeThings([id])
+
+/** The same for several, as one entry of history. */
+export function removeThings(ids: readonly string[]): void {
   const design = settledBench()
-  const placed = placedBy(design, id)
-  if (!placed) return
+  const going = new Set(ids)
+  const indexes = design.things.flatMap((thing, index) => (going.has(thing.id) ? [index] : []))
+  const first = design.things[indexes[0] ?? -1]
+  if (!first) return
   const layout = solve(design)
   const standing = new Map(layout.placed.map((one) => [one.thing.id, measuresOf(one)]))
-  const measures = placesOf(design)
-    .filter(({ of, place }) => of !== id && followed(place).includes(id))
+  const places = placesOf(design)
+    .filter(({ of, place }) => !going.has(of) && followed(place).some((name) => going.has(name)))
     .map(({ path, of }): [Path, unknown] => {
       const measure =
         path[0] === 'saddle' ? layout.saddle.along : standing.get(of)?.[path[2] as 'along' | 'across']
       return [path, measure]
     })
   const forgotten = Object.keys(design.overruled)
-    .filter((key) => key.split(' ').slice(1).includes(id))
+    .filter((key) =>
+      key
+        .split(' ')
+        .slice(1)
+        .some((name) => going.has(name)),
+    )
     .map((key): [Path, unknown] => [['overruled', key], undefined])
-  // The list last: the measures above go by index.
-  const removal: [Path, unknown] = [['things', indexOf(design, id) ?? -1], undefined]
-  commit(`Remove ${titleOf(placed.thing)}`, change(design, ...measures, ...forgotten, removal))
+  const measured = design.measures.flatMap(({ from, to }, index): [Path, unknown][] =>
+    going.has(from.of) || going.has(to.of) ? [[['measures', index], undefined]] : [],
+  )
+  // The lists last and from their ends: what stands before goes by index.
+  const removals = indexes.map((index): [Path, unknown] => [['things', index], undefined])
+  const label = indexes.length === 1 ? `Remove ${titleOf(first)}` : `Remove ${indexes.length} things`
+  commit(label, change(design, ...places, ...forgotten, ...measured.reverse(), ...removals.reverse()))
 }
 
 /** Puts a copy beside a thing, on whichever side there is more of the face, and selects it. */
@@ -124,7 +139,7 @@ export function mirrorThing(id: string): string | null {
 
 /**
  * Sets one field. The sentence says what is wrong where the value does not do. A thing that gets another id takes
- * along what points at it.
+ * along what points at it; a size or turn is set on all companions that had the same.
  * Example: `setField(['box', 'length'], 250, 'Length')`.
  */
 export function setField(path: Path, value: unknown, label: string): Outcome {
@@ -132,7 +147,7 @@ export function setField(path: Path, value: unknown, label: string): Outcome {
   const index = idPathIndex(design, path)
   const from = index === null ? undefined : design.things[index]?.id
   if (from === undefined || typeof value !== 'string' || value === from)
-    return commit(label, change(design, [path, value]))
+    return commit(label, change(design, ...withCompanions(design, path, value)))
   // Judged alone first, so that the fault told is that of the id and not of a place that follows it.
   const alone = checkDesign({
     ...design,
@@ -141,6 +156,14 @@ export function setField(path: Path, value: unknown, label: string): Outcome {
   if (!alone.ok) return { ok: false, sentence: alone.faults[0]?.sentence ?? 'This id will not do.' }
   const selecting = useBench.getState().selection === from ? { selecting: value } : {}
   return enter(label, change(design, [path, value], ...renamed(design, from, value)), selecting)
+}
+
+/** A size or a turn of one of a pair or a row is that of all that had the same. */
+function withCompanions(design: Design, path: Path, value: unknown): (readonly [Path, unknown])[] {
+  const [list, index, name] = path
+  return path.length === 3 && list === 'things' && typeof index === 'number' && typeof name === 'string'
+    ? setWithCompanions(design, index, name, value)
+    : [[path, value]]
 }
 
 function put(design: Design, thing: Thing, label: string): string | null {

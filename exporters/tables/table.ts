@@ -28,6 +28,8 @@ export interface Column {
   readonly as: Measure
   /** Figures with their sign, as deviations have it. */
   readonly signed?: boolean
+  /** Words that stay on one line. */
+  readonly whole?: boolean
 }
 
 /** A cell; `null` where nothing is known. */
@@ -41,6 +43,8 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[]
   /** One or two sentences below: what is an estimate, what to mind. */
   readonly note?: string
+  /** Kept on one page where a page holds it: read down on the bench. */
+  readonly keep?: boolean
 }
 
 /** A table without the columns in which nothing stands. */

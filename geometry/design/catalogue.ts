@@ -83,6 +83,7 @@ export const ENTRY_LISTS = [
   'stringing.makes',
   'stringing.stock',
   'woods',
+  'measures',
   'photos',
   'record.built',
   'record.history',

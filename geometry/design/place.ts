@@ -3,7 +3,8 @@
  *
  * `60` is sixty millimetres, whatever the box. `{ share: 0.68 }` is 68 % of the face. `{ midway: [a, b] }` is half
  * way between two lines. `{ ofScale: 0.25 }` is a quarter of the scale from the saddle towards the nut.
- * `{ mirror: id }` follows a partner, on the other side of the centreline.
+ * `{ mirror: id }` follows a partner, on the other side of the centreline. `{ from: id, by: 12 }` stands so far from
+ * another thing, counted as measures on that face are: this is how the rest of a row or a ring follows its first.
  */
 import { z } from 'zod'
 import { FACES } from '../kinds/kind.ts'
@@ -59,10 +60,11 @@ const measure = z.number().min(-3000).max(3000)
 const share = z.strictObject({ share: z.number().min(-1.5).max(1.5) })
 const mirror = z.strictObject({ mirror: id })
 const midway = (lines: readonly string[]) => z.strictObject({ midway: z.tuple([line(lines), line(lines)]) })
+const from = z.strictObject({ from: id, by: z.number().min(-3000).max(3000) })
 const ofScale = z.strictObject({ ofScale: z.number().min(0).max(1) })
 
-const alongUnion = z.union([measure, share, midway(ALONG_LINES), ofScale, mirror])
-const acrossUnion = z.union([measure, share, midway(ACROSS_LINES), mirror])
+const alongUnion = z.union([measure, share, midway(ALONG_LINES), ofScale, mirror, from])
+const acrossUnion = z.union([measure, share, midway(ACROSS_LINES), mirror, from])
 
 export type Along = z.output<typeof alongUnion>
 export type Across = z.output<typeof acrossUnion>

@@ -197,7 +197,7 @@ function placeSentence(issue: z.core.$ZodIssueInvalidUnion, read: string): strin
     return `Read ${read}; wanted is one of ${literals.flatMap((one) => one.values).join(', ')}.`
   const custom = issue.errors.flat().find((one) => one.code === 'custom' || one.code === 'invalid_format')
   if (custom) return `Read ${read}; ${show(custom.input)} ${custom.message}.`
-  return `Read ${read}; a place is a number of millimetres, or one of {"share": 0.5}, {"midway": ["…", "…"]}, {"ofScale": 0.25} along the face, {"mirror": "id"}.`
+  return `Read ${read}; a place is a number of millimetres, or one of {"share": 0.5}, {"midway": ["…", "…"]}, {"ofScale": 0.25} along the face, {"mirror": "id"}, {"from": "id", "by": 12}.`
 }
 
 const WANTED: Record<string, string> = {

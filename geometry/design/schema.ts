@@ -11,6 +11,7 @@ import { box } from './sections/box.ts'
 import { cutting } from './sections/cutting.ts'
 import { brace, saddle, tailpiece } from './sections/holding.ts'
 import { artwork } from './sections/inside.ts'
+import { measured } from './sections/measures.ts'
 import { board, headstock, neck } from './sections/neck.ts'
 import { photo } from './sections/photos.ts'
 import { nut, scale, strings } from './sections/playing.ts'
@@ -85,6 +86,16 @@ export const designSchema = z.strictObject({
   balance,
   artwork,
   things: z.array(thing).max(10000).default([]),
+  measures: z
+    .array(measured)
+    .max(500)
+    .default([])
+    .meta(
+      meta('list of measures', {
+        label: 'Measures',
+        help: 'Distances that stay as notes on the drawing.',
+      }),
+    ),
   photos: z
     .array(photo)
     .max(6)

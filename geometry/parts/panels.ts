@@ -3,11 +3,13 @@ import { endsOf, wallLinesOf } from '../box/outlines.ts'
 import type { Face } from '../kinds/kind.ts'
 import { loadsOf } from '../loads/loads.ts'
 import { type Contour, move, type Point, placePoint, rectangle, turn } from '../plane/index.ts'
+import { formatLength } from '../quantity/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
+import { measuredOn } from '../solve/measures.ts'
 import { stringAt } from '../solve/solve.ts'
 import { bevelLines } from './bevels.ts'
 import { keptLines } from './kept.ts'
-import { cut, datum, datumBox, drill, mark, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
+import { cut, datum, datumBox, drill, mark, note, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOf, flipOperation, mirrorPart } from './sheet-frame.ts'
 
@@ -27,6 +29,7 @@ export function panelPart(layout: Layout, face: Face): Part {
   const operations = [
     ...layout.placed.flatMap((placed) => (placed.face === face ? operationsOf(placed).outside : [])),
     ...structure(layout, panel),
+    ...(layout.design.measures.length > 0 ? measures(layout, face) : []),
     ...keptLines(layout, panel),
   ]
   return {
@@ -40,6 +43,17 @@ export function panelPart(layout: Layout, face: Face): Part {
     outline: flipContour(panel.outline, flip),
     operations: operations.map((one) => flipOperation(one, flip)),
   }
+}
+
+/** Measures that the builder wants on the sheet: a line to measure from and its figure, never cut. */
+function measures(layout: Layout, face: Face): Operation[] {
+  return measuredOn(layout)
+    .filter(({ measure, mm }) => measure.onSheets && measure.face === face && mm > SHORTEST_LINE)
+    .flatMap(({ from, to, mm }) => {
+      const text = formatLength(mm, layout.design.units, { unit: true })
+      const at = { x: (from.x + to.x) / 2 + 1, y: (from.y + to.y) / 2 + 1 }
+      return [datum(from, to, 'Measure'), note(at, text, 'Measure')]
+    })
 }
 
 function headEnd(face: Face, up: Layout['up']): Part['headEnd'] {

@@ -137,6 +137,8 @@ export class Places {
     if ('ofScale' in place)
       return this.toFace(this.lines(who).saddle - place.ofScale * this.around.scale, face, who)
     if ('mirror' in place) return this.partner(place.mirror, face, who, (thing) => this.alongOn(face, thing))
+    if ('from' in place)
+      return this.partner(place.from, face, who, (thing) => this.alongOn(face, thing)) + place.by
     const [a, b] = place.midway
     return (this.alongLine(a, face, who) + this.alongLine(b, face, who)) / 2
   }
@@ -152,6 +154,12 @@ export class Places {
     if ('mirror' in place)
       return this.partner(place.mirror, face, who, (thing) =>
         isPlan(face) ? -this.acrossOf(thing) : this.acrossOf(thing),
+      )
+    // On a wall measures count down from the lid side, and the frame's y runs up.
+    if ('from' in place)
+      return (
+        this.partner(place.from, face, who, (thing) => this.acrossOf(thing)) +
+        (isPlan(face) ? place.by : -place.by)
       )
     const [a, b] = place.midway
     return (this.acrossLine(a, thing, who) + this.acrossLine(b, thing, who)) / 2

@@ -184,7 +184,7 @@ test('arrows move by one step of the rule, and the distances are told', async ()
   const moved = await savedDesign(page)
   expect(thing(moved, 'hole-treble').along).toBeCloseTo(63.5 + (2 * 25.4) / 32, 5)
   // 2 1/2 in and two steps of 1/32, less 11/16 in: half an inch of hole and 3/16 of rim.
-  await page.getByText(/Treble hole: 1 7\/8 in to the nearer end edge/).waitFor({ state: 'attached' })
+  await page.getByText(/Treble hole: 1 7\/8 in from the neck-end edge/).waitFor({ state: 'attached' })
 })
 
 test('a sample is opened from the list, and undo brings back what was on the bench', async () => {

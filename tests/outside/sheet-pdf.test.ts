@@ -92,6 +92,16 @@ it('says which letters it cannot print, and prints the rest', async () => {
   expect(said('pdftotext', kept(bytes), '-')).toContain('Tee')
 })
 
+it('prints long notes to their end', async () => {
+  const notes = `${'It took three evenings and a new blade. '.repeat(40)}The end of the notes.`
+  const reading = checkDesign({ ...tea, record: { notes } })
+  if (!reading.ok) throw new Error(reading.faults[0]?.sentence)
+  const { bytes } = await printSheet(buildSheet(reading.design), 'a4')
+  const text = said('pdftotext', kept(bytes), '-').replace(/\s+/g, ' ')
+  expect(text).toContain('The end of the notes.')
+  expect(text.split('three evenings')).toHaveLength(41)
+})
+
 it('the label is a page of its own size, and its code gives the design back', async () => {
   const file = kept((await printLabel(tea)).bytes)
   const [, x = 0, y = 0] = (/Page size:\s+([\d.]+) x ([\d.]+)/.exec(said('pdfinfo', file)) ?? []).map(Number)

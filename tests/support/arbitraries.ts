@@ -98,12 +98,13 @@ function place(axis: 'along' | 'across', ids: readonly string[], mood: Mood): Ar
     { weight: 2, arbitrary: double(-1.5, 1.5).map((share) => ({ share })) },
     { weight: 2, arbitrary: fc.tuple(line, line).map((midway) => ({ midway })) },
     { weight: 2, arbitrary: id.map((mirror) => ({ mirror })) },
+    { weight: 1, arbitrary: fc.record({ from: id, by: fc.double({ min: -60, max: 60, noNaN: true }) }) },
     ...(axis === 'along' ? [{ weight: 2, arbitrary: double(0, 1).map((ofScale) => ({ ofScale })) }] : []),
   )
 }
 
 /** Fields that take fewer characters than others. */
-const SHORT_WORDS: Readonly<Record<string, number>> = { name: 80, made: 60 }
+const SHORT_WORDS: Readonly<Record<string, number>> = { group: 40, name: 80, made: 60 }
 
 /** One field of a section, whatever its sort. Throws for a sort that this file does not know how to draw. */
 export function arbitraryField(field: Field, ids: readonly string[], mood: Mood): Arbitrary<unknown> {

@@ -115,7 +115,11 @@ export async function drag(page: Page, from: Point, by: Point, options: Dragging
 }
 
 /** How often each layer of the plan has been painted. */
-export async function paintsOf(page: Page): Promise<{ ground: number; live: number }> {
+export async function paintsOf(page: Page): Promise<{ ground: number; resting: number; live: number }> {
   const { data } = await drawing(page, PLAN)
-  return { ground: Number(data['groundPaints']), live: Number(data['livePaints']) }
+  return {
+    ground: Number(data['groundPaints']),
+    resting: Number(data['restingPaints']),
+    live: Number(data['livePaints']),
+  }
 }

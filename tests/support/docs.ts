@@ -208,6 +208,10 @@ function placeSection(): string[] {
       '{ "mirror": "hole-treble" }',
       'Where that thing is: along, the same place; across, the other side of the centreline.',
     ],
+    [
+      '{ "from": "hole-treble", "by": 12 }',
+      'So far from that thing, centre to centre, counted as measures on the face are: towards the tail and the treble; across a wall, down.',
+    ],
   ]
   const lines = (names: readonly string[]) => names.map(code).join(', ')
   return [
@@ -244,7 +248,7 @@ const EXAMPLE_THINGS = [
 
 function kindSection(): string[] {
   const kinds = Object.values(KINDS)
-  const common = new Set(['id', 'name', 'along', 'across', 'turnDegrees', 'face'])
+  const common = new Set(['id', 'name', 'along', 'across', 'turnDegrees', 'face', 'locked', 'group'])
   const first = kinds[0]?.kind ?? ''
   const faceless = (field: Field): Field =>
     field.name === 'face' ? { ...field, options: ['see below'], standard: undefined } : field

@@ -5,10 +5,10 @@
 import { change, endsOf, formatLength, type Layout, solve } from '../../../geometry/index.ts'
 import { beginGesture } from '../../state/index.ts'
 import type { View } from '../camera.ts'
-import { paintDistances } from '../distances.ts'
 import { toScreen } from '../frame.ts'
 import { chip } from '../guides.ts'
 import { onRule, saddleFields } from '../moving.ts'
+import { paintDistances } from '../paint-distances.ts'
 import { lidFrame } from '../plan.ts'
 import type { PointerAt, Tool } from './tool.ts'
 

@@ -2,8 +2,8 @@
 import { change, solve } from '../../../geometry/index.ts'
 import { beginGesture } from '../../state/index.ts'
 import type { View } from '../camera.ts'
-import { paintDistances } from '../distances.ts'
 import { clean, onRule } from '../moving.ts'
+import { paintDistances } from '../paint-distances.ts'
 import type { PointerAt, Tool } from './tool.ts'
 
 export function dragTailpiece(view: () => View, from: PointerAt): Tool {

@@ -1,5 +1,5 @@
 /**
- * Moves a thing over its face, and over to another where that is drawn too and its kind may go there. Every frame is
+ * Moves things over their face, and a single one over to another where that is drawn too and its kind may go there. Every frame is
  * computed from the design as it was when the drag began.
  */
 import {
@@ -11,18 +11,29 @@ import {
   type Point,
   solve,
 } from '../../../geometry/index.ts'
+import { announce } from '../../parts/Announcer.tsx'
 import { nameOf } from '../../parts/say.ts'
-import { beginGesture } from '../../state/index.ts'
-import { distancesOf, paintDistances } from '../distances.ts'
+import { beginGesture, selectedThings, useBench, withGroups } from '../../state/index.ts'
+import { distancesOf, tellDistances } from '../distances.ts'
+import { dragging } from '../dragging.ts'
 import { type Frame, fromScreen } from '../frame.ts'
-import { paintHeld } from '../guides.ts'
-import { clean, onRule, placeFields, relatedTo } from '../moving.ts'
-import { hold, type Line } from '../snap.ts'
+import { paintGhost, paintHeld } from '../guides.ts'
+import { type Grip, gripOn, type Line } from '../hold/hold.ts'
+import { paintMargin } from '../margin.ts'
+import { clean, moveFields, onRule, relatedTo } from '../moving.ts'
+import { paintDistances } from '../paint-distances.ts'
 import type { PointerAt, Tool } from './tool.ts'
 
 /** A line takes hold within so many pixels, whatever the zoom; fingers are less sure. */
-const REACH = { mouse: 7, touch: 12 }
+export const REACH = { mouse: 7, touch: 12 }
 
+/** Milliseconds between two sentences while something is dragged. */
+const TELL_EVERY = 900
+
+/**
+ * The tool for a drag that begins on `placed`. With it goes all that is selected and grouped with it, as far as it is
+ * on the same face and not locked. A thing that goes alone may go over to another face.
+ */
 export function dragThing(
   layout: Layout,
   frame: Frame,
@@ -33,40 +44,82 @@ export function dragThing(
   faces: ReadonlyMap<Face, Frame> = NO_FACES,
 ): Tool {
   const { id } = placed.thing
-  const began = beginGesture(`Move ${nameOf(id, layout)}`)
+  const chosen = selectedThings()
+  const wanted = new Set(withGroups(layout.design, chosen.includes(id) ? chosen : [id]))
+  const many = layout.placed.filter(
+    (one) => wanted.has(one.thing.id) && one.face === face && !one.thing.locked,
+  )
+  const began = beginGesture(many.length > 1 ? `Move ${many.length} things` : `Move ${nameOf(id, layout)}`)
   const start = solve(began.start)
   const own = start.placed.find((one) => one.thing.id === id) ?? placed
-  const related = relatedTo(began.start, id)
-  const grip = fromScreen(frame, from)
+  const movers = start.placed.filter((one) => many.some((other) => other.thing.id === one.thing.id))
+  const related = new Set(movers.flatMap((one) => [...relatedTo(began.start, one.thing.id)]))
+  for (const one of movers) related.add(one.thing.id)
+  const moving: ReadonlySet<string> = new Set(related)
+  related.delete(id)
+  const grips = new Map<Face, Grip>()
+  const gripFor = (on: Face): Grip => {
+    const made = grips.get(on) ?? gripOn(start, { ...own, face: on }, related)
+    grips.set(on, made)
+    return made
+  }
+  const grasp = fromScreen(frame, from)
   const edge = start.panels[face].bounds
   let lines: readonly Line[] = []
+  let pointer = from
+  let telling = 0
+  dragging.moves(moving, start)
+
+  /** Says where it is now, at most so often that it can be listened to. */
+  function tellSoon(): void {
+    telling ||= window.setTimeout(() => {
+      telling = 0
+      const current = solve(useBench.getState().design)
+      const now = current.placed.find((one) => one.thing.id === id)
+      if (now)
+        announce(
+          `${nameOf(id, current)}: ${[...lines.map(({ name }) => name), tellDistances(current, now)].join(', ')}`,
+        )
+    }, TELL_EVERY)
+  }
+
   return {
     cursor: 'grabbing',
-    moving: new Set([id, ...related]),
+    moving,
     move(at) {
-      const other = faceUnder(start, faces, face, own, at)
-      const on = other ? { ...own, face: other.face } : own
+      pointer = at
+      const other = movers.length > 1 ? null : faceUnder(start, faces, face, own, at)
       const over = other?.frame ?? frame
       const here = fromScreen(over, at)
       const wanted = other
         ? here
-        : inside(edge, { x: own.at.x + here.x - grip.x, y: own.at.y + here.y - grip.y })
+        : inside(edge, { x: own.at.x + here.x - grasp.x, y: own.at.y + here.y - grasp.y })
       const reach = at.free ? 0 : (at.touch ? REACH.touch : REACH.mouse) / over.scale
-      const held = at.free ? { at: wanted, lines: [] } : hold(start, on, wanted, reach, related)
+      const held = gripFor(other?.face ?? face).hold(wanted, reach)
       lines = held.lines
       const to = at.free ? held.at : settled(held.at, held.lines, began.start.units)
+      const by = { x: to.x - own.at.x, y: to.y - own.at.y }
       began.preview(
-        other ? overTo(start, id, other.face, to) : change(began.start, ...placeFields(start, own, to)),
+        other ? overTo(start, id, other.face, to) : change(began.start, ...moveFields(start, movers, by)),
       )
+      tellSoon()
     },
     finish: () => began.finish(),
-    cancel: () => began.cancel(),
+    cancel() {
+      window.clearTimeout(telling)
+      began.cancel()
+    },
     paint(pen, looks, current) {
+      for (const before of movers) {
+        const after = current.placed.find((one) => one.thing.id === before.thing.id)
+        if (after) paintGhost(pen, looks, frame, before, after)
+      }
       const now = current.placed.find((one) => one.thing.id === id)
       if (!now) return
       const shown = now.face === face ? frame : (faces.get(now.face) ?? frame)
       paintHeld(pen, looks, shown, current.panels[now.face].bounds, now.at, lines)
-      paintDistances(pen, looks, shown, current, distancesOf(current, now), now.bounds)
+      const margin = paintMargin(pen, looks, current, moving, pointer)
+      paintDistances(pen, looks, shown, current, distancesOf(current, now, moving), now.bounds, margin)
     },
   }
 }

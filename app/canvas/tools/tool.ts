@@ -9,6 +9,8 @@ export interface PointerAt {
   readonly y: number
   /** Alt is held: nothing takes hold. */
   readonly free: boolean
+  /** Shift is held: adds to what is chosen, or keeps the far edge where it is. */
+  readonly shift: boolean
   readonly touch: boolean
 }
 

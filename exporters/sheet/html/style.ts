@@ -40,6 +40,9 @@ th, td { padding: 0.7mm 3mm 0.7mm 0; text-align: left; vertical-align: top; bord
 th.figure, td.figure { text-align: right; white-space: nowrap; }
 thead th { color: #4d4d4d; font-weight: 400; font-size: 8pt; line-height: 1.2; vertical-align: bottom; white-space: normal !important; border-bottom: 0.35mm solid #1a1a1a; }
 tbody tr:nth-child(5n) > * { border-bottom-color: #6b6b6b; }
+.wide table { font-size: 8.4pt; }
+.wide th, .wide td { padding-right: 2.2mm; }
+td.whole { white-space: nowrap; }
 .table.short { break-inside: avoid; }
 .empty { width: 100%; }
 .empty td { height: 7.5mm; }

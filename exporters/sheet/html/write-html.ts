@@ -11,8 +11,12 @@ import { sheetStyle } from './style.ts'
 /** Lines for a pencil in a table that has no rows yet. */
 const EMPTY_ROWS = 6
 
-/** Tables of so many rows or fewer are kept on one page: a fret table is read down, on the bench. */
-const SHORT = 30
+/** Tables of so many rows or fewer are kept on one page; of those that are to be kept, so many. */
+const SHORT = 14
+const KEPT = 36
+
+/** Tables of more columns than this are set smaller. */
+const MANY_COLUMNS = 8
 
 const text = (words: string): Markup[] => [textNode(words)]
 
@@ -21,7 +25,7 @@ const full = (name: string, attributes: Parameters<typeof element>[1], children:
   element(name, attributes, children.length > 0 ? children : [{ markup: '' }])
 
 function tableMarkup(table: Table, sheet: Sheet): Markup {
-  const align = (column: Column) => (isFigure(column) ? 'figure' : undefined)
+  const align = (column: Column) => (isFigure(column) ? 'figure' : column.whole ? 'whole' : undefined)
   const row = (cells: readonly Cell[]): Markup =>
     full(
       'tr',
@@ -40,8 +44,9 @@ function tableMarkup(table: Table, sheet: Sheet): Markup {
         ),
       )
     : table.rows.map(row)
-  const short = table.rows.length <= SHORT
-  return element('div', { class: short ? 'table short' : 'table' }, [
+  const short = table.rows.length <= (table.keep ? KEPT : SHORT)
+  const classes = ['table', short ? 'short' : '', table.columns.length > MANY_COLUMNS ? 'wide' : '']
+  return element('div', { class: classes.filter(Boolean).join(' ') }, [
     element('table', { id: `table-${table.id}`, class: empty ? 'empty' : undefined }, [
       element('caption', {}, text(table.title)),
       element('thead', {}, [

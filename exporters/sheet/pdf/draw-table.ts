@@ -11,8 +11,9 @@ const GAP = 3.4
 const AIR = 0.9
 /** Least width of a column of words that is wrapped, mm. */
 const LEAST = 18
-/** A table of so many rows is kept on one page. */
-const SHORT = 30
+/** A table of so many rows is kept on one page; of those that are to be kept, so many. */
+const SHORT = 14
+const KEPT = 36
 /** Height of a row for a pencil, and how many of them. */
 const EMPTY = 8
 const EMPTY_ROWS = 6
@@ -51,7 +52,7 @@ function laid(flow: Flow, table: Table, sheet: Sheet): Laid {
 function narrowed(table: Table, wanted: readonly number[], room: number): number[] {
   const widths = [...wanted]
   const total = () => widths.reduce((sum, one) => sum + one, 0)
-  const wordy = table.columns.flatMap((column, index) => (isFigure(column) ? [] : [index]))
+  const wordy = table.columns.flatMap((column, index) => (isFigure(column) || column.whole ? [] : [index]))
   const giving = wordy.length > 0 ? wordy : widths.map((_, index) => index)
   while (total() > room + 1e-6) {
     const widest = giving.reduce((best, index) => ((widths[index] ?? 0) > (widths[best] ?? 0) ? index : best))
@@ -76,7 +77,9 @@ export function drawTable(flow: Flow, table: Table, sheet: Sheet): void {
   const first = rows.length === 0 ? EMPTY_ROWS * EMPTY : (tall[0] ?? 0)
   flow.need(
     Math.min(
-      rows.length <= SHORT ? Math.max(whole, first + headTall + 8) : headTall + first + 12,
+      rows.length <= (table.keep ? KEPT : SHORT)
+        ? Math.max(whole, first + headTall + 8)
+        : headTall + first + 12,
       flow.tallest,
     ),
   )

@@ -2,12 +2,17 @@
 import type { Point } from '../../../geometry/index.ts'
 import { FAINT, INK, Ink } from '../../pdf/ink.ts'
 import type { Wording } from '../../pdf/words.ts'
+import { plainLine } from '../../words/plain.ts'
 import { type PaperSize, POINTS } from './bind.ts'
 
 /** White edge, mm: more than any usual printer leaves. */
 const EDGE = 15
 /** Height of the foot line over the lower edge. */
 const FOOT = 8
+
+/** Longest paragraph, and how much of it is looked at in one go. */
+const LONGEST = 20_000
+const MOST_AT_ONCE = 200
 
 /** Distance of lines in ems. */
 export const LEADING = 1.38
@@ -96,7 +101,7 @@ export class Flow {
     const { typeface } = this.wording
     const lines: string[] = []
     let line = ''
-    for (const word of this.wording.printable(text).split(' ')) {
+    for (const word of this.#printable(text).split(' ')) {
       for (const piece of this.#pieces(word, size, width)) {
         const longer = line === '' ? piece : `${line} ${piece}`
         if (typeface.width(longer, size) <= width) line = longer
@@ -107,6 +112,20 @@ export class Flow {
       }
     }
     return line === '' ? lines : [...lines, line]
+  }
+
+  /** A text of any length as it can be printed: a line of a drawing is cut where it is long, a paragraph is not. */
+  #printable(text: string): string {
+    const pieces: string[] = []
+    let piece = ''
+    for (const word of plainLine(text, LONGEST).split(' ')) {
+      if (piece !== '' && piece.length + word.length > MOST_AT_ONCE) {
+        pieces.push(piece)
+        piece = ''
+      }
+      piece = piece === '' ? word : `${piece} ${word}`
+    }
+    return [...pieces, piece].map((one) => this.wording.printable(one)).join(' ')
   }
 
   #pieces(word: string, size: number, width: number): string[] {

@@ -188,6 +188,10 @@ export function facePicture(layout: Layout, part: Part, things: readonly Lettere
       at: one / scale,
       text: say(datum, one),
     }))
+  const count = (values: readonly number[]) => distinct(values, Number.POSITIVE_INFINITY).length
+  const thinned =
+    count(found.flatMap(({ x }) => x)) > MOST_ALONG - 1 ||
+    count(found.flatMap(({ y }) => y)) > MOST_ACROSS - 1
   const endX = fromRight ? outline.minX : outline.maxX
   const endY = wall ? outline.minY : outline.maxY
   const along = dimensions(
@@ -240,7 +244,7 @@ export function facePicture(layout: Layout, part: Part, things: readonly Lettere
     width: paper.maxX - paper.minX + left + right,
     height: paper.maxY - paper.minY + above + below,
     shapes: shifted(shapes, left - paper.minX, below - paper.minY),
-    caption: `Seen ${part.seen}${headWords(part)}. Drawn 1 : ${scale}, dimensions in ${units.display === 'mm' ? 'mm' : 'inches'}.`,
+    caption: `Seen ${part.seen}${headWords(part)}. Drawn 1 : ${scale}, dimensions in ${units.display === 'mm' ? 'mm' : 'inches'}.${thinned ? ' There was no room for every distance: the tables have them all.' : ''}`,
   }
 }
 

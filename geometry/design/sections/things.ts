@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import { FACES } from '../../kinds/kind.ts'
 import { KINDS } from '../../kinds/kinds.ts'
-import { meta, words } from '../fields.ts'
+import { choice, meta, words } from '../fields.ts'
 import { across, along, id } from '../place.ts'
 
 const placed = {
@@ -31,6 +31,18 @@ const placed = {
     ),
 }
 
+/** How a thing is handled on the screen: nothing here is cut. */
+const handled = {
+  locked: choice(false, {
+    label: 'Locked',
+    help: 'Held where it is: neither drag nor arrow keys move it. A measure typed in its field still does.',
+  }),
+  group: words('', 40, {
+    label: 'Group',
+    help: 'Things with the same word here are chosen and moved together; empty for none.',
+  }),
+}
+
 const faceOf = (faces: readonly [string, ...string[]]) =>
   z
     .enum(FACES)
@@ -43,6 +55,7 @@ const thingOf = <K extends (typeof KINDS)[keyof typeof KINDS]>(kind: K) =>
     kind: z.literal(kind.kind),
     ...placed,
     face: faceOf(kind.faces),
+    ...handled,
     ...(kind.fields as K['fields']),
   })
 

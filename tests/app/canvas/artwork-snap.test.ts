@@ -1,6 +1,6 @@
 /** Artwork takes hold of what is dragged near it, at the distance it asks for; worked out by hand. */
 import { describe, expect, test } from 'vitest'
-import { hold } from '../../../app/canvas/snap.ts'
+import { gripOn } from '../../../app/canvas/hold/hold.ts'
 import { checkDesign, gap, type Layout, solve } from '../../../geometry/index.ts'
 
 /** A lid of 300 by 200; a picture from 100 to 160 along and from 30 to 70 across; a hole of 20. */
@@ -22,7 +22,7 @@ function lid(shape: object = {}): Layout {
 function heldAt(layout: Layout, x: number, y: number) {
   const placed = layout.placed[0]
   if (!placed) throw new Error('no hole')
-  return hold(layout, placed, { x, y }, 2, new Set())
+  return gripOn(layout, placed, new Set()).hold({ x, y }, 2)
 }
 
 const clearOf = (held: ReturnType<typeof heldAt>, axis: 'x' | 'y') =>

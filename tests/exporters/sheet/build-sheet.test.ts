@@ -142,3 +142,25 @@ it('lists overruled findings with their reasons, and open ones as open', () => {
   if (!reading.ok) throw new Error(reading.faults[0]?.sentence)
   expect(tableOf(reading.design, 'overruled').column('Why')).toContain('it held on a scrap')
 })
+
+it('says where there was no room for every distance, and the tables have them all', () => {
+  const holes = (count: number) =>
+    Array.from({ length: count }, (_, index) => ({
+      kind: 'sound-hole',
+      id: `hole-${index}`,
+      along: 20 + 9 * index,
+      across: 5 * index - 60,
+      diameter: 4,
+    }))
+  const captionOf = (things: object[]) => {
+    const design = changed({}, { things })
+    const lid = buildSheet(design)
+      .sections.flatMap(({ blocks }) => blocks)
+      .flatMap((block) => (block.kind === 'picture' ? [block.picture] : []))
+      .find((one) => one.id === 'lid')
+    expect(tableOf(design, 'places').rows).toHaveLength(things.length)
+    return lid?.caption ?? ''
+  }
+  expect(captionOf(holes(20))).toMatch(/no room for every distance/)
+  expect(captionOf(holes(2))).not.toMatch(/no room/)
+})

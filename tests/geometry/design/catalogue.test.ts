@@ -115,6 +115,7 @@ describe('the catalogue of fields', () => {
       'hand',
       'artwork',
       'things',
+      'measures',
       'photos',
       'woods',
       'tolerances',
@@ -142,8 +143,11 @@ describe('the catalogue of fields', () => {
   test('gives every kind the same places, and its own fields after them', () => {
     for (const kind of Object.keys(KINDS)) {
       const names = fieldsOfKind(kind).map((field) => field.name)
-      expect(names.slice(0, 6)).toEqual(['id', 'name', 'along', 'across', 'turnDegrees', 'face'])
-      expect(names.length).toBeGreaterThan(6)
+      expect(names.slice(0, 8)).toEqual([
+        ...['id', 'name', 'along', 'across', 'turnDegrees', 'face'],
+        ...['locked', 'group'],
+      ])
+      expect(names.length).toBeGreaterThan(8)
     }
   })
 })

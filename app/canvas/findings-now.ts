@@ -1,0 +1,41 @@
+/**
+ * Findings for the drawing. At rest all of them; while things are dragged only what moves is measured anew, among
+ * what is near it, and the rest is as it was when the drag began: no frame waits for thousands of things that stand still.
+ */
+import { type Bounds, check, type Finding, type Layout, type Placed } from '../../geometry/index.ts'
+import { dragging } from './dragging.ts'
+
+/** Up to so many things a full check is as quick. */
+const FEW = 24
+/** Things farther off than this from what moves have nothing to do with it; millimetres, more than any limit asks. */
+const NEAR = 60
+
+const known = new WeakMap<Layout, readonly Finding[]>()
+
+export function findingsNow(layout: Layout): readonly Finding[] {
+  const moving = dragging.moving()
+  const start = dragging.start()
+  if (!start || moving.size === 0 || layout.placed.length <= FEW) return check(layout)
+  const before = known.get(layout)
+  if (before) return before
+  const isMoving = (name: string) => moving.has(name)
+  const standing = check(start).filter((one) => !one.about.some(isMoving))
+  const news = check({ ...layout, placed: around(layout, isMoving) }).filter((one) =>
+    one.about.some(isMoving),
+  )
+  const now = [...news, ...standing]
+  known.set(layout, now)
+  return now
+}
+
+function around(layout: Layout, isMoving: (id: string) => boolean): Placed[] {
+  const movers = layout.placed.filter((one) => isMoving(one.thing.id))
+  return layout.placed.filter(
+    (one) =>
+      isMoving(one.thing.id) ||
+      movers.some((mover) => mover.face === one.face && gap(mover.bounds, one.bounds) < NEAR),
+  )
+}
+
+const gap = (a: Bounds, b: Bounds) =>
+  Math.max(a.minX - b.maxX, b.minX - a.maxX, a.minY - b.maxY, b.minY - a.maxY)
