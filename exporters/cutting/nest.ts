@@ -10,6 +10,7 @@ import {
   bounds,
   type Contour,
   type Design,
+  formatLength,
   type Operation,
   type Part,
   type Point,
@@ -29,6 +30,8 @@ export interface Stock {
   readonly margin: number
   readonly spacing: number
   readonly grain: 'along the sheet' | 'does not matter'
+  /** A length in the builder's unit, for sentences; in millimetres unless given. */
+  readonly say?: (millimetres: number) => string
 }
 
 export interface NestedPart {
@@ -55,13 +58,14 @@ export type Nesting =
 const SAME_STOCK = 0.01
 
 /** The stock that a design states. */
-export function stockOf({ cutting }: Design): Stock {
+export function stockOf({ cutting, units }: Design): Stock {
   return {
     length: cutting.sheetLength,
     width: cutting.sheetWidth,
     margin: cutting.sheetMargin,
     spacing: cutting.sheetSpacing,
     grain: cutting.sheetGrain,
+    say: (millimetres) => formatLength(millimetres, units, { unit: true }),
   }
 }
 
@@ -100,11 +104,11 @@ export async function nested(
 ): Promise<Nesting> {
   const [length, width] = [stock.length - 2 * stock.margin, stock.width - 2 * stock.margin]
   if (!(length > 0 && width > 0)) {
-    const rim = text(stock.margin)
+    const say = sayFor(stock)
     return {
       ok: false,
       sentences: [
-        `A free edge of ${rim} mm all round leaves nothing of a sheet of ${text(stock.length)} × ${text(stock.width)} mm.`,
+        `A free edge of ${say(stock.margin)} all round leaves nothing of a sheet of ${say(stock.length)} × ${say(stock.width)}.`,
       ],
     }
   }
@@ -142,7 +146,7 @@ export async function nested(
   return { ok: true, sheets }
 }
 
-const text = (length: number) => lengthLabel(length, 'A length', 2)
+const sayFor = ({ say }: Stock) => say ?? ((length: number) => `${lengthLabel(length, 'A length', 2)} mm`)
 
 /** The box of all that is cut of a part: its outline, or the way of the tool with the tool's own width. */
 function boxOf(part: Part): Bounds {
@@ -178,12 +182,13 @@ function largeSentence(
   length: number,
   across: number,
 ): string {
-  const sheet = `a sheet of ${text(stock.length)} × ${text(stock.width)} mm has room for ${text(length)} × ${text(across)} mm`
+  const say = sayFor(stock)
+  const sheet = `a sheet of ${say(stock.length)} × ${say(stock.width)} has room for ${say(length)} × ${say(across)}`
   const cure =
     grain !== 'any' && width <= across && height <= length
       ? 'Turned across the grain it would fit; take a larger sheet, or let the grain run either way.'
       : 'Take a larger sheet, or leave this part out.'
-  return `${part.title} is ${text(width)} × ${text(height)} mm as it lies, and ${sheet}. ${cure}`
+  return `${part.title} is ${say(width)} × ${say(height)} as it lies, and ${sheet}. ${cure}`
 }
 
 /** Pieces by the stock they come from, the thinnest first. */

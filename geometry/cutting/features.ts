@@ -7,6 +7,7 @@
  */
 import type { Cut, Drill, Part, Recess, Slot } from '../parts/part.ts'
 import {
+  type Bounds,
   bounds,
   type Contour,
   circle,
@@ -146,7 +147,7 @@ function merged(openings: readonly Named[]): Named[] {
   return apart
 }
 
-const overlap = (a: ReturnType<typeof bounds>, b: ReturnType<typeof bounds>): boolean =>
+const overlap = (a: Bounds, b: Bounds): boolean =>
   a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY
 
 /**
@@ -168,10 +169,8 @@ function runOut(contour: Contour, outline: Contour, by: number): Contour {
 function followed(kind: Feature['kind'], of: string, contour: Contour, tool: Tool): Feature {
   const inside = kind !== 'outline'
   const radius = tool.width / 2
-  const follow = followOf(contour, radius, inside)
-  if (follow !== 'whole' && follow !== 'rounded') return { kind, of, contour, path: null, follow }
-  const [bare] = offset(contour, inside ? -radius : radius).outers
-  if (bare === undefined) return { kind, of, contour, path: null, follow: 'gone' }
+  const { follow, bare } = wayOf(contour, radius, inside)
+  if (bare === null) return { kind, of, contour, path: null, follow }
   const path = tool.relief === 'none' ? bare : withRelief(contour, bare, tool.relief, radius, inside)
   return { kind, of, contour, path, follow }
 }
@@ -197,23 +196,31 @@ function slotFollowed({ from, to, width, depth, of }: Slot, part: Part, tool: To
   return { ...followed('slot', of, contour, { ...tool, relief: 'none' }), depth }
 }
 
+interface Way {
+  readonly follow: Follow
+  /** The line of the middle, without relief; `null` where the contour cannot be followed whole. */
+  readonly bare: Contour | null
+}
+
+const noWay = (follow: Follow): Way => ({ follow, bare: null })
+
 /** How a tool of a radius can follow a contour. */
-function followOf(contour: Contour, radius: number, inside: boolean): Follow {
+function wayOf(contour: Contour, radius: number, inside: boolean): Way {
   const { outers, holes, torn } = offset(contour, inside ? -radius : radius)
-  const [path] = outers
-  if (path === undefined) return 'gone'
-  if (holes.length > 0) return 'closed'
-  if (torn || outers.length > 1) return 'apart'
-  if (contour.shape === 'circle') return 'whole'
+  const [bare] = outers
+  if (bare === undefined) return noWay('gone')
+  if (holes.length > 0) return noWay('closed')
+  if (torn || outers.length > 1) return noWay('apart')
   let follow: Follow = 'whole'
-  for (const { x, y, straight } of middles(contour.vertices)) {
-    const left = distanceToPoint(path, { x, y }) - radius
+  // A straight side out of reach lies in a bay; a curve out of reach comes out rounder.
+  for (const { x, y, straight } of contour.shape === 'circle' ? [] : middles(contour.vertices)) {
+    const left = distanceToPoint(bare, { x, y }) - radius
     if (left <= SHOWS) continue
     if (!straight) follow = 'rounded'
     // Beside a square corner a side stays as far out of reach as the corner; farther, it lies in a bay.
-    else if (left > radius * CORNER + SHOWS) return inside ? 'apart' : 'closed'
+    else if (left > radius * CORNER + SHOWS) return noWay(inside ? 'apart' : 'closed')
   }
-  return follow
+  return { follow, bare }
 }
 
 function middles(vertices: readonly (Point & { bulge: number })[]) {
@@ -240,11 +247,15 @@ export function widestFor({ contour, kind }: Feature, width: number): number {
   let [goes, fails] = [0, width]
   for (let step = 0; step < HALVINGS; step++) {
     const middle = (goes + fails) / 2
-    if (followOf(contour, middle / 2, kind !== 'outline') === 'whole') goes = middle
+    if (wayOf(contour, middle / 2, kind !== 'outline').follow === 'whole') goes = middle
     else fails = middle
   }
   return goes
 }
+
+/** Contours in these boxes are at least this far apart, mm; below nothing where the boxes overlap. */
+const boxesApart = (a: Bounds, b: Bounds): number =>
+  Math.max(a.minX - b.maxX, b.minX - a.maxX, a.minY - b.maxY, b.minY - a.maxY)
 
 /** Wood between two cuts, or between a cut and the edge, where it is narrowest. */
 export interface Web {
@@ -273,10 +284,13 @@ export function narrowestWeb(part: Part): Web | null {
   const take = (width: number, from: Point, to: Point, of: readonly string[]) => {
     if (least === null || width < least.width) least = { width, from, to, of }
   }
+  const boxes = through.map(({ contour }) => bounds(contour))
   through.forEach((one, index) => {
     const toEdge = clearance(one.contour, outline)
     if (toEdge.distance > TOUCHING) take(toEdge.distance, toEdge.from, toEdge.to, [one.of])
-    for (const other of through.slice(index + 1)) {
+    for (let next = index + 1; next < through.length; next++) {
+      const other = through[next] as Named
+      if (least !== null && boxesApart(boxes[index] as Bounds, boxes[next] as Bounds) >= least.width) continue
       const near = nearest(one.contour, other.contour)
       if (least !== null && near.distance >= least.width) continue
       const width = gap(one.contour, other.contour)

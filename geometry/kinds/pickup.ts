@@ -6,6 +6,9 @@ import { disc, openOf, plate } from './open.ts'
 
 const rectangular = { shape: ['rectangular', 'rod'] }
 
+/** A recess shallower than this is none: nobody could cut it, mm. */
+const SHALLOWEST = 1e-3
+
 const fields = {
   shape: oneOf(['rectangular', 'round', 'rod', 'disc under the lid'], 'rectangular', {
     label: 'Shape',
@@ -74,7 +77,9 @@ function outline(it: Pickup): Contour {
 
 function operations(it: Pickup): LocalOperation[] {
   if (!under(it)) return [{ kind: 'cut', contour: outline(it) }]
-  return it.letIn > 0 ? [{ kind: 'recess', contour: outline(it), depth: it.letIn, from: 'inside' }] : []
+  return it.letIn > SHALLOWEST
+    ? [{ kind: 'recess', contour: outline(it), depth: it.letIn, from: 'inside' }]
+    : []
 }
 
 /** The disc's own stretch behind the face. */

@@ -1,5 +1,6 @@
 /** What is left of the inside of a box once neck, blocks, braces and hardware have taken their room. mm³. */
 import { neckVolume } from '../balance/neck-volume.ts'
+import { wallLinesOf } from '../box/outlines.ts'
 import { area } from '../plane/index.ts'
 import { thingSolids } from '../solids/bodies.ts'
 import { insideSolids } from '../solids/inside.ts'
@@ -33,7 +34,10 @@ export function insideOf(layout: Layout): Inside {
   const high = Math.max(0, box.lidBottom - box.baseTop)
   const { walls, cornerRadius } = design.box
   const inner = Math.max(0, cornerRadius - Math.max(walls.neckEnd, walls.tailEnd, walls.bass, walls.treble))
-  const empty = Math.max(0, long * wide - cornerLoss(inner)) * high
+  // Of a box out of square the inside is what the survey makes it.
+  const outline = layout.real ? wallLinesOf(layout).inside : null
+  const floor = outline ? area(outline) : long * wide
+  const empty = Math.max(0, floor - cornerLoss(inner)) * high
   const taken: Taken[] = []
   const take = (what: string, volume: number) => {
     if (volume > 0) taken.push({ what, volume })

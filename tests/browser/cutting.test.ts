@@ -47,7 +47,7 @@ test('sheets of stock say how full they are, and what is too large for them', as
   expect(await axe()).toEqual([])
   await page.getByRole('textbox', { name: 'Sheet, long' }).fill('200')
   await page.getByRole('textbox', { name: 'Sheet, long' }).press('Enter')
-  expect(await page.getByText(/^Lid is 24[0-9.]+ × /).textContent()).toContain('larger sheet, or')
+  expect(await page.getByText(/^Lid is 24[0-9.]+ mm × /).textContent()).toContain('larger sheet, or')
   await page.getByRole('textbox', { name: 'Sheet, long' }).fill('600')
   await page.getByRole('textbox', { name: 'Sheet, long' }).press('Enter')
   await page.getByRole('list', { name: 'Sheets of stock' }).waitFor()

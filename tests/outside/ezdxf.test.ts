@@ -7,8 +7,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { drawPart } from '../../exporters/drawing/drawing.ts'
 import { LAYER_TABLE } from '../../exporters/drawing/layers.ts'
 import { r12Name } from '../../exporters/dxf/r12.ts'
-import { writeDxf, writeDxfSheet } from '../../exporters/index.ts'
-import { bounds } from '../../geometry/index.ts'
+import { cutPart, sheetTemplates, writeDxf, writeDxfSheet } from '../../exporters/index.ts'
+import { bounds, partsOf, solve } from '../../geometry/index.ts'
+import { designOf } from '../support/designs.ts'
 import { needEzdxf, PYTHON } from '../support/outsideTools.ts'
 import { allParts, HOSTILE, hostile, lid } from '../support/sampleParts.ts'
 import { type Drawn, drawnOf, worstError } from '../support/segments.ts'
@@ -99,6 +100,32 @@ describe('read by ezdxf', () => {
     const box = bounds(part.outline)
     expect(found.extents[1][0]).toBeGreaterThanOrEqual(box.maxX - MICROMETRE)
   })
+
+  test.each([
+    ['laser', '12'],
+    ['router', '2000'],
+  ] as const)(
+    'paths and tabs of a %s on sheets of stock, release %s, pass the audit',
+    async (process, release) => {
+      const design = designOf({
+        cutting: { process, tabs: 3, slots: 'cut by the machine', cutter: 0.5, relief: 'T' },
+      })
+      const paths = partsOf(solve(design)).map((part) => {
+        const way = cutPart(part, design)
+        if (!way.ok) throw new Error(way.sentence)
+        return way.part
+      })
+      const made = await sheetTemplates(paths, design, { title: 'T', formats: ['dxf'], dxfRelease: release })
+      if (!made.ok) throw new Error(made.sentences.join(' '))
+      for (const { text } of made.files) {
+        const found = readByEzdxf(text)
+        expect({ errors: found.errors, fixes: found.fixes }).toEqual({ errors: [], fixes: [] })
+        for (const { layer, closed } of found.entities)
+          if (/^(CUT|RECESS)/.test(layer) && closed !== undefined) expect(closed).toBe(true)
+      }
+    },
+    60_000,
+  )
 
   test.each(['mm', 'inches'] as const)('the sheet of all parts in %s passes the audit', (units) => {
     const found = readByEzdxf(writeDxfSheet(allParts, { ...options, units }))

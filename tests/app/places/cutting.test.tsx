@@ -39,6 +39,11 @@ afterEach(() => {
   page.remove()
 })
 
+/** Waits, as a reader would, until something stands on the page; a test that waits in vain runs out of time. */
+async function until(there: () => boolean): Promise<void> {
+  while (!there()) await act(() => new Promise((done) => setTimeout(done, 20)))
+}
+
 const draw = (node: ReactNode) => act(async () => root.render(node))
 const labels = () => [...page.querySelectorAll('.field')].map((field) => field.textContent ?? '')
 const design = (): Design => useBench.getState().design
@@ -101,13 +106,12 @@ describe('sheets of stock', () => {
   test('show how full each is, and a part larger than the stock as a sentence', async () => {
     const ids = partsOf(solve(design())).map(({ id }) => id)
     await draw(<StockSheets only={ids} lines={USUAL.lines} />)
-    await act(() => new Promise((done) => setTimeout(done, 600)))
-    expect(page.querySelectorAll('.stock-sheet').length).toBeGreaterThan(1)
+    await until(() => page.querySelectorAll('.stock-sheet').length > 1)
     expect(page.textContent).toMatch(/\d % full\. .*Lid/)
     set('sheetLength', 120)
-    await act(() => new Promise((done) => setTimeout(done, 600)))
+    await until(() => page.querySelector('[role=alert]') !== null)
     expect(page.querySelector('[role=alert]')?.textContent).toMatch(/Lid is .* Take a larger sheet/)
-  })
+  }, 30_000)
 })
 
 describe('files', () => {

@@ -131,7 +131,7 @@ describe('what does not fit', () => {
       ok: false,
       sentences: [
         expect.stringMatching(
-          /^Board a is 700\.0 × 100\.0 mm .* room for 590\.0 × 390\.0 mm\. Take a larger/,
+          /^Board a is 700\.0 mm × 100\.0 mm .* room for 590\.0 mm × 390\.0 mm\. Take a larger/,
         ),
       ],
     })
@@ -167,6 +167,9 @@ test('files of a design: a sheet for each thickness, the neck left out, the same
   expect(made.files.every(({ text }) => text.includes('STOCK'))).toBe(true)
   const again = await sheetTemplates(parts, design, { title: 'Tea box', formats: ['svg', 'dxf'] })
   expect(again).toEqual(made)
+  const inches = designOf({ units: { display: 'inches' }, cutting: { sheetLength: 127, sheetWidth: 127 } })
+  const refused = await sheetTemplates(partsOf(solve(inches)), inches, { title: 'T', formats: ['svg'] })
+  expect(refused.ok ? '' : refused.sentences[0]).toContain('a sheet of 5 in × 5 in')
   const small = designOf({ cutting: { sheetLength: 100, sheetWidth: 100 } })
   expect(await sheetTemplates(partsOf(solve(small)), small, { title: 'T', formats: ['svg'] })).toMatchObject({
     ok: false,

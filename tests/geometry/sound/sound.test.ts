@@ -56,6 +56,24 @@ describe('the inside', () => {
     expect(by.get('neck')).toBeCloseTo(60 * 38 * 15, 6)
   })
 
+  test('of a box out of square is that of the quadrilateral that was measured', () => {
+    // Sides of 240 and 180, the diagonals those of a parallelogram leaning by 10: sqrt(250² + w²) and sqrt(230² + w²).
+    const high = Math.sqrt(180 ** 2 - 10 ** 2)
+    const survey = {
+      bass: [240],
+      treble: [240],
+      neckEnd: [180],
+      tailEnd: [180],
+      diagonalFromBass: [Math.hypot(240 + 10, high)],
+      diagonalFromTreble: [Math.hypot(240 - 10, high)],
+    }
+    const { inside } = soundIn({ box: { survey } })
+    // Walls of 6 measured square to each side: the inner sides are as much shorter as the corners lean.
+    const sine = high / 180
+    const floor = ((240 * sine - 12) * (180 * sine - 12)) / sine
+    expect(Math.abs(inside.empty / (floor * 47) - 1)).toBeLessThan(1e-4)
+  })
+
   test('never holds less than nothing', () => {
     expect(soundIn({ box: { depth: 9 }, things: [hole()] }).inside.air).toBeGreaterThanOrEqual(0)
   })
