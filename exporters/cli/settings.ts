@@ -112,6 +112,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
       return text.startsWith('[') ? jsonOf(text) : value(pitchesIn(text))
     case 'finding → reason':
     case 'dimension → mm':
+    case 'curve':
       return jsonOf(text)
     default:
       if (field.unit.startsWith('list')) return jsonOf(text)

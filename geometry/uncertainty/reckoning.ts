@@ -158,14 +158,17 @@ function told(margin: number, parts: readonly Part[]): WorstCase {
   }
 }
 
-/** Things by their tightest margin, no more than could be gone through. */
+/** Things by the margin that is nearest to turning, no more than could be gone through. */
 function tightestThings(layout: Layout, most: number): Thing[] {
   const { things } = layout.design
   if (things.length * 4 <= most) return [...things]
   const tightness = new Map<string, number>()
-  for (const { about, margin } of check(layout))
+  for (const { about, margin } of check(layout)) {
+    // What lies flush on its limit was meant so and turns nothing.
+    if (margin === null || Math.abs(margin) <= NOTHING) continue
     for (const id of about)
-      tightness.set(id, Math.min(tightness.get(id) ?? Number.POSITIVE_INFINITY, margin ?? Number.MAX_VALUE))
+      tightness.set(id, Math.min(tightness.get(id) ?? Number.MAX_VALUE, Math.abs(margin)))
+  }
   const of = (thing: Thing) => tightness.get(thing.id) ?? Number.MAX_VALUE
   return [...things].sort((a, b) => of(a) - of(b)).slice(0, most)
 }
