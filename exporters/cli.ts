@@ -1,4 +1,4 @@
-/** The command line: `lidwright check`, `templates`, `sheet`, `report` and `new`. Needs nothing but files. */
+/** The command line: `lidwright check`, `templates`, `sheet`, `report`, `schedule` and `new`. Needs nothing but files. */
 import { Command, CommanderError } from 'commander'
 import { addBundle } from './cli/bundle.ts'
 import { addCheck } from './cli/check.ts'
@@ -6,6 +6,7 @@ import { EXIT, type Io, Trouble } from './cli/io.ts'
 import { addNew } from './cli/new.ts'
 import { addRecall } from './cli/recall.ts'
 import { addReport } from './cli/report.ts'
+import { addSchedule } from './cli/schedule.ts'
 import { EXIT_CODES } from './cli/shared-help.ts'
 import { addSheet } from './cli/sheet.ts'
 import { addTemplates } from './cli/templates.ts'
@@ -73,6 +74,7 @@ ${EXIT_CODES}`,
   addCheck(program, io, end)
   addTemplates(program, io, end)
   addReport(program, io, end)
+  addSchedule(program, io, end)
   addSheet(program, io, end)
   addBundle(program, io, end)
   addRecall(program, io)

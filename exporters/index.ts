@@ -1,5 +1,5 @@
 /** The only door of the exporters. */
-export { type Bundle, type BundleOptions, makeBundle, paperFor } from './bundle/bundle.ts'
+export { type Bundle, type BundleOptions, makeBundle } from './bundle/bundle.ts'
 export { type CutPart, cutPart, isCutPart, pathWords, type ToCut } from './cutting/cut-part.ts'
 export {
   grainOf,
@@ -16,6 +16,7 @@ export { type DxfOptions, type DxfRelease, writeDxf, writeDxfSheet } from './dxf
 export { carry, isCarried, readCarried } from './label/carried.ts'
 export { labelPicture, writeLabelHtml, writeLabelSvg } from './label/label.ts'
 export * from './pdf/index.ts'
+export { scheduleCsv } from './schedule/csv.ts'
 export { buildSheet } from './sheet/build-sheet.ts'
 export { everythingText, sheetFiles, tableFiles } from './sheet/files.ts'
 export { FILLS, STROKES } from './sheet/html/picture-svg.ts'
@@ -47,4 +48,6 @@ export {
   type TemplatesOptions,
   templates,
 } from './templates.ts'
+export { type DrawnWire, valueWords, type WiringDiagram, wireTable, wiringDiagram } from './wiring/diagram.ts'
+export { wiringSvg } from './wiring/svg.ts'
 export { slug } from './words/plain.ts'

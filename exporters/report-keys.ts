@@ -1,6 +1,8 @@
 /** What each key of the JSON report holds: for the documentation, and for whoever reads a report. */
 import { BODY_KEYS } from './report-body-keys.ts'
+import { HEARING_KEYS } from './report-hearing.ts'
 import { box4, counts, mm, type ReportKey, rows, words, yesNo } from './report-key.ts'
+import { SCHEDULE_KEYS } from './report-schedule.ts'
 import { SURVEY_KEYS, TOLERANCE_KEYS } from './report-survey-keys.ts'
 
 export type { ReportKey }
@@ -287,6 +289,8 @@ export const REPORT_KEYS: readonly ReportKey[] = [
     datum: 'How many lines to measure from.',
     note: 'How many notes.',
   }),
+  ...SCHEDULE_KEYS,
+  ...HEARING_KEYS,
   ...words('findings[].', {
     rule: 'Name of the rule.',
     key: 'Names this finding for good; what `overruled` in a design points at.',

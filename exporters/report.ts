@@ -28,6 +28,8 @@ import {
   worstCasesOf,
 } from '../geometry/index.ts'
 import { airOf, insideOf, keptOf, openingOf, weightOf } from './report-body.ts'
+import { hearingOf } from './report-hearing.ts'
+import { scheduleReport } from './report-schedule.ts'
 import { surveyReport } from './report-survey.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
@@ -96,6 +98,8 @@ export function reportOf(design: Design, { tolerances = false }: ReportOptions =
     })),
     things: layout.placed.map((placed) => thingOf(placed, layout)),
     parts: partsOf(layout).map(partOf),
+    schedule: scheduleReport(layout),
+    pickups: hearingOf(layout),
     findings: check(layout).map((finding) => findingOf(finding, layout, worst)),
     problems: layout.problems.map(({ of, axis, sentence }) => ({ of, axis, sentence })),
   })

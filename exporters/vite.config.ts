@@ -15,7 +15,11 @@ export default defineConfig({
     minify: true,
     // The licences of what is bundled travel with it.
     license: { fileName: 'licenses.md' },
-    rolldownOptions: { output: { entryFileNames: 'lidwright.mjs', chunkFileNames: '[name]-[hash].mjs' } },
+    rolldownOptions: {
+      output: { entryFileNames: 'lidwright.mjs', chunkFileNames: '[name]-[hash].mjs' },
+      // The PDF library only makes classes; what of it is not used can be left out.
+      treeshake: { moduleSideEffects: [{ test: /[/\\]@cantoo[/\\]pdf-lib[/\\]/, sideEffects: false }] },
+    },
   },
   ssr: { noExternal: true },
 })

@@ -25,12 +25,21 @@ export function PartDrawing({ part, full = false, children }: PartDrawingProps) 
       role="img"
       aria-label={`${part.title}, ${part.seen}`}
     >
+      <PartShapes part={part} full={full} />
+      {children}
+    </svg>
+  )
+}
+
+/** The part itself, in its own millimetres with y turned down, for a drawing that holds more than the part. */
+export function PartShapes({ part, full = false }: PartDrawingProps) {
+  return (
+    <>
       <path className="part-wood" d={pathOf(part.outline)} />
       {inOrder(part.operations).map((operation, index) => (
         <One key={index} operation={operation} full={full} />
       ))}
-      {children}
-    </svg>
+    </>
   )
 }
 

@@ -92,6 +92,8 @@ export function FieldInput({
     case 'g':
     case 'kg/m³':
     case 'N/mm²':
+    case 'kΩ':
+    case 'nF':
       return (
         <NumberField
           {...shared}

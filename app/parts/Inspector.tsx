@@ -7,6 +7,7 @@ import { useLayout } from './calm.ts'
 import { Fields } from './Fields.tsx'
 import { FindingNote } from './FindingNote.tsx'
 import { Menu } from './Menu.tsx'
+import { PickupHearing } from './PickupHearing.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { FACE_TITLES, nameOf, sayStep } from './say.ts'
 import { namesOf, type Piece, pieceOf } from './structure.ts'
@@ -84,6 +85,7 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
         edge.
       </p>
       <Fields fields={fields.filter((one) => COMMON.includes(one.name))} base={base} />
+      <PickupHearing layout={layout} id={thing.id} />
       <Companions layout={layout} thing={thing} />
       <ActionButtons ids={['duplicate', 'mirror', 'row', 'lock', 'remove']} />
     </>

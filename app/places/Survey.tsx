@@ -17,9 +17,13 @@ import { Fields } from '../parts/Fields.tsx'
 import { type Drawing, PieceList } from '../parts/PieceList.tsx'
 import { NO_READINGS, Readings } from '../parts/Readings.tsx'
 import { Rule } from '../parts/Rule.tsx'
-import { SurveySays } from '../parts/SurveySays.tsx'
 import { TextField } from '../parts/TextField.tsx'
 import { setField } from '../state/index.ts'
+
+/** What a survey says takes the rules, which the first screen does without. */
+const SurveySays = lazy(() =>
+  import('../parts/SurveySays.tsx').then((page) => ({ default: page.SurveySays })),
+)
 
 /** Photographs are not of the first screen. */
 const Photographs = lazy(() =>
@@ -104,7 +108,9 @@ export function Survey() {
             lit={lit}
             marks={(frame) => <PlanPieces layout={layout} frame={frame} {...marking} />}
           />
-          <SurveySays layout={layout} />
+          <Suspense fallback={null}>
+            <SurveySays layout={layout} />
+          </Suspense>
         </section>
         {opens(design.box.lid.kind) && (
           <Suspense fallback={null}>

@@ -1,13 +1,15 @@
 /** Transfer: the parts as they will be cut, and their templates as files. */
-import { useState } from 'react'
+import { lazy, Suspense, useMemo, useState } from 'react'
 import { check, partsOf } from '../../geometry/index.ts'
 import { downloadAll, saveDesign } from '../actions/files.ts'
 import { PartDrawing } from '../drawings/PartDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { ACCEPTED } from '../parts/field.ts'
+import { ScheduleAside, ScheduleEntry, ScheduleTable } from '../parts/ScheduleTable.tsx'
 import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
+import { ViewButtons } from '../printing/ViewButtons.tsx'
 import { goTo } from '../state/index.ts'
 import { Cautions } from './Cautions.tsx'
 import { ChoiceRows } from './cutting/ChoiceRows.tsx'
@@ -17,6 +19,15 @@ import { StockSheets } from './cutting/StockSheets.tsx'
 import { TestPiece } from './cutting/TestPiece.tsx'
 import { ToolCorner, ToolLines } from './cutting/ToolLines.tsx'
 import { type Format, type MadeFile, makeTemplates, TYPES } from './templates.ts'
+
+/** Sheets of paper come with the exporters, which the parts themselves do without. */
+const PaperPanel = lazy(() =>
+  import('../printing/PaperPanel.tsx').then((panel) => ({ default: panel.PaperPanel })),
+)
+const SheetMap = lazy(() => import('../printing/SheetMap.tsx').then((map) => ({ default: map.SheetMap })))
+
+/** Stands among the ids of parts for the list of all work. */
+const SCHEDULE = 'schedule'
 
 export function Transfer() {
   const layout = useLayout()
@@ -28,8 +39,10 @@ export function Transfer() {
   const [choices, setChoices] = useState(USUAL)
   const [confirmed, setConfirmed] = useState(false)
   const [made, setMade] = useState<string | null>(null)
-  const wanted = parts.filter((part) => !left.has(part.id))
-  const part = parts.find((one) => one.id === chosen) ?? parts[0]
+  const wanted = useMemo(() => parts.filter((part) => !left.has(part.id)), [parts, left])
+  const [onPaper, setOnPaper] = useState(false)
+  const listed = chosen === SCHEDULE
+  const part = listed ? undefined : (parts.find((one) => one.id === chosen) ?? parts[0])
   const blocked = stops(check(layout))
   const toggle = (id: string) => {
     const next = new Set(left)
@@ -50,6 +63,8 @@ export function Transfer() {
   return (
     <>
       <div className="column parts-column">
+        <h2>Work</h2>
+        <ScheduleEntry listed={listed} onChoose={() => setChosen(SCHEDULE)} />
         <h2>Parts</h2>
         <ul className="part-list" aria-label="Parts to export">
           {parts.map((one) => (
@@ -80,14 +95,19 @@ export function Transfer() {
           ))}
         </ul>
       </div>
-      <section className="sheet part-sheet" aria-label="The chosen part">
-        {choices.come === 'laid out on stock' ? (
+      <section className="sheet part-sheet" aria-label={listed ? 'The work' : 'The chosen part'}>
+        {listed ? (
+          <ScheduleTable />
+        ) : choices.come === 'laid out on stock' ? (
           <StockSheets only={wanted.map((one) => one.id)} lines={choices.lines} />
         ) : (
           part && (
             <>
               <header className="part-head">
-                <h2>{part.title}</h2>
+                <div className="part-title">
+                  <h2>{part.title}</h2>
+                  <ViewButtons onPaper={onPaper} onChange={setOnPaper} />
+                </div>
                 <p className="soft">
                   {part.seen}
                   {part.mirrored ? ', mirrored' : ''}; {headWords(part.headEnd)};{' '}
@@ -95,10 +115,18 @@ export function Transfer() {
                 </p>
               </header>
               <div className="part-large">
-                <PartDrawing part={part} full>
-                  <ToolLines part={part} />
-                </PartDrawing>
-                <ToolCorner part={part} />
+                {onPaper ? (
+                  <Suspense fallback={null}>
+                    <SheetMap part={part} />
+                  </Suspense>
+                ) : (
+                  <>
+                    <PartDrawing part={part} full>
+                      <ToolLines part={part} />
+                    </PartDrawing>
+                    <ToolCorner part={part} />
+                  </>
+                )}
               </div>
               <ul className="part-legend" aria-label="Lines">
                 <li className="legend-cut">cut through</li>
@@ -114,6 +142,7 @@ export function Transfer() {
         )}
       </section>
       <aside className="inspector" aria-label="Export">
+        {listed && <ScheduleAside />}
         <h2>Templates, 1 to 1</h2>
         <ChoiceField
           label="Files"
@@ -182,6 +211,9 @@ export function Transfer() {
         <h2>How it is cut</h2>
         <MachineFields />
         <TestPiece format={format} dxfUnits={dxfUnits} choices={choices} />
+        <Suspense fallback={null}>
+          <PaperPanel parts={wanted} barred={barred} />
+        </Suspense>
         <h2>The design itself</h2>
         <p className="small soft">A file of plain text that opens here again, on any machine.</p>
         <button type="button" onClick={saveDesign}>

@@ -6,7 +6,7 @@ import { strToU8, zipSync } from 'fflate'
 import { type Design, designText, partsOf, solve } from '../../geometry/index.ts'
 import type { LengthUnit } from '../drawing/layers.ts'
 import { writeLabelSvg } from '../label/label.ts'
-import { type PaperName, planPrint, printFileName, printPdf, STANDARD_SETUP } from '../pdf/index.ts'
+import { type PaperName, paperFor, planPrint, printFileName, printPdf, STANDARD_SETUP } from '../pdf/index.ts'
 import { buildSheet } from '../sheet/build-sheet.ts'
 import { everythingText, tableFiles } from '../sheet/files.ts'
 import { writeSheetHtml } from '../sheet/html/write-html.ts'
@@ -51,9 +51,6 @@ interface Group {
   make(): Promise<readonly BundleFile[]> | readonly BundleFile[]
 }
 
-/** The paper that goes with a unit: where rules are in inches, printers hold Letter. Common practice, no source. */
-export const paperFor = ({ units }: Design): PaperName => (units.display === 'inches' ? 'letter' : 'a4')
-
 /** Names that Windows keeps for its devices, whatever follows the dot: no file and no folder may be called so. */
 const DEVICES = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/
 
@@ -88,11 +85,7 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
   )
   const bytes = zipSync(
     Object.fromEntries(
-      // What is compressed already only costs time to compress again.
-      files.map(({ path, bytes: content }) => [
-        `${start}/${path}`,
-        [content, { level: path.endsWith('.pdf') ? 0 : LEVEL }],
-      ]),
+      files.map(({ path, bytes: content }) => [`${start}/${path}`, [content, { level: LEVEL }]]),
     ),
     { mtime: NO_DATE },
   )

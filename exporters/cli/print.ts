@@ -18,7 +18,7 @@ import { type Io, Trouble } from './io.ts'
 
 export interface PrintOptions {
   readonly pdf?: boolean
-  readonly paper: PaperName
+  readonly paper?: PaperName
   readonly upright?: boolean
   readonly lying?: boolean
   readonly margin?: number
@@ -41,7 +41,9 @@ export function addPrintOptions(command: Command): Command {
   return command
     .option('--pdf', 'a PDF for printing at 1:1, tiled over sheets of paper')
     .addOption(
-      new Option('--paper <name>', 'the paper of the PDF').choices(PAPER_NAMES).default(STANDARD_SETUP.paper),
+      new Option('--paper <name>', 'paper of the PDF; A4 for millimetres, Letter for inches').choices(
+        PAPER_NAMES,
+      ),
     )
     .addOption(
       new Option('--upright', 'sheets stand upright; else each part lies as it needs fewer').conflicts(
@@ -61,7 +63,7 @@ export function addPrintOptions(command: Command): Command {
 }
 
 /** How to print, as the options say. A doubtful correction is told on stderr, an impossible one refused. */
-export function setupFrom(options: PrintOptions, io: Io): PrintSetup {
+export function setupFrom(options: PrintOptions, io: Io): Omit<PrintSetup, 'paper'> {
   const { barX, barY } = options
   let correction = NO_CORRECTION
   if (barX !== undefined || barY !== undefined) {
@@ -71,7 +73,6 @@ export function setupFrom(options: PrintOptions, io: Io): PrintSetup {
     correction = reading.correction
   }
   return {
-    paper: options.paper,
     way: options.upright ? 'upright' : options.lying ? 'lying' : 'fewest',
     margin: options.margin ?? STANDARD_SETUP.margin,
     overlap: options.overlap ?? STANDARD_SETUP.overlap,

@@ -3,21 +3,7 @@ import { check, type Design, formatAngle, formatLength, formatShare, solve } fro
 import { type Report, reportOf } from '../report.ts'
 import { bodyRows } from './body-text.ts'
 import { summaryOf } from './check.ts'
-
-type Cell = string | number
-
-/** Columns under their headings, as wide as they need: words to the left, the rest to the right. */
-function table(headings: readonly string[], rows: readonly (readonly Cell[])[], words = 1): string[] {
-  const texts = [headings, ...rows.map((row) => row.map(String))]
-  const widths = headings.map((_, column) => Math.max(...texts.map((row) => [...(row[column] ?? '')].length)))
-  return texts.map((row) => {
-    const cells = row.map((cell, column) => {
-      const padding = ' '.repeat((widths[column] ?? 0) - [...cell].length)
-      return column < words ? cell + padding : padding + cell
-    })
-    return `  ${cells.join('  ').trimEnd()}`
-  })
-}
+import { type Cell, table } from './table.ts'
 
 /** The report of a design as text. Lengths are rounded to the builder's rule; the JSON is not. */
 export function reportText(design: Design): string {

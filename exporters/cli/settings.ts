@@ -95,6 +95,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'newtons':
     case 'g':
     case 'hertz':
+    case 'kΩ':
       return numberOf(text.replace(/°$/, ''))
     case 'yes or no':
       if (/^(yes|true)$/i.test(text)) return value(true)
@@ -115,7 +116,7 @@ function wholeValue(text: string, field: KnownField, design: Design): Value {
     case 'curve':
       return jsonOf(text)
     default:
-      if (field.unit.startsWith('list')) return jsonOf(text)
+      if (field.unit.startsWith('list') || field.unit === 'curve') return jsonOf(text)
       return value(/^".*"$/.test(text) ? (jsonIfAny(text) ?? text) : text)
   }
 }

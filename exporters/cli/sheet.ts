@@ -1,9 +1,8 @@
 /** `lidwright sheet`: the paper that goes with the instrument. */
 import { basename, join, relative, resolve } from 'node:path'
 import { type Command, Option } from 'commander'
-import { paperFor } from '../bundle/bundle.ts'
 import { writeLabelSvg } from '../label/label.ts'
-import { PAPER_NAMES, type PaperName } from '../pdf/index.ts'
+import { PAPER_NAMES, type PaperName, paperFor } from '../pdf/index.ts'
 import { buildSheet } from '../sheet/build-sheet.ts'
 import { sheetFiles } from '../sheet/files.ts'
 import { printLabel, printSheet } from '../sheet/printing.ts'

@@ -12,6 +12,7 @@ import {
   sentenceOf,
   solve,
 } from '../../geometry/index.ts'
+import { paperFor } from '../pdf/index.ts'
 import { TEMPLATE_FORMATS, type TemplateFormat, type TemplatesOptions } from '../templates.ts'
 import { addCuttingOptions, type CuttingOptions, madeFor, writingOptions } from './cutting.ts'
 import { foldersOf, readInputs, type Source, tellTroubles } from './inputs.ts'
@@ -153,7 +154,10 @@ async function sheetsOf(
     const { file, design } = source
     const all = partsFor(design, inside)
     const parts = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
-    const { name, text } = await drawn(file, () => printed(file, parts, setup, design.title, io))
+    const paper = options.paper ?? paperFor(design)
+    const { name, text } = await drawn(file, () =>
+      printed(file, parts, { ...setup, paper }, design.title, io),
+    )
     files.push({ path: join(folders.get(source) ?? '', nameFor(name, inside)), text })
   }
   return files

@@ -31,6 +31,11 @@ const BELOW = 8.4
  */
 const MASK = 2
 
+const OPTIONS = { ecc: 'L', border: 0, maskPattern: MASK } as const
+
+/** A reader that many pages use looks for one pattern of this size in the wrong place: the next larger is read by all. */
+const SKIPPED = 23
+
 /** Rows of strings beside each other: more go into a second column. */
 const ROWS = 6
 
@@ -41,7 +46,9 @@ function codeOf(
   const text = carry(design)
   // A code holds 4,296 signs at most (ISO/IEC 18004, version 40, level L).
   if (text.length > 4296) return null
-  const { data, size } = encode(text, { ecc: 'L', border: 0, maskPattern: MASK })
+  const plainly = encode(text, OPTIONS)
+  const { data, size } =
+    plainly.version === SKIPPED ? encode(text, { ...OPTIONS, minVersion: SKIPPED + 1 }) : plainly
   const side = CODE / (size + 2 * WHITE)
   return side < LEAST_SQUARE ? null : { rows: data, side }
 }

@@ -3,6 +3,7 @@ import type { Part } from '../../geometry/index.ts'
 import { slug } from '../words/plain.ts'
 import type { PaperName } from './papers.ts'
 import type { PrintPlan } from './plan.ts'
+import type { PrintSetup } from './setup.ts'
 import type { MadePdf, PdfOptions } from './writePdf.ts'
 
 export {
@@ -15,7 +16,7 @@ export {
   MEASURED_BAR,
   NO_CORRECTION,
 } from './correction.ts'
-export { PAPER_NAMES, PAPERS, type Paper, type PaperName, paperNamed } from './papers.ts'
+export { PAPER_NAMES, PAPERS, type Paper, type PaperName, paperFor, paperNamed } from './papers.ts'
 export { type PartSheets, type PlanReading, type PrintPlan, planPrint, type Tile } from './plan.ts'
 export { type PrintSetup, STANDARD_SETUP, type Way } from './setup.ts'
 export type { MadePdf, PdfOptions }
@@ -28,6 +29,16 @@ export type { MadePdf, PdfOptions }
 export async function printPdf(plan: PrintPlan, options: PdfOptions): Promise<MadePdf> {
   const { writePdf } = await import('./writePdf.ts')
   return writePdf(plan, options)
+}
+
+/**
+ * A sheet with the bars alone, to be measured before anything is printed.
+ *
+ * @throws with the sentence of `planPrint` where the paper has no room
+ */
+export async function printBars(setup: PrintSetup): Promise<MadePdf> {
+  const { writeBars } = await import('./writePdf.ts')
+  return writeBars(setup)
 }
 
 /**

@@ -171,5 +171,6 @@ export function joinLine(sheets: PartSheets, tile: Tile): string {
     laid.length > 0 ? `cut along the ${laid.join('; along the ')}: letter on letter, cross on cross` : ''
   const kept = flaps.length > 0 ? `keep the ${flaps.join(' and ')} flap to glue on` : ''
   const corner = flaps.length === 2 ? 'cut its corner away at the slant' : ''
-  return [cut, kept, corner].filter((text) => text !== '').join('; ')
+  const line = columns.length > 1 ? 'the long line through all sheets is to fold or join on' : ''
+  return [cut, kept, corner, line].filter((text) => text !== '').join('; ')
 }

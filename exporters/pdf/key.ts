@@ -38,13 +38,13 @@ function entriesOf(layers: readonly Layer[]): Entry[] {
     .map((layer): Entry => {
       const meaning = layer.kind === 'drill' ? `${layer.meaning}: ${holesOf(layer)}` : layer.meaning
       return {
-        text: `${layer.name}  ${meaning}`,
+        text: `${layer.name}: ${meaning}`,
         draw: (ink, at) => swatch(ink, styleOf(layer.kind), at, SWATCH),
       }
     })
   if (drilled(layers).length === 0) return entries
   const cross: Entry = {
-    text: 'CENTRES  middle of a hole to drill: punch here',
+    text: 'CENTRES: middle of a hole to drill, punch here',
     draw: (ink, { x, y }) => ink.lines(crossAt({ x: x + SWATCH / 2, y }, 1.6), CENTRE_STROKE),
   }
   return [cross, ...entries]

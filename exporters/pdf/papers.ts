@@ -1,5 +1,7 @@
 /** Papers: the real sheets, and what a printer leaves of them. */
 
+import type { Design } from '../../geometry/index.ts'
+
 /** Sizes are those of the upright sheet, mm. */
 export interface Paper {
   readonly name: PaperName
@@ -34,4 +36,9 @@ export function paperNamed(name: PaperName): Paper {
     throw new Error(`There is no paper "${name}": the papers are ${PAPER_NAMES.join(', ')}.`)
   }
   return found
+}
+
+/** The paper that goes with a unit: where rules are in inches, printers hold Letter. Common practice, no source. */
+export function paperFor({ units }: Pick<Design, 'units'>): PaperName {
+  return units.display === 'inches' ? 'letter' : 'a4'
 }

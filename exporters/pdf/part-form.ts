@@ -4,6 +4,7 @@ import type { Drawing, Layer } from '../drawing/drawing.ts'
 import { type LayerStyle, LINE_TYPES, styleOf } from '../drawing/layers.ts'
 import { CAPITAL_HEIGHT } from '../words/width.ts'
 import type { Ink, Stroke } from './ink.ts'
+import type { Span } from './seams.ts'
 import type { Wording } from './words.ts'
 
 /** How far the arms of a cross reach beyond the hole, mm. */
@@ -60,40 +61,54 @@ function hasCentreline({ layers, outline }: Drawing): boolean {
   return layers.some((layer) => layer.kind === 'datum' && layer.contours.some(long))
 }
 
-export interface FormOptions {
-  /** From where to where a line to join sheets on runs, along x at the part's middle; none for a part on one sheet. */
-  readonly joinLine?: readonly [from: number, to: number] | undefined
+/** Size of the words on a line that is only there to join sheets, and how far behind a seam they stand, mm. */
+const JOIN_WORDS = 2
+const BEHIND_SEAM = 14
+
+/**
+ * A line along the middle of a part that lies on several sheets, to fold or join them on: the part's own centreline
+ * where it has one, made longer to both ends, else a line that says what it is behind every seam.
+ */
+function drawJoinLine(ink: Ink, wording: Wording, drawing: Drawing, columns: readonly Span[]): void {
+  const { outline } = drawing
+  const [from, to] = [columns[0]?.from ?? outline.minX, columns.at(-1)?.to ?? outline.maxX]
+  const y = (outline.minY + outline.maxY) / 2
+  const pieces = hasCentreline(drawing)
+    ? [
+        [from, outline.minX],
+        [outline.maxX, to],
+      ]
+    : [[from, to]]
+  ink.lines(
+    pieces.flatMap(([start = 0, end = 0]) =>
+      end - start > 0.1
+        ? [
+            [
+              { x: start, y },
+              { x: end, y },
+            ] as const,
+          ]
+        : [],
+    ),
+    strokeOf(styleOf('datum')),
+  )
+  if (pieces.length > 1) return
+  for (const column of columns) {
+    const at = { x: column.from + BEHIND_SEAM, y: y + 0.7 }
+    wording.write(ink, at, JOIN_WORDS, 'to join sheets on, never cut', column.to - at.x, {
+      colour: styleOf('datum').ink,
+    })
+  }
 }
 
-/** Draws every layer of a part where the part has it. */
-export function drawForm(ink: Ink, wording: Wording, drawing: Drawing, options: FormOptions = {}): void {
-  const { layers, outline } = drawing
-  const datum = strokeOf(styleOf('datum'))
-  if (options.joinLine) {
-    const [from, to] = options.joinLine
-    const y = (outline.minY + outline.maxY) / 2
-    const ends: [Point, Point][] = hasCentreline(drawing)
-      ? [
-          [
-            { x: from, y },
-            { x: outline.minX, y },
-          ],
-          [
-            { x: outline.maxX, y },
-            { x: to, y },
-          ],
-        ]
-      : [
-          [
-            { x: from, y },
-            { x: to, y },
-          ],
-        ]
-    ink.lines(
-      ends.filter(([a, b]) => b.x - a.x > 0.1),
-      datum,
-    )
-  }
+/**
+ * Draws every layer of a part where the part has it.
+ *
+ * @param columns of the part's sheets; more than one and a line to join them on is drawn
+ */
+export function drawForm(ink: Ink, wording: Wording, drawing: Drawing, columns: readonly Span[]): void {
+  const { layers } = drawing
+  if (columns.length > 1) drawJoinLine(ink, wording, drawing, columns)
   ink.lines(
     drilled(layers).flatMap(({ centre, radius }) => crossAt(centre, radius + BEYOND_HOLE)),
     CENTRE_STROKE,

@@ -22,7 +22,7 @@ export interface Avoided {
 export const SEAM_CLEARANCE = 3
 
 /** Places for a seam are tried at this step, mm. */
-const STEP = 0.5
+const STEP = 1
 
 /** How many sheets of `window` a length takes. */
 export function sheetsFor(length: number, window: number, overlap: number): number {

@@ -46,7 +46,7 @@ export function printLine({ paper, way, scaleX, scaleY }: Frame): string {
 /** How the part is looked at: face, head end, hand, thickness and size. */
 function factsText({ part, outline }: Drawing): string {
   const facts = factsOf(part, outline)
-  return `seen ${facts.seen} · head end ${facts.headEnd} · ${facts.hand} · ${facts.thickness} thick · ${facts.size}`
+  return `seen ${facts.seen} · head end ${facts.headEnd} · ${facts.hand} · ${facts.thickness} thick · ${facts.size} (${facts.sizeInches})`
 }
 
 /** Everything around the window of one sheet. */
@@ -60,7 +60,6 @@ export function drawStrip(
 ): void {
   const { frame, rows, columns, tiles } = sheets
   const { inner, window } = frame
-  drawBothBars(ink, frame)
   const map: Bounds = {
     minX: inner.maxX - MAP_WIDTH,
     maxX: inner.maxX,

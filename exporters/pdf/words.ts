@@ -12,6 +12,8 @@ const SMALLEST = 1.8
 
 export class Wording {
   readonly typeface: Typeface
+  /** Lines seen before: most stand on every sheet. */
+  readonly #printed = new Map<string, string>()
   /** Signs that were left out, by the line they were left out of. */
   readonly #lost = new Map<string, readonly string[]>()
 
@@ -24,7 +26,15 @@ export class Wording {
    * figure is left of a line that had some, it says so instead.
    */
   printable(line: string): string {
-    const plain = plainLine(line)
+    let printed = this.#printed.get(line)
+    if (printed === undefined) {
+      printed = this.#asPrinted(plainLine(line))
+      this.#printed.set(line, printed)
+    }
+    return printed
+  }
+
+  #asPrinted(plain: string): string {
     const { text, missing } = this.typeface.writable(plain)
     if (missing.length === 0) return text
     this.#lost.set(plain, missing)

@@ -1,23 +1,17 @@
 /** Parts as a PDF at 1:1, tiled over sheets of paper. */
-import type { PDFRef } from '@cantoo/pdf-lib'
 import type { Bounds } from '../../geometry/index.ts'
-import { numberText } from '../numbers.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
 import { plainLine } from '../words/plain.ts'
-import { embedTypeface } from './font/embed.ts'
+import { type BoundPage, bind, type Form, POINTS } from './bind.ts'
 import { openTypeface } from './font/typeface.ts'
 import { FAINT, Ink } from './ink.ts'
 import { drawCutEdges, drawJoins } from './joins.ts'
 import { drawKey, type KeySize, keySize, roomForKey } from './key.ts'
-import { type PdfLibrary, pdfLibrary } from './library.ts'
 import { drawForm } from './part-form.ts'
 import type { PartSheets, PrintPlan, Tile } from './plan.ts'
-import type { Frame } from './setup.ts'
+import { type Frame, framesOf, type PrintSetup } from './setup.ts'
 import { drawBothBars, drawStrip, printLine } from './strip.ts'
 import { Wording } from './words.ts'
-
-/** Points of a PDF in a millimetre (ISO 32000-1, 8.3.2.3: 72 to the inch). */
-const POINTS = 72 / 25.4
 
 const BORDER = { colour: FAINT, width: 0.12 }
 
@@ -29,16 +23,10 @@ export interface PdfOptions extends SheetOptions {
 export interface MadePdf {
   readonly bytes: Uint8Array
   readonly pages: number
+  /** How many of them, at the end, hold keys that found no room beside their parts. */
+  readonly keys: number
   /** Sentences about what is on paper otherwise than written, and about seams that found no good place. */
   readonly cautions: readonly string[]
-}
-
-/** One page being drawn. */
-interface Page {
-  readonly frame: Frame
-  readonly content: string
-  /** Number of the part whose drawing it shows. */
-  readonly form?: number
 }
 
 /** Where a tile lies on its sheet: from the lower left corner of the window. */
@@ -56,8 +44,10 @@ function seamCautions(plan: PrintPlan): string[] {
     )
 }
 
+/** Sheets as they are drawn, and the drawings that several of them share. */
 class Pages {
-  readonly list: Page[] = []
+  readonly list: BoundPage[] = []
+  readonly forms: Form[] = []
   readonly used = new Map<number, string>()
   readonly wording: Wording
 
@@ -65,39 +55,70 @@ class Pages {
     this.wording = wording
   }
 
-  ink(): Ink {
-    return new Ink(this.wording.typeface, this.used)
+  /** A drawing to be shown on sheets by the name given back. */
+  form(name: string, box: Bounds, draw: (ink: Ink) => void): string {
+    if (!this.forms.some((form) => form.name === name)) {
+      const ink = new Ink(this.wording.typeface, this.used)
+      draw(ink)
+      this.forms.push({ name, box, content: ink.content })
+    }
+    return name
   }
 
-  /** Draws a page in millimetres as they come out on paper. */
-  add(frame: Frame, draw: (ink: Ink) => void, form?: number): void {
-    const ink = this.ink()
+  /** Draws a sheet, its bars first, in millimetres as they come out on paper. */
+  add(frame: Frame, draw: (ink: Ink) => void): void {
+    const bars = this.form(`Bars-${frame.way}`, frame.inner, (ink) => drawBothBars(ink, frame))
+    const ink = new Ink(this.wording.typeface, this.used)
     const scale = { x: frame.scaleX * POINTS, y: frame.scaleY * POINTS }
-    ink.within({ scale }, () => draw(ink))
-    this.list.push({ frame, content: ink.content, ...(form === undefined ? {} : { form }) })
+    ink.within({ scale }, () => {
+      ink.form(bars)
+      draw(ink)
+    })
+    this.list.push({ width: frame.width, height: frame.height, content: ink.content })
   }
 }
 
-function drawSheet(
-  ink: Ink,
-  wording: Wording,
-  sheets: PartSheets,
-  tile: Tile,
-  overlap: number,
-): { readonly keyDrawn: boolean } {
-  const { frame, drawing } = sheets
+/** The names of the drawings of one part, and the room its key takes. */
+interface PartForms {
+  readonly part: string
+  readonly key: string
+  readonly keySize: KeySize
+}
+
+function formsOf(pages: Pages, sheets: PartSheets, index: number): PartForms {
+  const { columns, drawing } = sheets
+  const { wording } = pages
+  const { extent, layers } = drawing
+  const [from, to] = [columns[0]?.from ?? extent.minX, columns.at(-1)?.to ?? extent.maxX]
+  // Room for lines that stand on the edge.
+  const box = {
+    minX: Math.min(extent.minX, from) - 1,
+    maxX: Math.max(extent.maxX, to) + 1,
+    minY: extent.minY - 1,
+    maxY: extent.maxY + 1,
+  }
+  const size = keySize(wording, layers)
+  const keyBox = { minX: -1, maxX: size.width + 2, minY: -size.height - 1, maxY: 1 }
+  return {
+    part: pages.form(`Part-${index}`, box, (ink) => drawForm(ink, wording, drawing, columns)),
+    key: pages.form(`Key-${index}`, keyBox, (ink) =>
+      drawKey(ink, wording, layers, { x: 0, y: 0 }, size.width + 1),
+    ),
+    keySize: size,
+  }
+}
+
+function drawSheet(ink: Ink, sheets: PartSheets, tile: Tile, forms: PartForms, overlap: number): void {
   const box = boxOf(sheets, tile)
   const toPaper = { x: box.minX - tile.shown.minX, y: box.minY - tile.shown.minY }
   ink.within({ clip: box, move: toPaper }, () => {
-    ink.form('Part')
+    ink.form(forms.part)
     drawJoins(ink, sheets, tile, overlap)
   })
   ink.rectangle(box, BORDER)
   drawCutEdges(ink, sheets, tile, box)
-  const size = keySize(wording, drawing.layers)
-  const room = roomForKey(frame.window, box, size)
-  if (room) drawKey(ink, wording, drawing.layers, room, size.width + 1)
-  return { keyDrawn: room !== undefined }
+  const room = roomForKey(sheets.frame.window, box, forms.keySize)
+  if (room) ink.within({ move: room }, () => ink.form(forms.key))
 }
 
 /** Keys of parts on none of whose sheets there was room, on sheets of their own. */
@@ -125,7 +146,6 @@ function drawKeyPage(
 ): void {
   const { window } = frame
   const room = window.maxX - window.minX
-  drawBothBars(ink, frame)
   let y = window.maxY - 5
   wording.write(ink, { x: window.minX, y }, 4.4, 'What the lines mean', room)
   y -= 4
@@ -149,12 +169,13 @@ function drawKeyPage(
  * @example await writePdf(plan, { title: 'Tea box' })
  */
 export async function writePdf(plan: PrintPlan, options: PdfOptions): Promise<MadePdf> {
-  const [library, typeface] = await Promise.all([pdfLibrary(), openTypeface()])
+  const typeface = openTypeface()
   const wording = new Wording(typeface)
   const pages = new Pages(wording)
   const { overlap } = plan.setup
-  const unkeyed = plan.parts.flatMap((sheets): (readonly [PartSheets, KeySize])[] => {
-    const size = keySize(wording, sheets.drawing.layers)
+  const forms = plan.parts.map((sheets, index) => formsOf(pages, sheets, index))
+  const unkeyed = plan.parts.flatMap((sheets, index): (readonly [PartSheets, KeySize])[] => {
+    const size = forms[index]?.keySize ?? { width: 0, height: 0 }
     const some = sheets.tiles.some((tile) => roomForKey(sheets.frame.window, boxOf(sheets, tile), size))
     return some ? [] : [[sheets, size]]
   })
@@ -164,24 +185,13 @@ export async function writePdf(plan: PrintPlan, options: PdfOptions): Promise<Ma
     if (options.onSheet?.(pages.list.length, total) === true)
       throw new Error('Stopped before it was finished.')
   }
-  const forms: string[] = []
   for (const [index, sheets] of plan.parts.entries()) {
-    const form = pages.ink()
-    const { columns, drawing } = sheets
-    const joinLine =
-      columns.length > 1 ? ([columns[0]?.from ?? 0, columns.at(-1)?.to ?? 0] as const) : undefined
-    drawForm(form, wording, drawing, { joinLine })
-    forms.push(form.content)
     for (const tile of sheets.tiles) {
       const number = { page: pages.list.length + 1, pages: total }
-      pages.add(
-        sheets.frame,
-        (ink) => {
-          drawSheet(ink, wording, sheets, tile, overlap)
-          drawStrip(ink, wording, sheets, tile, number, options)
-        },
-        index,
-      )
+      pages.add(sheets.frame, (ink) => {
+        drawSheet(ink, sheets, tile, forms[index] as PartForms, overlap)
+        drawStrip(ink, wording, sheets, tile, number, options)
+      })
       await tell()
     }
   }
@@ -192,51 +202,37 @@ export async function writePdf(plan: PrintPlan, options: PdfOptions): Promise<Ma
     pages.add(frame, (ink) => drawKeyPage(ink, wording, group, frame, number))
     await tell()
   }
-  const bytes = await bound(library, pages, forms, plan, plainLine(options.title))
-  return { bytes, pages: pages.list.length, cautions: [...wording.cautions, ...seamCautions(plan)] }
+  const title = plainLine(options.title) || 'Templates'
+  const bytes = await bind(pages.list, pages.forms, typeface, pages.used, title)
+  return {
+    bytes,
+    pages: pages.list.length,
+    keys: keys.length,
+    cautions: [...wording.cautions, ...seamCautions(plan)],
+  }
 }
 
-/** The pages as a document. */
-async function bound(
-  library: PdfLibrary,
-  { list, used, wording }: Pages,
-  forms: readonly string[],
-  plan: PrintPlan,
-  title: string,
-): Promise<Uint8Array> {
-  const document = await library.PDFDocument.create({ updateMetadata: false })
-  const { context, catalog } = document
-  const preferences = catalog.getOrCreateViewerPreferences()
-  preferences.setPrintScaling(library.PrintScaling.None)
-  preferences.setPickTrayByPDFSize(true)
-  preferences.setDisplayDocTitle(true)
-  document.setTitle(title === '' ? 'Templates' : title)
-  document.setProducer('Lidwright')
-  document.setLanguage('en')
-  const font = embedTypeface(library, context, wording.typeface, used)
-  const resources = (form?: PDFRef) =>
-    context.obj({ Font: { F0: font }, ...(form === undefined ? {} : { XObject: { Part: form } }) })
-  const formRefs = forms.map((content, index) => {
-    const { extent } = plan.parts[index]?.drawing ?? { extent: { minX: 0, minY: 0, maxX: 0, maxY: 0 } }
-    const columns = plan.parts[index]?.columns ?? []
-    // Wide enough for lines that stand on the edge, and for the line to join on.
-    const box = [
-      Math.min(extent.minX, columns[0]?.from ?? extent.minX) - 5,
-      extent.minY - 5,
-      Math.max(extent.maxX, columns.at(-1)?.to ?? extent.maxX) + 5,
-      extent.maxY + 5,
-    ].map((value) => Number(numberText(value, 'The box of a drawing', 4)))
-    return context.register(
-      context.flateStream(content, { Type: 'XObject', Subtype: 'Form', BBox: box, Resources: resources() }),
-    )
+/** A sheet with the bars alone. Throws, with a sentence, where the paper has no room. */
+export async function writeBars(setup: PrintSetup): Promise<MadePdf> {
+  const reading = framesOf(setup)
+  if (!reading.ok) throw new RangeError(reading.sentence)
+  // Upright where there is a choice, as paper lies in a tray.
+  const frame = reading.frames.at(-1) as Frame
+  const typeface = openTypeface()
+  const wording = new Wording(typeface)
+  const pages = new Pages(wording)
+  const { window } = frame
+  const room = window.maxX - window.minX
+  const lines = [
+    printLine(frame),
+    'Measure both bars with a good rule, X along the short edge of the paper and Y along its long edge.',
+    'Then state what they measure, and that this print was made as the line above says.',
+  ]
+  pages.add(frame, (ink) => {
+    wording.write(ink, { x: window.minX, y: window.minY + 20 }, 4.4, 'The bars of this printer', room)
+    for (const [index, line] of lines.entries())
+      wording.write(ink, { x: window.minX, y: window.minY + 13 - 5 * index }, 2.8, line, room)
   })
-  for (const { frame, content, form } of list) {
-    const size = [frame.width * POINTS, frame.height * POINTS].map((side) =>
-      Number(numberText(side, 'The side of a paper', 4)),
-    )
-    const page = document.addPage([size[0] ?? 0, size[1] ?? 0])
-    page.node.set(library.PDFName.of('Resources'), resources(form === undefined ? undefined : formRefs[form]))
-    page.node.set(library.PDFName.of('Contents'), context.register(context.flateStream(content)))
-  }
-  return document.save({ useObjectStreams: false, addDefaultPage: false, updateFieldAppearances: false })
+  const bytes = await bind(pages.list, pages.forms, typeface, pages.used, 'The bars of this printer')
+  return { bytes, pages: 1, keys: 0, cautions: [] }
 }

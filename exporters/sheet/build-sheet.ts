@@ -1,6 +1,7 @@
 /** The build sheet of a design: everything that goes with the instrument, in the order it is needed. */
 import { type Design, FACES, type Face, partsOf, pureTuningOf } from '../../geometry/index.ts'
 import { checksumOf } from '../label/checksum.ts'
+import { wiringDiagram } from '../wiring/diagram.ts'
 import { plainLine } from '../words/plain.ts'
 import { type Block, lines, picture, type Section, type Sheet, type Table, table } from './model.ts'
 import { facePicture } from './pictures/face.ts'
@@ -12,8 +13,9 @@ import { openTable, overruledTable } from './tables/findings.ts'
 import { centsTable, fretTable } from './tables/frets.ts'
 import { hardwareList } from './tables/hardware.ts'
 import { bendTable, heightTable } from './tables/heights.ts'
-import { drillTable, placeTable } from './tables/places.ts'
+import { placeTable } from './tables/places.ts'
 import { builtTable, historyTable } from './tables/record.ts'
+import { scheduleTable } from './tables/schedule.ts'
 import { saddleLine, saddleTable, stringTable } from './tables/strings.ts'
 import { boxTable, cutList } from './tables/wood.ts'
 
@@ -52,10 +54,11 @@ export function buildSheet(design: Design): Sheet {
         source.report.frets.length === 0 ? lines('No frets.') : null,
       ),
       section('faces', 'On the faces', ...facesOf(source), filled(placeTable(source))),
-      section('drills', 'Drilling', filled(drillTable(source))),
+      section('schedule', 'Drilling and cutting', filled(scheduleTable(source))),
       section('strings', 'Strings', ...stringsOf(source)),
       section('saddle', 'Saddle', table(saddleLine(source)), table(saddleTable(source))),
       section('heights', 'Heights, neck and lid', table(heightTable(source)), ...bendOf(source)),
+      section('wiring', 'Wiring', ...wiringOfSheet(source)),
       section('steps', 'Order of work', { kind: 'steps', steps: stepsOf(source) }),
       section('findings', 'Findings', ...findingsOf(source)),
       section('as-built', 'As built', table(builtTable(source)), ...notesOf(design.record.notes)),
@@ -159,6 +162,12 @@ function pureOf({ layout, report }: Source): Block[] {
       rows: rows.reverse(),
     }),
   ]
+}
+
+/** The diagram with its wires; nothing where nothing is wired. */
+function wiringOfSheet({ layout }: Source): Block[] {
+  const diagram = wiringDiagram(layout)
+  return diagram ? [picture(diagram.picture)] : []
 }
 
 function bendOf(source: Source): Block[] {

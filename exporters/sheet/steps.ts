@@ -75,7 +75,8 @@ const finishing = (): Step[] => [
 ]
 
 function wiring({ design }: Source): Step[] {
-  if (!design.things.some(({ kind }) => WIRED.test(kind))) return []
+  const wired = design.wiring.components.length > 0 || design.things.some(({ kind }) => WIRED.test(kind))
+  if (!wired) return []
   return [
     {
       title: 'Wire it',

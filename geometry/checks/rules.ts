@@ -45,8 +45,23 @@ import {
   tuningStated,
 } from './rules/strings-pull.ts'
 import { boxTwist, outOfSquare, surveyAgrees, surveyMakesBox } from './rules/survey.ts'
-import { tailHolesForStrings, tailHoleToEnd, tailHoleWeb, tailToHold } from './rules/tail-holes.ts'
+import {
+  tailHolesForStrings,
+  tailHoleToEnd,
+  tailHoleWeb,
+  tailOtherCounts,
+  tailToHold,
+} from './rules/tail-holes.ts'
 import { wallBesideSlot, wallUnderSlot } from './rules/wall-slot.ts'
+import {
+  wiringGrounded,
+  wiringHeard,
+  wiringJack,
+  wiringKnobs,
+  wiringShorted,
+  wiringSilent,
+  wiringStrings,
+} from './rules/wiring.ts'
 
 export const RULES: readonly Rule[] = [
   handStated,
@@ -84,6 +99,7 @@ export const RULES: readonly Rule[] = [
   tailHoleToEnd,
   tailToHold,
   tailHolesForStrings,
+  tailOtherCounts,
   blankLength,
   headOnBlank,
   firstPost,
@@ -117,6 +133,13 @@ export const RULES: readonly Rule[] = [
   ...HARDWARE_RULES,
   balanceNearWall,
   headDrops,
+  wiringJack,
+  wiringGrounded,
+  wiringStrings,
+  wiringShorted,
+  wiringHeard,
+  wiringKnobs,
+  wiringSilent,
   lidClears,
   lidReach,
   hingeParallel,

@@ -146,6 +146,12 @@ export const LIMITS = {
     'More than this and what is laid out from an edge no longer meets what is laid out from the centreline. Common practice.',
   ),
   boxTwist: mm(1, 'Twist of the walls', 'More than this and a flat lid rocks on them. Common practice.'),
+  wiringHeard: {
+    value: 0.7,
+    unit: 'share',
+    label: 'Pickup heard at the jack',
+    why: 'Of the lowest note, with all knobs for it: 0.7 is 3 dB less. Common practice.',
+  } as Limit,
   ...LOAD_LIMITS,
 } satisfies Record<string, Limit>
 

@@ -38,7 +38,7 @@ const LINES: readonly string[] = [...ALONG_LINES, ...ACROSS_LINES]
 const STRUCTURE: readonly string[] = [
   ...FACES,
   ...['along', 'across', 'board', 'box', 'brace', 'hand', 'headstock', 'neck', 'nut', 'posts', 'side'],
-  ...['strings', 'tailpiece'],
+  ...['strings', 'tailpiece', 'wiring'],
 ]
 
 /** The name by which places and findings point at a thing. Names of lines and of the instrument's parts are taken. */

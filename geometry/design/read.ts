@@ -2,6 +2,7 @@
 import type { z } from 'zod'
 import { KINDS, kindOf } from '../kinds/kinds.ts'
 import { lidStuffNamed, woodNamed } from '../neck/named-woods.ts'
+import { terminalsOf } from '../wiring/terminals.ts'
 import { idPattern } from './place.ts'
 import { pieceFaults } from './read-pieces.ts'
 import { type Design, designSchema, VERSION } from './schema.ts'
@@ -84,6 +85,8 @@ function beyondSchema(design: Design): DesignReading {
         sentence: `The id "${thing.id}" is already that of things[${first}]; every thing needs its own.`,
       })
   })
+  faults.push(...woodFaults(design), ...wiringFaults(design))
+  faults.push(...pieceFaults(design), ...woodFaults(design))
   faults.push(...pieceFaults(design), ...woodFaults(design), ...kindFaults(design))
   return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
 }
@@ -122,6 +125,41 @@ function woodFaults({ woods, neck, board, brace, box, balance }: Design): Fault[
     ['balance.walls', balance.walls],
   ] as const)
     if (!lidStuffNamed(name, woods)) faults.push(unknown(path, name, ', or "plywood"'))
+  return faults
+}
+
+/** Every component has an id of its own, and every wire leads from one terminal that is there to another. */
+function wiringFaults({ wiring }: Design): Fault[] {
+  const terminals = new Set<string>()
+  const ids = new Set<string>()
+  const faults: Fault[] = []
+  wiring.components.forEach((one, index) => {
+    if (ids.has(one.id))
+      faults.push({
+        path: `wiring.components[${index}].id`,
+        sentence: `The id "${one.id}" is already that of another component; every one needs its own.`,
+      })
+    ids.add(one.id)
+    for (const terminal of terminalsOf(one)) terminals.add(`${one.id}.${terminal}`)
+  })
+  wiring.wires.forEach((wire, index) => {
+    for (const end of ['from', 'to'] as const) {
+      if (terminals.has(wire[end])) continue
+      const component = wiring.components.find(({ id }) => id === wire[end].split('.')[0])
+      const would = component
+        ? `${component.id} has ${terminalsOf(component).join(', ')}`
+        : 'no component is called so'
+      faults.push({
+        path: `wiring.wires[${index}].${end}`,
+        sentence: `Read ${show(wire[end])}; there is no such terminal: ${would}.`,
+      })
+    }
+    if (wire.from === wire.to)
+      faults.push({
+        path: `wiring.wires[${index}].to`,
+        sentence: `Read ${show(wire.to)}; this wire begins and ends at one terminal. Name another, or leave it out.`,
+      })
+  })
   return faults
 }
 

@@ -4,6 +4,7 @@
  * what is usual. `sample-boxes/README.md` is made from this file.
  */
 import { z } from 'zod'
+import { DRILL_SETS } from '../schedule/stock-drills.ts'
 import { meta, oneOf, words } from './fields.ts'
 import { LIMITS } from './limits.ts'
 import { balance } from './sections/balance.ts'
@@ -19,6 +20,7 @@ import { record } from './sections/record.ts'
 import { stringing } from './sections/stringing.ts'
 import { thing } from './sections/things.ts'
 import { rule, tolerances } from './sections/tolerances.ts'
+import { wiring } from './sections/wiring.ts'
 import { ownWood } from './sections/woods.ts'
 
 export const VERSION = 1
@@ -70,6 +72,10 @@ export const designSchema = z.strictObject({
     help: 'The hand that plucks. A left-handed build is the mirror image; every sheet says which it is.',
   }),
   units,
+  drills: oneOf(DRILL_SETS, 'by the unit', {
+    label: 'Drills at hand',
+    help: 'The set that the schedule names drills from: fractions of an inch on an inch rule and millimetres else, or one you state.',
+  }),
   rule,
   box,
   scale,
@@ -86,6 +92,7 @@ export const designSchema = z.strictObject({
   balance,
   artwork,
   things: z.array(thing).max(10000).default([]),
+  wiring,
   measures: z
     .array(measured)
     .max(500)

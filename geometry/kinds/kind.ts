@@ -108,6 +108,8 @@ export interface Kind<F extends z.ZodRawShape = z.ZodRawShape, P = z.output<z.Zo
   readonly gapLimit: 'betweenOpenings' | 'screwToOpening'
   /** Width across the strings in which it hears them, if it hears them at all. */
   activeWidth?(fields: P): number | null
+  /** Length along the strings that it hears, where that is stated; a point where it is not. */
+  heardLength?(fields: P): number
   /** How far a head stands out of the face that is meant to lie flush; 0 where it is let in. */
   proud?(fields: P): number
   /** How it is held by a nut, if it is. */

@@ -54,6 +54,11 @@ const fields = {
     help: 'Width across the strings in which it hears them; over three strings 20–25 mm, four 28–33 mm and six 48–52 mm are common practice.',
     when: { shape: ['rectangular', 'round', 'rod'] },
   }),
+  heardLength: length(0, 0, 80, {
+    label: 'Heard along the strings',
+    help: 'Length of string over which it hears; a coil of one row of poles hears some 10 to 25 mm (common practice). 0 takes it as a point.',
+    when: { shape: ['rectangular', 'round', 'rod'] },
+  }),
 }
 
 type Pickup = {
@@ -108,6 +113,7 @@ export const pickup = defineKind({
   edgeLimit: 'openingToEdge',
   gapLimit: 'betweenOpenings',
   activeWidth: (it) => (under(it) ? null : it.activeWidth),
+  heardLength: (it) => it.heardLength,
   size: (it) =>
     it.shape === 'round' || under(it)
       ? { along: it.diameter, across: it.diameter }

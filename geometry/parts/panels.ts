@@ -119,7 +119,9 @@ function structure(layout: Layout, panel: Panel): Operation[] {
   return [
     datum({ x: 0, y: minY }, { x: 0, y: maxY }, 'Centreline'),
     ...neckSlot(layout, panel),
-    ...(panel.face === 'tail-end-wall' ? tailHoles(layout, 'the tail-end wall', panel) : []),
+    ...(panel.face === 'tail-end-wall'
+      ? [...tailHoles(layout, 'the tail-end wall', panel), ...groundHole(layout)]
+      : []),
   ]
 }
 
@@ -214,6 +216,18 @@ function neckSlot(layout: Layout, panel: Panel): Operation[] {
   const height = Math.max(layout.real ? slot.depth + slot.wallLeftBelow : -panel.bounds.minY, SHORTEST_LINE)
   const depth = slot.depth >= height ? height + RUN_OUT : slot.depth
   return [cut(rectangle(-slot.width / 2, -depth, slot.width / 2, RUN_OUT), 'Neck slot')]
+}
+
+/** Wood beside the neck slot before a hole for the ground wire, and how far down it lies. Common practice, no source. */
+const BESIDE_SLOT = 8
+const BELOW_EDGE = 12
+
+/** The way of the wire that grounds the strings, on the treble side of the neck. */
+function groundHole({ design }: Layout): Operation[] {
+  const { groundHole: diameter } = design.tailpiece
+  if (diameter <= 0) return []
+  const x = (design.neck.width + design.neck.slotPlay + diameter) / 2 + BESIDE_SLOT
+  return [drill({ x, y: -BELOW_EDGE }, diameter, 'Ground wire')]
 }
 
 /** Holes for the strings, where they go through this face. */

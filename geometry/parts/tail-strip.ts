@@ -4,7 +4,7 @@
  */
 import { type Point, rectangle } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
-import { holesServing } from '../strings/spacing.ts'
+import { countsOf, holesFor } from '../strings/tail-row.ts'
 import { datum, drill, note } from './operations.ts'
 import type { Note, Part } from './part.ts'
 import { flipContour, flipOperation } from './sheet-frame.ts'
@@ -37,7 +37,7 @@ export function tailStrip(layout: Layout): Part {
   const centres: Point[] = layout.tailHoles.map(({ y }) => ({ x: y, y: sign * tailpiece.fromEdge }))
   const operations = [
     ...centres.map((centre) => drill(centre, tailpiece.diameter, 'String hole')),
-    ...counts.flatMap((count, row) => served(centres, count, sign * (below + ROW * (row + 1)), sign)),
+    ...counts.flatMap((count, row) => served(layout, centres, count, sign * (below + ROW * (row + 1)), sign)),
     datum({ x: 0, y: 0 }, { x: 0, y: sign * tailpiece.fromEdge }, 'Centreline'),
     datum(
       { x: -half, y: sign * tailpiece.fromEdge },
@@ -59,7 +59,9 @@ export function tailStrip(layout: Layout): Part {
 }
 
 /** The counts of strings worth naming: the design's own, then those below it that the row serves as well. */
-function countsShown({ strings, tailHoles }: Layout): number[] {
+function countsShown({ strings, tailHoles, design }: Layout): number[] {
+  const stated = countsOf(design)
+  if (stated.length > 1) return stated
   const most = Math.min(Math.max(strings.length, 1), tailHoles.length)
   return Array.from({ length: Math.min(MOST_COUNTS, most) }, (_, index) => most - index).filter(
     (count) => count > 1 || most === 1,
@@ -67,8 +69,8 @@ function countsShown({ strings, tailHoles }: Layout): number[] {
 }
 
 /** The figure of a count under each hole that serves it, all of one count in one row. */
-function served(centres: readonly Point[], count: number, y: number, sign: 1 | -1): Note[] {
-  return holesServing(centres.length, count).flatMap((hole) => {
+function served(layout: Layout, centres: readonly Point[], count: number, y: number, sign: 1 | -1): Note[] {
+  return holesFor(layout.design, count).flatMap((hole) => {
     const centre = hole === undefined ? undefined : centres[hole]
     if (!centre) return []
     const text = String(count)

@@ -7,7 +7,8 @@ import { postsFor, postsOf } from '../neck/headstock.ts'
 import { halfWidthAt, neckAt } from '../neck/neck.ts'
 import { bounds, type Contour, move, type Point, turn } from '../plane/index.ts'
 import { fretsOf } from '../scale/frets.ts'
-import { gaugesFor, holeCentres, holesServing, stringCentres } from '../strings/spacing.ts'
+import { gaugesFor, stringCentres } from '../strings/spacing.ts'
+import { holesFor, tailRow } from '../strings/tail-row.ts'
 import type { BoardLayout, BoxLayout, FretLine, Layout, NeckLayout, Placed, StringLine } from './layout.ts'
 import { Places } from './places.ts'
 import { planExtents, realSurroundings } from './real-surroundings.ts'
@@ -152,7 +153,7 @@ function tailHolesOf(design: Design, box: BoxLayout, neck: NeckLayout, lidEnd: n
     'the tail-end wall': { x: box.x1, z: box.wallTop - tailpiece.fromEdge },
     'the lid': { x: lidEnd - tailpiece.fromEdge, z: 0 },
   }[tailpiece.at]
-  return holeCentres(tailpiece.holes, tailpiece.span).map((y) => ({ ...at, y }))
+  return tailRow(design).map((y) => ({ ...at, y }))
 }
 
 function stringLines(
@@ -166,7 +167,7 @@ function stringLines(
   const gauges = gaugesFor(strings.gauges, strings.count)
   const atNut = stringCentres(strings.count, strings.spanAtNut, strings.spacing, gauges)
   const atSaddle = stringCentres(strings.count, strings.spanAtSaddle, strings.spacing, gauges)
-  const serving = holesServing(tailHoles.length, strings.count)
+  const serving = holesFor(design, strings.count)
   const winding = postsFor(posts, strings.count)
   return gauges.map((gauge, index) => {
     const yAtNut = atNut[index] ?? 0

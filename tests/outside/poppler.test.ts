@@ -10,7 +10,7 @@ import {
   STANDARD_SETUP,
 } from '../../exporters/index.ts'
 import { joinMarks } from '../../exporters/pdf/joins.ts'
-import { type Part, partsOf, rectangle, solve } from '../../geometry/index.ts'
+import { line, type Part, partsOf, rectangle, solve } from '../../geometry/index.ts'
 import { needPoppler } from '../support/outsideTools.ts'
 import { boxesOf, darkRuns, fontsOf, type GreyPicture, pageOf, wordsOf } from '../support/readPdf.ts'
 import { allParts, hostile, lid, neck } from '../support/sampleParts.ts'
@@ -218,6 +218,45 @@ describe('measured in its pictures', () => {
     const to = lineNear(end.picture, 'row', end.y, end.x)
     expect(Math.abs((to + shift - from) * PIXEL - 900)).toBeLessThan(0.1)
   })
+})
+
+test('a board on six sheets: marks of every seam meet, along and across, to a pixel', async () => {
+  const board: Part = {
+    ...lid,
+    outline: rectangle(0, 0, 600, 400),
+    operations: [
+      { kind: 'mark', contour: line({ x: 5, y: 5 }, { x: 595, y: 395 }), of: 'Slant' },
+      { kind: 'mark', contour: line({ x: 5, y: 395 }, { x: 595, y: 5 }), of: 'Slant' },
+    ],
+  }
+  const { plan, made } = await printed([board], { way: 'lying' })
+  const sheets = plan.parts[0] as (typeof plan.parts)[0]
+  expect([sheets.rows.length, sheets.columns.length]).toEqual([3, 3])
+  const { window } = sheets.frame
+  const pictures = sheets.tiles.map((_, index) => pageOf(made.bytes, index + 1, 300))
+  const dot = 25.4 / 300
+  for (const mark of joinMarks(sheets, plan.setup.overlap)) {
+    /** Where the mark is on each sheet that shows it, less where that sheet's own paper has it. */
+    const offs = sheets.tiles.flatMap(({ shown }, index) => {
+      const { x, y } = mark.centre
+      if (x < shown.minX || x > shown.maxX || y < shown.minY || y > shown.maxY) return []
+      const picture = pictures[index] as GreyPicture
+      const at = {
+        x: (window.minX + x - shown.minX) / dot - 0.5,
+        y: picture.height - (window.minY + y - shown.minY) / dot - 0.5,
+      }
+      const away = 2.6 / dot
+      return [
+        {
+          x: lineNear(picture, 'row', at.y + away, at.x, 5) - at.x,
+          y: lineNear(picture, 'column', at.x + away, at.y, 5) - at.y,
+        },
+      ]
+    })
+    expect(offs, mark.name).toHaveLength(2)
+    for (const off of offs)
+      expect(Math.max(Math.abs(off.x), Math.abs(off.y)), mark.name).toBeLessThanOrEqual(1)
+  }
 })
 
 test('every sample on A4 and Letter, with the same bytes each time', async () => {

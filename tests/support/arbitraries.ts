@@ -7,6 +7,7 @@
 import fc, { type Arbitrary } from 'fast-check'
 import { ACROSS_LINES, ALONG_LINES } from '../../geometry/design/place.ts'
 import {
+  CIRCUITS,
   type Design,
   type Field,
   fieldsOf,
@@ -16,6 +17,7 @@ import {
   type KindName,
   kindOf,
   lidStuffNames,
+  presetWiring,
   RULES,
   ratioOf,
   sections,
@@ -155,7 +157,7 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
         double(0.2, 2).map((gauge) => ({ gauge })),
         { maxLength: 4 },
       )
-    case 'list of measures':
+    case 'list of built measures':
       return fc.array(
         fc.record({
           what: words(120),
@@ -165,6 +167,10 @@ export function arbitraryField(field: Field, ids: readonly string[], mood: Mood)
         }),
         { maxLength: 4 },
       )
+    // Wires lead to components: `wiring` below draws both together.
+    case 'list of components':
+    case 'list of wires':
+      return fc.constant([])
     case 'list of solids':
       return listOf('box.inside', 'piece', mood)
     case 'list of dates':
@@ -295,6 +301,15 @@ const overruled = fc.dictionary(fc.constantFrom(...RULES.map((rule) => `${rule.n
   maxKeys: 2,
 })
 
+/** A usual circuit with some of its wires, as left by somebody in the middle of it; most designs have none. */
+const wiring: Arbitrary<object> = fc.oneof(
+  { weight: 4, arbitrary: fc.constant({}) },
+  fc
+    .constantFrom(...CIRCUITS)
+    .map((name) => presetWiring(name, designOf()))
+    .chain((circuit) => fc.subarray([...circuit.wires]).map((wires) => ({ ...circuit, wires }))),
+)
+
 const design = (mood: Mood): Arbitrary<Design> =>
   fc
     .tuple(
@@ -307,6 +322,7 @@ const design = (mood: Mood): Arbitrary<Design> =>
         artwork: listOf('artwork', 'art', mood),
       }),
       ...sections().map((section) => {
+        if (section === 'wiring') return wiring.map((fields) => ({ wiring: fields }))
         const share = section === 'limits' ? 5 : mood === 'tame' ? 20 : 40
         const all = fieldsOf(section)
         const measured = all.filter(({ name }) => name.startsWith('survey.'))

@@ -2,7 +2,15 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { deflateSync } from 'node:zlib'
-import { cmapOf, fileOf, onlyOutlines, outlinesBySign, tablesOf } from '../../exporters/pdf/font/sfnt.ts'
+import {
+  cmapOf,
+  fileOf,
+  onlyOutlines,
+  outlinesBySign,
+  renumbered,
+  tablesOf,
+  withComponents,
+} from '../../exporters/pdf/font/sfnt.ts'
 
 /**
  * First and last code points of what is kept: the scripts whose letters stand one after another as they are, and
@@ -49,7 +57,10 @@ export function keptFont(): Uint8Array {
       if (outline !== undefined && outline !== 0) kept.set(sign, outline)
     }
   }
-  return fileOf(new Map([...onlyOutlines(tables, kept.values()), ['cmap', cmapOf(kept)]]))
+  const only = onlyOutlines(tables, kept.values())
+  const { tables: compact, numbers } = renumbered(only, withComponents(only, kept.values()))
+  const cmap = cmapOf(new Map([...kept].map(([sign, outline]) => [sign, numbers.get(outline) ?? 0])))
+  return fileOf(new Map([...compact, ['cmap', cmap]]))
 }
 
 /** The text of the module that holds the font, deflated, in base 64. */

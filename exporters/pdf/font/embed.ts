@@ -3,8 +3,7 @@
  * the document uses embedded (ISO 32000-1, 9.7.4 and 9.9) and a table back to signs, so that words on a sheet
  * can be searched and read aloud (9.10.3).
  */
-import type { PDFContext, PDFRef } from '@cantoo/pdf-lib'
-import type { PdfLibrary } from '../library.ts'
+import { type PDFContext, type PDFRef, PDFString } from '../library.ts'
 import { fileOf, onlyOutlines, table } from './sfnt.ts'
 import type { Typeface } from './typeface.ts'
 
@@ -49,14 +48,13 @@ function toUnicode(signs: ReadonlyMap<number, string>): string {
  * @returns the reference by which pages name the font
  */
 export function embedTypeface(
-  library: PdfLibrary,
   context: PDFContext,
   typeface: Typeface,
   used: ReadonlyMap<number, string>,
 ): PDFRef {
   const sorted = new Map([...used].sort(([a], [b]) => a - b))
   const file = fileOf(onlyOutlines(typeface.tables, sorted.keys()))
-  const program = context.register(context.flateStream(file, { Length1: file.length }))
+  const program = context.register(context.stream(file, { Length1: file.length }))
   const head = table(typeface.tables, 'head')
   const hhea = table(typeface.tables, 'hhea')
   const short = (bytes: Uint8Array, at: number) =>
@@ -85,8 +83,8 @@ export function embedTypeface(
       Subtype: 'CIDFontType2',
       BaseFont: NAME,
       CIDSystemInfo: context.obj({
-        Registry: library.PDFString.of('Adobe'),
-        Ordering: library.PDFString.of('Identity'),
+        Registry: PDFString.of('Adobe'),
+        Ordering: PDFString.of('Identity'),
         Supplement: 0,
       }),
       FontDescriptor: descriptor,
@@ -102,7 +100,7 @@ export function embedTypeface(
       BaseFont: NAME,
       Encoding: 'Identity-H',
       DescendantFonts: [descendant],
-      ToUnicode: context.register(context.flateStream(toUnicode(sorted))),
+      ToUnicode: context.register(context.stream(toUnicode(sorted))),
     }),
   )
 }

@@ -127,16 +127,7 @@ export function onlyOutlines(tables: Tables, wanted: Iterable<number>): Tables {
   const offsets = offsetsOf(tables)
   const glyf = table(tables, 'glyf')
   const outlineOf = (glyph: number) => glyf.subarray(offsets[glyph] ?? 0, offsets[glyph + 1] ?? 0)
-  const kept = new Set<number>()
-  const keep = (glyph: number): void => {
-    if (kept.has(glyph)) return
-    kept.add(glyph)
-    const outline = outlineOf(glyph)
-    if (outline.length === 0 || view(outline).getInt16(0) >= 0) return
-    eachComponent(outline, (at) => keep(view(outline).getUint16(at + 2)))
-  }
-  keep(0)
-  for (const glyph of wanted) keep(glyph)
+  const kept = withComponents(tables, wanted)
   const count = offsets.length - 1
   const outlines = Array.from({ length: count }, (_, glyph) =>
     kept.has(glyph) ? withoutInstructions(outlineOf(glyph)) : new Uint8Array(0),
@@ -166,6 +157,73 @@ export function onlyOutlines(tables: Tables, wanted: Iterable<number>): Tables {
     ['loca', loca],
     ['glyf', newGlyf],
   ])
+}
+
+/**
+ * The same font with its outlines numbered anew, without gaps, in the order of their old numbers.
+ *
+ * @param kept numbers of the outlines to keep; what they are composed of has to be among them
+ * @returns the tables, and new numbers by old ones
+ */
+export function renumbered(
+  tables: Tables,
+  kept: Iterable<number>,
+): { readonly tables: Tables; readonly numbers: ReadonlyMap<number, number> } {
+  const old = [...new Set([0, ...kept])].sort((a, b) => a - b)
+  const numbers = new Map(old.map((glyph, index) => [glyph, index]))
+  const offsets = offsetsOf(tables)
+  const glyf = table(tables, 'glyf')
+  const newGlyf = new Uint8Array(glyf.length)
+  const loca = new Uint8Array(4 * (old.length + 1))
+  const hmtx = new Uint8Array(4 * old.length)
+  let start = 0
+  for (const [index, glyph] of old.entries()) {
+    const outline = glyf.slice(offsets[glyph] ?? 0, offsets[glyph + 1] ?? 0)
+    if (outline.length > 0 && view(outline).getInt16(0) < 0) {
+      eachComponent(outline, (at) => {
+        const number = numbers.get(view(outline).getUint16(at + 2))
+        if (number === undefined)
+          throw new RangeError(`Outline ${glyph} is composed of one that is not kept.`)
+        view(outline).setUint16(at + 2, number)
+      })
+    }
+    view(loca).setUint32(4 * index, start)
+    newGlyf.set(outline, start)
+    start += outline.length
+    view(hmtx).setUint16(4 * index, advanceOf(tables, glyph))
+    // The left bearing repeats what the outline says itself: its least x.
+    if (outline.length > 0) view(hmtx).setInt16(4 * index + 2, view(outline).getInt16(2))
+  }
+  view(loca).setUint32(4 * old.length, start)
+  const maxp = table(tables, 'maxp').slice()
+  view(maxp).setUint16(4, old.length)
+  const hhea = table(tables, 'hhea').slice()
+  view(hhea).setUint16(34, old.length)
+  const changed: [string, Uint8Array][] = [
+    ['maxp', maxp],
+    ['hhea', hhea],
+    ['hmtx', hmtx],
+    ['loca', loca],
+    ['glyf', newGlyf.slice(0, start)],
+  ]
+  return { tables: new Map([...tables, ...changed]), numbers }
+}
+
+/** The numbers of some outlines and of all that they are composed of. */
+export function withComponents(tables: Tables, wanted: Iterable<number>): Set<number> {
+  const offsets = offsetsOf(tables)
+  const glyf = table(tables, 'glyf')
+  const kept = new Set<number>()
+  const keep = (glyph: number): void => {
+    if (kept.has(glyph)) return
+    kept.add(glyph)
+    const outline = glyf.subarray(offsets[glyph] ?? 0, offsets[glyph + 1] ?? 0)
+    if (outline.length === 0 || view(outline).getInt16(0) >= 0) return
+    eachComponent(outline, (at) => keep(view(outline).getUint16(at + 2)))
+  }
+  keep(0)
+  for (const glyph of wanted) keep(glyph)
+  return kept
 }
 
 /** The width of an outline's cell in units of the em: the last one measured holds for all behind it. */

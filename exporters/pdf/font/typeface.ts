@@ -13,6 +13,8 @@ export interface Writable {
 export class Typeface {
   readonly tables: Tables
   readonly #outlines: ReadonlyMap<number, number>
+  /** Widths in thousandths of the em, by the numbers of outlines; found when first asked for. */
+  readonly #widths = new Map<number, number>()
   readonly #units: number
 
   constructor(file: Uint8Array) {
@@ -57,23 +59,26 @@ export class Typeface {
 
   /** Width of an outline's cell in thousandths of the em, as a PDF counts it. */
   thousandths(outline: number): number {
-    return (advanceOf(this.tables, outline) * 1000) / this.#units
+    let width = this.#widths.get(outline)
+    if (width === undefined) {
+      width = (advanceOf(this.tables, outline) * 1000) / this.#units
+      this.#widths.set(outline, width)
+    }
+    return width
   }
 
   /** Width of a line, mm, at a size (the em) in mm. */
   width(line: string, size: number): number {
-    return this.outlinesOf(line).reduce((sum, outline) => sum + (this.thousandths(outline) * size) / 1000, 0)
+    let sum = 0
+    for (const outline of this.outlinesOf(line)) sum += this.thousandths(outline)
+    return (sum * size) / 1000
   }
 }
 
-/** By the library, not by the platform's streams: a command line would load half a browser for those. */
-const inflated = (): Uint8Array =>
-  unzlibSync(Uint8Array.from(atob(FONT_DATA), (letter) => letter.charCodeAt(0)))
-
-let opened: Promise<Typeface> | undefined
+let opened: Typeface | undefined
 
 /** The typeface, unpacked once. */
-export function openTypeface(): Promise<Typeface> {
-  opened ??= Promise.resolve().then(() => new Typeface(inflated()))
+export function openTypeface(): Typeface {
+  opened ??= new Typeface(unzlibSync(Uint8Array.from(atob(FONT_DATA), (letter) => letter.charCodeAt(0))))
   return opened
 }

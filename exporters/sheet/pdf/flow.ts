@@ -1,9 +1,9 @@
 /** A text that flows over pages: what is drawn asks for room, and gets a new page where there is none. */
 import type { Point } from '../../../geometry/index.ts'
+import { type PaperSize, POINTS } from '../../pdf/bind.ts'
 import { FAINT, INK, Ink } from '../../pdf/ink.ts'
 import type { Wording } from '../../pdf/words.ts'
 import { plainLine } from '../../words/plain.ts'
-import { type PaperSize, POINTS } from './bind.ts'
 
 /** White edge, mm: more than any usual printer leaves. */
 const EDGE = 15

@@ -1,13 +1,12 @@
 /** The build sheet and the label as PDF, from the same data as their HTML and SVG. */
 import type { Design } from '../../../geometry/index.ts'
 import { labelPicture } from '../../label/label.ts'
+import { bind, POINTS } from '../../pdf/bind.ts'
 import { openTypeface } from '../../pdf/font/typeface.ts'
 import { Ink } from '../../pdf/ink.ts'
-import { pdfLibrary } from '../../pdf/library.ts'
 import { type PaperName, paperNamed } from '../../pdf/papers.ts'
 import { Wording } from '../../pdf/words.ts'
 import type { Block, Sheet, Step } from '../model.ts'
-import { bindPages, POINTS } from './bind.ts'
 import { drawPicture } from './draw-picture.ts'
 import { drawTable } from './draw-table.ts'
 import { Flow, LEADING } from './flow.ts'
@@ -26,7 +25,7 @@ export interface MadeSheet {
  * Example: `const { bytes } = await writeSheetPdf(buildSheet(design), 'a4')`.
  */
 export async function writeSheetPdf(sheet: Sheet, paper: PaperName): Promise<MadeSheet> {
-  const [library, typeface] = await Promise.all([pdfLibrary(), openTypeface()])
+  const typeface = openTypeface()
   const wording = new Wording(typeface)
   const size = paperNamed(paper)
   const flow = new Flow(wording, size, `${sheet.title} · build sheet`)
@@ -45,13 +44,9 @@ export async function writeSheetPdf(sheet: Sheet, paper: PaperName): Promise<Mad
     SMALL,
     { faint: true },
   )
-  const bytes = await bindPages(library, {
-    title: `${wording.printable(sheet.title)}: build sheet`,
-    size,
-    contents: flow.finished(),
-    typeface,
-    used: flow.used,
-  })
+  const { width, height } = size
+  const pages = flow.finished().map((content) => ({ width, height, content }))
+  const bytes = await bind(pages, [], typeface, flow.used, `${wording.printable(sheet.title)}: build sheet`)
   return { bytes, cautions: wording.cautions }
 }
 
@@ -150,18 +145,14 @@ function drawStep(flow: Flow, { title, words, caution }: Step, number: number): 
 
 /** The label as a PDF page of just its size, so that nothing is scaled. */
 export async function writeLabelPdf(design: Design): Promise<MadeSheet> {
-  const [library, typeface] = await Promise.all([pdfLibrary(), openTypeface()])
+  const typeface = openTypeface()
   const wording = new Wording(typeface)
   const picture = labelPicture(design)
   const used = new Map<number, string>()
   const page = new Ink(typeface, used)
   page.within({ scale: { x: POINTS, y: POINTS } }, () => drawPicture(page, wording, picture, { x: 0, y: 0 }))
-  const bytes = await bindPages(library, {
-    title: wording.printable(picture.title),
-    size: picture,
-    contents: [page.content],
-    typeface,
-    used,
-  })
+  const { width, height } = picture
+  const pages = [{ width, height, content: page.content }]
+  const bytes = await bind(pages, [], typeface, used, wording.printable(picture.title))
   return { bytes, cautions: wording.cautions }
 }

@@ -1,6 +1,8 @@
 import { endsOf, sidesAt } from '../../box/outlines.ts'
 import type { Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
+import { tailPathsOf } from '../../strings/tail-paths.ts'
+import { countsOf } from '../../strings/tail-row.ts'
 import { gradeLeast, type Rule, type Where } from '../finding.ts'
 
 export const tailHoleWeb: Rule = {
@@ -10,7 +12,7 @@ export const tailHoleWeb: Rule = {
   wants: 'least',
   limits: ['tailHoleWeb'],
   *measure(layout, limit) {
-    const [first, second] = layout.tailHoles
+    const [first, second] = nearestPair(layout)
     if (!first || !second) return
     const { diameter } = layout.design.tailpiece
     const measured = second.y - first.y - diameter
@@ -35,6 +37,16 @@ export const tailHoleWeb: Rule = {
       ? `${left}.`
       : `${left}; one hole’s width and ${say.length(limit ?? 0)} at least keep the row whole.`
   },
+}
+
+/** The two neighbours with the least wood between them. */
+function nearestPair({ tailHoles }: Layout): Layout['tailHoles'] {
+  let [first, second] = [tailHoles[0], tailHoles[1]]
+  for (let index = 2; index < tailHoles.length; index++) {
+    const [a, b] = [tailHoles[index - 1], tailHoles[index]]
+    if (a && b && first && second && b.y - a.y < second.y - first.y - 1e-9) [first, second] = [a, b]
+  }
+  return first && second ? [first, second] : []
 }
 
 export const tailHoleToEnd: Rule = {
@@ -185,5 +197,46 @@ export const tailHolesForStrings: Rule = {
     return grade === 'clear'
       ? `${measured} holes hold ${limit} ${limit === 1 ? 'string' : 'strings'}.`
       : `There are ${limit} strings and only ${measured} ${measured === 1 ? 'hole' : 'holes'} to hold them. Add holes to the row.`
+  },
+}
+
+/** The holes serve other counts of strings as well: so must the way from saddle to hole. */
+export const tailOtherCounts: Rule = {
+  name: 'tail-other-counts',
+  title: 'Sideways angle with another count of strings',
+  unit: 'degrees',
+  wants: 'most',
+  limits: ['sideAngleAtSaddle'],
+  *measure(layout, limit) {
+    const { alsoFor, andFor } = layout.design.tailpiece
+    if (alsoFor + andFor === 0) return
+    const wanted = limit('sideAngleAtSaddle')
+    const own = layout.design.strings.count
+    for (const count of countsOf(layout.design)) {
+      if (count === own) continue
+      const paths = tailPathsOf(layout).filter((one) => one.count === count)
+      const worst = paths.reduce((most, one) =>
+        (one.sideways ?? Number.POSITIVE_INFINITY) > (most.sideways ?? Number.POSITIVE_INFINITY) ? one : most,
+      )
+      const hole = worst.hole === null ? undefined : layout.tailHoles[worst.hole]
+      const measured = ((worst.sideways ?? Math.PI / 2) * 180) / Math.PI
+      const from = { x: layout.saddle.x, y: worst.ySaddle }
+      yield {
+        about: ['tailpiece', `${count} strings`],
+        measured,
+        limit: wanted,
+        grade: worst.sideways === null ? 'stop' : measured > wanted + 1e-9 ? 'care' : 'clear',
+        where: { view: 'plan', from, to: hole ?? from },
+        data: { count, string: worst.string, holes: layout.tailHoles.length },
+      }
+    }
+  },
+  words({ measured, limit, grade, data }, say) {
+    if (grade === 'stop')
+      return `With ${data?.count} strings the row of ${data?.holes} has no hole for string ${data?.string}; it would have to turn ${say.angle(measured ?? 0)}. Add holes, or a hole for each count.`
+    const turns = `With ${data?.count} strings, string ${data?.string} turns ${say.angle(measured ?? 0)} sideways over the saddle`
+    return grade === 'clear'
+      ? `${turns}, the most of all.`
+      : `${turns}; up to ${say.angle(limit ?? 0)} is usual. More holes in the row, or a hole for each count, bring it straighter.`
   },
 }

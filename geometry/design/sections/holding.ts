@@ -40,6 +40,20 @@ export const tailpiece = z
     holes: count(3, 1, 24, {
       label: 'Holes',
       help: 'Holes in one row; more than strings serve several counts, as five serve four and three.',
+      when: { row: ['equal holes'] },
+    }),
+    row: oneOf(['equal holes', 'for each count'], 'equal holes', {
+      label: 'The row has',
+      help: 'Equal holes, from which every count takes what lies best; or a hole for every string of each count, shared where two would leave too little wood.',
+    }),
+    alsoFor: count(0, 0, 12, {
+      label: 'Also for',
+      help: 'Another count of strings that the same holes must serve, as 3 beside 4; 0 for none.',
+    }),
+    andFor: count(0, 0, 12, { label: 'And for', help: 'A third count; 0 for none.' }),
+    groundHole: length(0, 0, 10, {
+      label: 'Ground wire hole',
+      help: 'Diameter of a hole through the tail-end wall beside the neck for the wire that grounds the strings, 3 mm and a grommet is usual (common practice); 0 for none.',
     }),
     span: length(26, 0, 300, {
       label: 'Outer holes',

@@ -34,7 +34,7 @@ export const record = z
       .max(500)
       .default([])
       .meta(
-        meta('list of measures', {
+        meta('list of built measures', {
           label: 'As built',
           help: 'Measures of the finished instrument, each beside what was planned.',
         }),

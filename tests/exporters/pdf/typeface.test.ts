@@ -19,8 +19,7 @@ test('every letter kept is as wide as in the whole font', async () => {
   const kept = outlinesBySign(tables)
   expect(kept.size).toBeGreaterThan(1200)
   for (const [sign, outline] of kept) {
-    expect(wholeSigns.get(sign)).toBe(outline)
-    expect(advanceOf(tables, outline)).toBe(advanceOf(whole, outline))
+    expect(advanceOf(tables, outline)).toBe(advanceOf(whole, wholeSigns.get(sign) ?? -1))
   }
 })
 

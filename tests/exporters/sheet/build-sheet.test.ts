@@ -47,10 +47,19 @@ describe.each(samples().map(({ name, design }) => ({ name, design })))('$name', 
   })
 
   it('lists every hole that is drilled and every thing that stands on a face', () => {
-    const drills = report.parts
-      .filter(({ id }) => id !== 'tail-strip')
+    const schedule = tableOf(design, 'schedule')
+    expect(schedule.column('No.').map(Number)).toEqual(report.schedule.map((one) => one.order))
+    const drilled = report.parts
+      .filter(({ id }) => !/tail-strip|-side$/.test(id))
       .reduce((sum, one) => sum + (one.operations.drill ?? 0), 0)
-    expect(tableOf(design, 'drills').rows).toHaveLength(drills)
+    expect(schedule.column('Work').filter((work) => work === 'drill')).toHaveLength(drilled)
+    const measured = report.schedule.filter((one) => one.work !== 'saw slots')
+    expect(
+      schedule
+        .column('From the edge (mm)')
+        .filter((one) => one !== 'see Frets')
+        .map(Number),
+    ).toEqual(measured.map((one) => one.edge.distance))
     if (report.things.length > 0)
       expect(tableOf(design, 'places').column('From the edge (mm)').map(Number)).toEqual(
         report.things.map((one) => one.fromEdge),

@@ -113,6 +113,7 @@ describe('the catalogue of fields', () => {
       'title',
       'notes',
       'hand',
+      'drills',
       'artwork',
       'things',
       'measures',

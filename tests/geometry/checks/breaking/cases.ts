@@ -11,6 +11,7 @@ import { OPENINGS } from './openings.ts'
 import { SADDLE } from './saddle.ts'
 import { STRINGS } from './strings.ts'
 import { SURVEY } from './survey.ts'
+import { WIRING } from './wiring.ts'
 import { WOOD } from './wood.ts'
 
 export const CASES: Cases = {
@@ -26,4 +27,5 @@ export const CASES: Cases = {
   ...HARDWARE,
   ...CUTTING,
   ...SURVEY,
+  ...WIRING,
 }

@@ -62,6 +62,25 @@ export const ENDS: Cases = {
     holds: {},
     breaks: [{ what: 'a hole too few', design: { tailpiece: { holes: 2 } }, grade: 'stop', measured: 2 }],
   },
+  'tail-other-counts': {
+    holds: { tailpiece: { alsoFor: 2 } },
+    breaks: [
+      // Holes 40 over all; two strings 26 apart at the saddle and 24 at the nut, 635 before it. The holes lie 67.2 to
+      // the box's end and 14 behind the saddle: atan(7 / 81.2) less atan(1 / 635).
+      {
+        what: 'two strings in holes far apart',
+        design: { tailpiece: { alsoFor: 2, span: 40 } },
+        grade: 'care',
+        measured: ((Math.atan(7 / 81.2) - Math.atan(1 / 635)) * 180) / Math.PI,
+      },
+      {
+        what: 'too few holes for another count',
+        design: { tailpiece: { alsoFor: 5 } },
+        grade: 'stop',
+        measured: 90,
+      },
+    ],
+  },
   'blank-length': {
     holds: {},
     breaks: [
