@@ -8,7 +8,7 @@ import { join } from 'node:path'
 import { writeDxfSheet } from '../../exporters/index.ts'
 import { check, checkDesign, type Design, partsOf, readDesign, solve } from '../../geometry/index.ts'
 import { bareDxf, bareFile } from './bare-dxf.ts'
-import { lidByMakerjs } from './makerjs-lid.ts'
+import { holesByMakerjs, lidByMakerjs } from './makerjs-lid.ts'
 import { always, checksum, growth, onEachNew, ratio } from './measure.ts'
 import { started } from './started.ts'
 
@@ -40,6 +40,37 @@ function manyHoles(holes: number): Design {
   })
   if (!read.ok) throw new Error(`the bench's own design is wrong: ${read.faults[0]?.sentence}`)
   return read.design
+}
+
+/** A lid with a rosette of some two thousand holes, and one step of dragging it. */
+const rosetteLid = checked({
+  box: { length: 400, width: 260 },
+  things: [
+    {
+      kind: 'rosette',
+      id: 'rosette',
+      along: 140,
+      across: 70,
+      diameter: 110,
+      pattern: 'spiral',
+      hole: 1.2,
+      pitch: 2.2,
+    },
+    { kind: 'sound-hole', id: 'hole', along: 60, across: -60 },
+  ],
+})
+
+function checked(stated: object): Design {
+  const read = checkDesign({ format: 'lidwright', version: 1, hand: 'right', ...stated })
+  if (!read.ok) throw new Error(`the bench's own design is wrong: ${read.faults[0]?.sentence}`)
+  return read.design
+}
+
+function draggedRosette(step: number): Design {
+  const [first, ...others] = rosetteLid.things
+  return first
+    ? { ...rosetteLid, things: [{ ...first, along: 140 + (step % 100) / 10 }, ...others] }
+    : rosetteLid
 }
 
 let step = 0
@@ -88,6 +119,17 @@ for (const [what, work] of [
   )
   line(what, engine, 'at most 1', `${engine.ours.toFixed(3)} ms / ${engine.theirs.toFixed(3)} ms`)
 }
+const rosetteHoles = solve(rosetteLid).placed[0]?.openings ?? []
+const rosette = ratio(
+  onEachNew(() => draggedRosette(step++), derive),
+  always(() => holesByMakerjs(rosetteHoles)),
+)
+line(
+  `one step of dragging a rosette of ${rosetteHoles.length} / makerjs moving its holes`,
+  rosette,
+  'at most 1',
+  `${rosette.ours.toFixed(3)} ms / ${rosette.theirs.toFixed(3)} ms`,
+)
 const bare = bareFile(writeDxfSheet(parts, { title: design.title }))
 const dxf = ratio(
   onEachNew(

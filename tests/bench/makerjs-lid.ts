@@ -58,3 +58,10 @@ export function lidByMakerjs(part: Part): string {
   })
   return makerjs.exporter.toSVG({ models, units: makerjs.unitType.Millimeter })
 }
+
+/** So many round holes as a model, moved to where they stand: what any drawing library does in a drag. */
+export function holesByMakerjs(holes: readonly Contour[]): string {
+  const models = Object.fromEntries(holes.map((hole, index) => [`hole${index}`, modelOf(hole)]))
+  const model = makerjs.model.originate(makerjs.model.moveRelative({ models }, [1, 2]))
+  return String(Object.keys(model.models ?? {}).length)
+}

@@ -2,7 +2,7 @@
 import type { Bushing } from '../../kinds/kind.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, NOTHING_LEFT, ROUNDING, type Rule } from '../finding.ts'
-import { capital, type Say } from '../say.ts'
+import { capital } from '../say.ts'
 
 interface Mounted {
   readonly placed: Placed
@@ -63,7 +63,7 @@ export const threadThrough: Rule = {
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = say.thing(about[0] ?? '')
-    const passes = `${possessive(who, say)} thread is ${say.length(Number(data?.thread))} and the ${faceWord(data?.face)} is ${say.length(Number(data?.thickness))}`
+    const passes = `${possessive(who)} thread is ${say.length(Number(data?.thread))} and the ${faceWord(data?.face)} is ${say.length(Number(data?.thickness))}`
     if (grade === 'clear')
       return `${capital(passes)}: ${say.length(measured ?? 0)} stand out, and the nut wants ${say.length(limit ?? 0)}.`
     return `${capital(passes)}: bore ${say.length(Number(data?.wide))} wide, ${say.length(Number(data?.deep))} deep from ${data?.from}.`
@@ -73,7 +73,9 @@ export const threadThrough: Rule = {
 /** A bore wider than what goes into it by this. Common practice, no source. */
 const BORE_ROOM = 2
 
-const possessive = (who: string, _say: Say) => (who.endsWith('”') ? `${who.slice(0, -1)}’s”` : `the ${who}’s`)
+/** `“Out”’s`, or `the jack’s` where the builder gave it no name and its id is its kind's. */
+const possessive = (who: string): string =>
+  who.startsWith('“') ? `${who}’s` : `the ${who.replace(/^(.+) \1$/, '$1')}’s`
 
 export const boreWide: Rule = {
   name: 'bore-wide',
