@@ -85,9 +85,7 @@ function beyondSchema(design: Design): DesignReading {
         sentence: `The id "${thing.id}" is already that of things[${first}]; every thing needs its own.`,
       })
   })
-  faults.push(...woodFaults(design), ...wiringFaults(design))
-  faults.push(...pieceFaults(design), ...woodFaults(design))
-  faults.push(...pieceFaults(design), ...woodFaults(design), ...kindFaults(design))
+  faults.push(...pieceFaults(design), ...woodFaults(design), ...kindFaults(design), ...wiringFaults(design))
   return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
 }
 

@@ -221,11 +221,13 @@ function neckSlot(layout: Layout, panel: Panel): Operation[] {
 /** Wood beside the neck slot before a hole for the ground wire, and how far down it lies. Common practice, no source. */
 const BESIDE_SLOT = 8
 const BELOW_EDGE = 12
+/** Nobody bores a finer hole: under this none is meant. */
+const LEAST_HOLE = 0.2
 
 /** The way of the wire that grounds the strings, on the treble side of the neck. */
 function groundHole({ design }: Layout): Operation[] {
   const { groundHole: diameter } = design.tailpiece
-  if (diameter <= 0) return []
+  if (diameter < LEAST_HOLE) return []
   const x = (design.neck.width + design.neck.slotPlay + diameter) / 2 + BESIDE_SLOT
   return [drill({ x, y: -BELOW_EDGE }, diameter, 'Ground wire')]
 }

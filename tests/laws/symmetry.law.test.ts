@@ -57,7 +57,16 @@ describe('what must not matter', { timeout: PATIENCE }, () => {
       const names = new Map(
         design.things.map(({ id }, index) => [id as string, `z${design.things.length - index}-${index}`]),
       )
-      const renamed = { ...design, things: design.things.map((thing) => withNames(thing, names)) }
+      const { things, wiring } = design
+      const components = wiring.components.map((one) => ({
+        ...one,
+        thing: names.get(one.thing) ?? one.thing,
+      }))
+      const renamed = {
+        ...design,
+        things: things.map((thing) => withNames(thing, names)),
+        wiring: { ...wiring, components },
+      }
       return differences(check(solve(design)), check(solve(designOf(renamed))))
     })
   })

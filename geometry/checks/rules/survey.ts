@@ -106,7 +106,7 @@ export const surveyAgrees: Rule = {
       where: across(layout),
     }
   },
-  words({ grade }, say, layout) {
+  words({ grade, measured }, say, layout) {
     const result = resultOf(layout)
     if (!result?.ok) return ''
     const { disagreement, readings } = result.survey
@@ -115,16 +115,17 @@ export const surveyAgrees: Rule = {
       return `Sides and diagonals agree: no reading is off by more than ${say.fine(most)}.`
     }
     const slip = slipWords(layout, say)
-    if (!disagreement) return `The sides of the box differ too much.${slip}`
+    const apart = say.length(measured ?? 0)
+    if (!disagreement) return `The sides of the box differ by ${apart}.${slip}`
     const { suspects } = disagreement
     const first = suspects[0]
     const distances = [...new Set(suspects.map((one) => one.of))]
-    if (!first || slip) return `Sides and diagonals disagree.${slip}`
+    if (!first || slip) return `Sides and diagonals disagree by about ${apart}.${slip}`
     const off = `${say.length(Math.abs(first.excess))} too ${first.excess > 0 ? 'long' : 'short'}`
     if (suspects.length === 1)
       return `${capital(DISTANCE_NAMES[first.of])}, read as ${say.length(first.value)}, seems ${off} for the rest. Measure it again.`
     if (distances.length === 1)
-      return `The readings of ${DISTANCE_NAMES[first.of]} lie too far apart. Measure it again.`
+      return `The readings of ${DISTANCE_NAMES[first.of]} lie up to ${apart} off. Measure it again.`
     return `Sides and diagonals disagree by about ${say.length(Math.abs(first.excess))}, and it cannot be told which is off: ${listed(distances.map((one: Distance) => DISTANCE_NAMES[one]))}. Measure one of them again.`
   },
 }

@@ -12,8 +12,9 @@ function whereOf(layout: Layout, thing: string): Where {
   return { view: 'plan', from: at, to: at }
 }
 
-/** What a finding about a component is about: the thing where it is one, and the component's own id. */
-const about = (thing: string, id: string): string[] => (thing === '' || thing === id ? [id] : [thing, id])
+/** What a finding about a component is about: the thing where it is one, and the component by a name that no thing can bear. */
+const about = (thing: string, id: string): string[] =>
+  thing === '' ? [`component ${id}`] : [thing, `component ${id}`]
 
 export const wiringJack: Rule = {
   name: 'wiring-jack',
@@ -203,7 +204,7 @@ export const wiringSilent: Rule = {
       const one = layout.design.wiring.components.find(({ id }) => id === switchId)
       if (!one) continue
       yield {
-        about: [...about(one.thing, one.id), position],
+        about: [...about(one.thing, one.id), `position ${position}`],
         measured: 0,
         limit: 1,
         grade: 'note',
