@@ -40,7 +40,11 @@ const HereMenu = lazy(() => import('./frame/HereMenu.tsx').then((page) => ({ def
 /** Fetches the other places as soon as the first screen stands, so that none has to be waited for, nor a network. */
 function fetchPlaces(): void {
   // One that cannot be fetched now is asked for again when it is opened.
-  for (const fetchPlace of [...Object.values(later), () => import('./state/arrange.ts')])
+  for (const fetchPlace of [
+    ...Object.values(later),
+    () => import('./state/arrange.ts'),
+    () => import('./actions/nudge.ts'),
+  ])
     fetchPlace().catch(() => undefined)
 }
 

@@ -1,6 +1,5 @@
 /** Arrow keys move what is selected by one step of the user's rule; a held key is one entry of history. */
 import { change, type Layout, solve, stepOf, type Thing } from '../../geometry/index.ts'
-import { tellDistances } from '../canvas/distances.ts'
 import { facing } from '../canvas/frame.ts'
 import { clean, type Field, moveFields, saddleFields } from '../canvas/moving.ts'
 import { announce } from '../parts/Announcer.tsx'
@@ -114,7 +113,9 @@ export function turnBy(degrees: number): void {
 /** Says where it came to lie, once the key rests. */
 function tell(id: string): void {
   window.clearTimeout(telling)
-  telling = window.setTimeout(() => {
+  telling = window.setTimeout(async () => {
+    // Distances come with the drawing; the first screen does without.
+    const { tellDistances } = await import('../canvas/distances.ts')
     const layout = solve(useBench.getState().design)
     const placed = layout.placed.find((one) => one.thing.id === id)
     if (placed) announce(`${nameOf(id, layout)}: ${tellDistances(layout, placed)}`)

@@ -1,8 +1,9 @@
 /** Keys to actions. What is typed into a field stays with the field; what a dialog shows stays with the dialog. */
 import { isField } from '../canvas/is-field.ts'
+import { useBench } from '../state/index.ts'
 import { ACTIONS } from './actions.ts'
 import { useDialogs } from './dialogs.ts'
-import { type Arrow, finishNudge, nudge } from './nudge.ts'
+import type { Arrow } from './nudge.ts'
 
 /** `Ctrl+Shift+Z`, `F`, `?`: as the list of actions writes it. The command key of a Mac counts as Ctrl. */
 export function keyText(
@@ -22,9 +23,23 @@ export function listenForKeys(): () => void {
   const stop = new AbortController()
   const { signal } = stop
   window.addEventListener('keydown', onKeyDown, { signal })
-  window.addEventListener('keyup', (event) => ARROWS.has(event.key) && finishNudge(), { signal })
-  window.addEventListener('blur', finishNudge, { signal })
+  window.addEventListener('keyup', (event) => ARROWS.has(event.key) && endNudge(), { signal })
+  window.addEventListener('blur', endNudge, { signal })
   return () => stop.abort()
+}
+
+/** Moving by keys comes with the drawing; the first screen does without. Calls keep their order. */
+const nudging = () => import('./nudge.ts')
+
+const endNudge = () => void nudging().then(({ finishNudge }) => finishNudge())
+
+/** Is anything selected that arrow keys move? */
+function moves(): boolean {
+  const { selection, design } = useBench.getState()
+  if (selection === null) return false
+  return (
+    ['saddle', 'box', 'tailpiece'].includes(selection) || design.things.some(({ id }) => id === selection)
+  )
 }
 
 const isBeingTyped = (target: EventTarget | null): boolean =>
@@ -39,7 +54,9 @@ function onKeyDown(event: KeyboardEvent): void {
   const ofField = /^Ctrl\+(Shift\+)?[ZY]$/.test(text) && isBeingTyped(event.target)
   if (typing && (!command || ofField)) return
   if (ARROWS.has(event.key) && !command && !event.altKey) {
-    if (nudge(event.key as Arrow, event.shiftKey ? 10 : 1)) event.preventDefault()
+    if (!moves()) return
+    event.preventDefault()
+    void nudging().then(({ nudge }) => nudge(event.key as Arrow, event.shiftKey ? 10 : 1))
     return
   }
   const action = ACTIONS.find((one) => one.keys?.includes(text))

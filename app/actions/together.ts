@@ -16,7 +16,8 @@ import {
 } from '../state/index.ts'
 import type { Action } from './action.ts'
 import { openDialog } from './dialogs.ts'
-import { growBy, turnBy } from './nudge.ts'
+
+type Nudging = typeof import('./nudge.ts')
 
 const chosen = (): number => selectedThings().length
 const some = () => chosen() > 0
@@ -157,14 +158,29 @@ export const THING_ACTIONS: readonly Action[] = [
   ),
   ...(
     [
-      ['longer', 'Longer by a step of the rule', 'Alt+ArrowRight', () => growBy('along', 1)],
-      ['shorter', 'Shorter by a step of the rule', 'Alt+ArrowLeft', () => growBy('along', -1)],
-      ['wider', 'Wider by a step of the rule', 'Alt+ArrowUp', () => growBy('across', 1)],
-      ['narrower', 'Narrower by a step of the rule', 'Alt+ArrowDown', () => growBy('across', -1)],
-      ['turn-on', 'Turn by a degree', '.', () => turnBy(1)],
-      ['turn-back', 'Turn back by a degree', ',', () => turnBy(-1)],
-      ['turn-on-far', 'Turn by fifteen degrees', '>', () => turnBy(15)],
-      ['turn-back-far', 'Turn back by fifteen degrees', '<', () => turnBy(-15)],
+      [
+        'longer',
+        'Longer by a step of the rule',
+        'Alt+ArrowRight',
+        (nudge: Nudging) => nudge.growBy('along', 1),
+      ],
+      [
+        'shorter',
+        'Shorter by a step of the rule',
+        'Alt+ArrowLeft',
+        (nudge: Nudging) => nudge.growBy('along', -1),
+      ],
+      ['wider', 'Wider by a step of the rule', 'Alt+ArrowUp', (nudge: Nudging) => nudge.growBy('across', 1)],
+      [
+        'narrower',
+        'Narrower by a step of the rule',
+        'Alt+ArrowDown',
+        (nudge: Nudging) => nudge.growBy('across', -1),
+      ],
+      ['turn-on', 'Turn by a degree', '.', (nudge: Nudging) => nudge.turnBy(1)],
+      ['turn-back', 'Turn back by a degree', ',', (nudge: Nudging) => nudge.turnBy(-1)],
+      ['turn-on-far', 'Turn by fifteen degrees', '>', (nudge: Nudging) => nudge.turnBy(15)],
+      ['turn-back-far', 'Turn back by fifteen degrees', '<', (nudge: Nudging) => nudge.turnBy(-15)],
     ] as const
   ).map(
     ([id, title, key, run]): Action => ({
@@ -174,7 +190,7 @@ export const THING_ACTIONS: readonly Action[] = [
       keys: [key],
       hidden: true,
       enabled: () => chosen() === 1,
-      run,
+      run: async () => run(await import('./nudge.ts')),
     }),
   ),
 ]

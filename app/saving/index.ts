@@ -4,7 +4,7 @@ import { adopt, committed, onCommit, sayKeeping } from '../state/index.ts'
 import { claimsHere } from './claims.ts'
 import { idbStore } from './idb-store.ts'
 import { type Keeper, keeperOf } from './keeper.ts'
-import { type Version, versionsIn } from './versions.ts'
+import type { Version, Versions } from './versions.ts'
 
 export type { KeptDesign } from './keeper.ts'
 export type { Untouched } from './records.ts'
@@ -39,14 +39,20 @@ export const forgetKept = (record: string) => running().forget(record)
 /** Kept texts that this page could not open or must not alter, to be offered for download as they are. */
 export const untouchedFiles = () => running().untouched()
 
-const versions = versionsIn()
+let shelf: Promise<Versions> | null = null
+
+/** Fetched when versions are first asked for. */
+function versions(): Promise<Versions> {
+  shelf ??= import('./versions.ts').then(({ versionsIn }) => versionsIn())
+  return shelf
+}
 
 /** Versions of the design on the bench, kept under names; the newest first. */
 export async function versionsHere(): Promise<readonly Version[]> {
   // What was kept may still be on its way to the bench.
   await started
   const record = running().record()
-  return record === null ? [] : versions.of(record)
+  return record === null ? [] : (await versions()).of(record)
 }
 
 /** Keeps what lies on the bench under a name. Refused with the browser's error where it cannot be written. */
@@ -58,10 +64,10 @@ export async function keepVersion(name: string): Promise<Version> {
   await running().flush()
   const record = running().record()
   if (record === null) throw new Error('the design on the bench has no record')
-  return versions.keep(record, name, design, Date.now())
+  return (await versions()).keep(record, name, design, Date.now())
 }
 
-export const dropVersion = (version: Version): Promise<void> => versions.drop(version)
+export const dropVersion = async (version: Version): Promise<void> => (await versions()).drop(version)
 
 function running(): Keeper {
   if (!keeper) throw new Error('startKeeping() has to be called first')

@@ -31,6 +31,8 @@ async function nudge(times: number): Promise<void> {
     .first()
     .click()
   for (let step = 0; step < times; step++) await page.keyboard.press('ArrowRight')
+  // Said once the keys rest: by then all is entered.
+  await page.getByText(/^Treble hole: .* from the neck-end edge/).waitFor({ state: 'attached' })
 }
 
 test('the list of steps leads back to any of them, and forward again', async () => {
@@ -39,7 +41,7 @@ test('the list of steps leads back to any of them, and forward again', async () 
   const end = await savedDesign(page)
   await page.keyboard.press('h')
   const steps = page.getByRole('dialog').getByRole('region', { name: 'Steps' }).getByRole('button')
-  expect(await steps.filter({ hasText: 'Move Treble hole' }).count()).toBe(3)
+  await expect.poll(() => steps.filter({ hasText: 'Move Treble hole' }).count()).toBe(3)
   await steps.filter({ hasText: 'Open a file' }).click()
   await page.keyboard.press('Escape')
   expect(await savedDesign(page)).toEqual(start)

@@ -145,11 +145,13 @@ describe('several at once', () => {
         .first()
         .click(index === 0 ? {} : { modifiers: ['Control'] })
     await page.getByRole('button', { name: 'Line the centres up along the face' }).click()
+    await page.getByText('Line the centres up along the face: done.').waitFor({ state: 'attached' })
     const lined = await savedDesign(page)
     const lead = placed(lined, 'hole-treble').at.y
     expect(placed(lined, 'screw-1').at.y).toBeCloseTo(lead, 6)
     expect(placed(lined, 'screw-3').at.y).toBeCloseTo(lead, 6)
     await page.getByRole('button', { name: 'Space evenly along the face' }).click()
+    await page.getByText('Spaced evenly.').waitFor({ state: 'attached' })
     const spaced = await savedDesign(page)
     const [a, b, c] = ['screw-1', 'screw-3', 'hole-treble']
       .map((id) => placed(spaced, id))
@@ -162,6 +164,7 @@ describe('several at once', () => {
   test('what is locked stays, whatever is dragged or nudged, until it is let go', async () => {
     await press('hole-treble')
     await page.keyboard.press('l')
+    await page.getByText('Treble hole locked').waitFor()
     const locked = await savedDesign(page)
     expect(field(locked, 'hole-treble', 'locked')).toBe(true)
     await page.keyboard.press('ArrowRight')
@@ -179,6 +182,8 @@ describe('several at once', () => {
     await press('screw-3')
     await page.keyboard.press('ArrowUp')
     await page.keyboard.press('ArrowUp')
+    // Said once the keys rest: by then both steps are entered.
+    await page.getByText(/^Screw 3: .* from the/).waitFor({ state: 'attached' })
     const after = await savedDesign(page)
     for (const id of ['screw-1', 'screw-3'])
       expect(placed(after, id).at.y).toBeCloseTo(placed(start, id).at.y + (2 * 25.4) / 32, 5)
