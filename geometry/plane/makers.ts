@@ -134,6 +134,9 @@ export function rectangle(minX: number, minY: number, maxX: number, maxY: number
   return Math.min(maxX - minX, maxY - minY) > SAME_POINT ? sound(vertices) : chain(vertices, true)
 }
 
+/** No tool makes a rounder corner than this, in mm: a smaller radius is a square corner. */
+const LEAST_CORNER = 1e-3
+
 /**
  * A rectangle `length` along x and `width` along y about `centre`, its corners rounded with `radius`. A radius
  * over half the shorter side is taken as half of it: then the short sides vanish into half circles, and of a
@@ -151,7 +154,7 @@ export function roundedRectangle(centre: Point, length: number, width: number, r
   const right = centre.x + length / 2
   const foot = centre.y - width / 2
   const head = centre.y + width / 2
-  if (radius <= SAME_POINT) return rectangle(left, foot, right, head)
+  if (radius < LEAST_CORNER) return rectangle(left, foot, right, head)
 
   // Sides shorter than a point are no sides: the two quarters at their ends are one half circle.
   const noLength = length - 2 * radius <= SAME_POINT

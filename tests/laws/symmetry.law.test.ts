@@ -105,6 +105,7 @@ test('the unit changes the words, or it would be of no use', () => {
 function withNames(thing: Thing, names: ReadonlyMap<string, string>): Thing {
   const put = (place: Along | Across): Along | Across => {
     if (typeof place === 'number') return place
+    if ('from' in place) return { ...place, from: names.get(place.from) ?? place.from }
     if ('mirror' in place) return { mirror: names.get(place.mirror) ?? place.mirror }
     if (!('midway' in place)) return place
     const [a, b] = place.midway
