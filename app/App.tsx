@@ -2,6 +2,7 @@
 import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { openCarried } from './actions/carried.ts'
 import { listenForDrops } from './actions/dropping.ts'
+import { arranging, nudging } from './actions/fetched.ts'
 import { listenForKeys } from './actions/shortcuts.ts'
 import { Dialogs } from './dialogs/Dialogs.tsx'
 import { KeptNotice } from './frame/KeptNotice.tsx'
@@ -40,11 +41,7 @@ const HereMenu = lazy(() => import('./frame/HereMenu.tsx').then((page) => ({ def
 /** Fetches the other places as soon as the first screen stands, so that none has to be waited for, nor a network. */
 function fetchPlaces(): void {
   // One that cannot be fetched now is asked for again when it is opened.
-  for (const fetchPlace of [
-    ...Object.values(later),
-    () => import('./state/arrange.ts'),
-    () => import('./actions/nudge.ts'),
-  ])
+  for (const fetchPlace of [...Object.values(later), arranging.fetch, nudging.fetch])
     fetchPlace().catch(() => undefined)
 }
 

@@ -3,6 +3,7 @@ import { isField } from '../canvas/is-field.ts'
 import { useBench } from '../state/index.ts'
 import { ACTIONS } from './actions.ts'
 import { useDialogs } from './dialogs.ts'
+import { nudging } from './fetched.ts'
 import type { Arrow } from './nudge.ts'
 
 /** `Ctrl+Shift+Z`, `F`, `?`: as the list of actions writes it. The command key of a Mac counts as Ctrl. */
@@ -28,10 +29,7 @@ export function listenForKeys(): () => void {
   return () => stop.abort()
 }
 
-/** Moving by keys comes with the drawing; the first screen does without. Calls keep their order. */
-const nudging = () => import('./nudge.ts')
-
-const endNudge = () => void nudging().then(({ finishNudge }) => finishNudge())
+const endNudge = () => nudging.with(({ finishNudge }) => finishNudge())
 
 /** Is anything selected that arrow keys move? */
 function moves(): boolean {
@@ -50,13 +48,15 @@ function onKeyDown(event: KeyboardEvent): void {
   const text = keyText(event)
   const typing = isField(event.target)
   const command = text.startsWith('Ctrl+')
-  // A field has an undo of its own, which is the one meant while something in it is not yet taken over.
-  const ofField = /^Ctrl\+(Shift\+)?[ZY]$/.test(text) && isBeingTyped(event.target)
+  // Choosing, copying and pasting text is the field's own; so is its undo while something in it is not yet taken over.
+  const ofField =
+    /^Ctrl\+[ACVX]$/.test(text) || (/^Ctrl\+(Shift\+)?[ZY]$/.test(text) && isBeingTyped(event.target))
   if (typing && (!command || ofField)) return
   if (ARROWS.has(event.key) && !command && !event.altKey) {
     if (!moves()) return
     event.preventDefault()
-    void nudging().then(({ nudge }) => nudge(event.key as Arrow, event.shiftKey ? 10 : 1))
+    const times = event.shiftKey ? 10 : 1
+    nudging.with(({ nudge }) => nudge(event.key as Arrow, times))
     return
   }
   const action = ACTIONS.find((one) => one.keys?.includes(text))

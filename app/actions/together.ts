@@ -16,6 +16,7 @@ import {
 } from '../state/index.ts'
 import type { Action } from './action.ts'
 import { openDialog } from './dialogs.ts'
+import { arranging, nudging } from './fetched.ts'
 
 type Nudging = typeof import('./nudge.ts')
 
@@ -24,20 +25,18 @@ const some = () => chosen() > 0
 const two = () => chosen() > 1
 const three = () => chosen() > 2
 
-/** What arranges things comes with the places that show them; the first screen does without. */
-const arranging = (): Promise<typeof Arranging> => import('../state/arrange.ts')
-
 /** Does it, and says why not where it cannot be done. */
-const told = (words: string, work: (arrange: typeof Arranging) => Outcome) => async () => {
-  const outcome = work(await arranging())
-  announce(outcome.ok ? words : outcome.sentence)
-}
+const told = (words: string, work: (arrange: typeof Arranging) => Outcome) => () =>
+  arranging.with((arrange) => {
+    const outcome = work(arrange)
+    announce(outcome.ok ? words : outcome.sentence)
+  })
 
 const leading = (): string => selectedThings().at(-1) ?? ''
 
 function duplicate(): void {
   const ids = selectedThings()
-  if (ids.length > 1) void arranging().then(({ duplicateAll }) => duplicateAll(ids))
+  if (ids.length > 1) arranging.with(({ duplicateAll }) => duplicateAll(ids))
   else if (ids[0]) duplicateThing(ids[0])
 }
 
@@ -114,12 +113,13 @@ export const THING_ACTIONS: readonly Action[] = [
     group: 'Things',
     keys: ['L'],
     enabled: some,
-    run: async () => {
-      const outcome = (await arranging()).toggleLocked()
-      const { design } = useBench.getState()
-      const locked = design.things.find((thing) => thing.id === leading())?.locked
-      announce(outcome.ok ? (locked ? 'Locked.' : 'Unlocked.') : outcome.sentence)
-    },
+    run: () =>
+      arranging.with(({ toggleLocked }) => {
+        const outcome = toggleLocked()
+        const { design } = useBench.getState()
+        const locked = design.things.find((thing) => thing.id === leading())?.locked
+        announce(outcome.ok ? (locked ? 'Locked.' : 'Unlocked.') : outcome.sentence)
+      }),
   },
   {
     id: 'earlier',
@@ -190,7 +190,7 @@ export const THING_ACTIONS: readonly Action[] = [
       keys: [key],
       hidden: true,
       enabled: () => chosen() === 1,
-      run: async () => run(await import('./nudge.ts')),
+      run: () => nudging.with(run),
     }),
   ),
 ]

@@ -126,7 +126,7 @@ function Weight({ layout, balance }: { readonly layout: Layout; readonly balance
   const say = (mm: number) => sayLength(Math.abs(mm), units)
   const side = (mm: number) => (mm < 0 ? 'before' : 'behind')
   return (
-    <section className="fret-table neck-and-lid" aria-label="Weight and balance">
+    <section className="fret-table neck-and-lid" aria-label="What it weighs and where it balances">
       <h3>Weight and balance</h3>
       <p>
         About <b className="figure">{sayMass(mass, units)}</b>; it balances {say(fromWall)} {side(fromWall)}{' '}

@@ -144,7 +144,7 @@ test('the pull is drawn in Choose and taken off by one press', async () => {
 
 test('axe finds nothing on any side of what the strings do', async () => {
   const sides = page.getByRole('tablist', { name: 'What the strings do' }).getByRole('tab')
-  expect(await sides.count()).toBe(5)
+  expect(await sides.count()).toBe(6)
   await page.getByRole('button', { name: /String 1: what/ }).click()
   for (const side of await sides.all()) {
     await side.click()
