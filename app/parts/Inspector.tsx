@@ -12,6 +12,7 @@ import { PlaceField } from './PlaceField.tsx'
 import { FACE_TITLES, nameOf, sayStep } from './say.ts'
 import { namesOf, type Piece, pieceOf } from './structure.ts'
 import { wrongAbout } from './tightness.ts'
+import { TypicalTuners } from './TypicalTuners.tsx'
 
 export function Inspector() {
   const layout = useLayout()
@@ -183,6 +184,7 @@ function PieceInspector({ layout, piece }: { layout: Layout; piece: Piece }) {
           thing={null}
         />
       )}
+      {piece.section === 'headstock' && <TypicalTuners />}
       <Fields fields={fields} base={[piece.section]} />
     </>
   )

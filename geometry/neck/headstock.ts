@@ -50,8 +50,10 @@ const NARROWEST = 4
 /** Where both edges would lie, however near they come. */
 function edgesMeant(head: Head, along: number): { readonly bass: number; readonly treble: number } {
   const half = head.width / 2
-  const inBy = (howMany: number, first: number) =>
-    howMany > 0 && along > first ? ((along - first) * head.postStep) / head.postSpacing : 0
+  const inBy = (howMany: number, first: number) => {
+    const last = first + (howMany - 1) * head.postSpacing
+    return Math.max(0, Math.min(along, last) - first) * (head.postStep / head.postSpacing)
+  }
   return {
     bass: -half + inBy(head.bassTuners, head.firstPost),
     treble: half - inBy(head.trebleTuners, head.firstPost + head.stagger),
@@ -60,7 +62,7 @@ function edgesMeant(head: Head, along: number): { readonly bass: number; readonl
 
 /**
  * The two edges of the head behind its shoulder, at a length along its face: each runs along its row of posts, so that a
- * tuner stands square to it. An edge without posts, or before its first post, runs straight. Plane geometry.
+ * tuner stands square to it. Before its first post and behind its last it runs straight. Plane geometry.
  */
 export function headEdgesAt(head: Head, along: number): { readonly bass: number; readonly treble: number } {
   const edges = edgesMeant(head, along)
@@ -75,18 +77,24 @@ export function headEdgesAt(head: Head, along: number): { readonly bass: number;
 /** Lengths along the face where an edge of the head takes another direction. None where both run straight. */
 export function headCorners(head: Head): number[] {
   if (head.postStep === 0) return []
+  const row = (howMany: number, first: number) =>
+    howMany > 1 ? [first, first + (howMany - 1) * head.postSpacing] : []
   const corners = [
-    ...(head.bassTuners > 0 ? [head.firstPost] : []),
-    ...(head.trebleTuners > 0 ? [head.firstPost + head.stagger] : []),
+    ...row(head.bassTuners, head.firstPost),
+    ...row(head.trebleTuners, head.firstPost + head.stagger),
   ]
   const wide = (along: number) => {
     const { bass, treble } = edgesMeant(head, along)
     return treble - bass
   }
-  // Edges that run together stop doing so where they have come as near as they may.
-  const from = Math.max(head.firstPost, head.firstPost + head.stagger)
-  const [near, far] = [wide(from), wide(head.length)]
-  if (near > NARROWEST && far < NARROWEST)
-    corners.push(from + ((near - NARROWEST) / (near - far)) * (head.length - from))
+  // Edges that run together stop doing so where they have come as near as they may; between corners both run straight.
+  const stops = [...new Set([0, ...corners, head.length])].sort((a, b) => a - b)
+  for (const [index, to] of stops.entries()) {
+    const from = stops[index - 1]
+    if (from === undefined) continue
+    const [near, far] = [wide(from), wide(to)]
+    if ((near - NARROWEST) * (far - NARROWEST) < 0)
+      corners.push(from + ((near - NARROWEST) / (near - far)) * (to - from))
+  }
   return [...new Set(corners)].filter((along) => along < head.length).sort((a, b) => a - b)
 }

@@ -123,7 +123,7 @@ export const tunersApart = nearness({
 const WOOD = {
   between: ['posts', (room: HeadRoom) => room.holes],
   edge: ['side', (room: HeadRoom) => room.holeToEdge],
-  screw: ['screw', (room: HeadRoom) => room.screws],
+  screw: ['tuner screws', (room: HeadRoom) => room.screws],
 } as const
 
 /** Wood round the holes in the head: to each other, to the edge, round the screws and under what is not drilled through. */
@@ -152,8 +152,8 @@ export const woodInHead: Rule = {
     const first = layout.posts[0]
     if (!first) return
     const depths = [
-      ...(headstock.screws > 0 ? [['under screw', headstock.screwDepth] as const] : []),
-      ...(headstock.bushing === 'let in' ? [['under bushing', headstock.bushingDepth] as const] : []),
+      ...(headstock.screws > 0 ? [['under tuner screws', headstock.screwDepth] as const] : []),
+      ...(headstock.bushing === 'let in' ? [['under bushings', headstock.bushingDepth] as const] : []),
     ]
     for (const [what, deep] of depths) {
       const left = headstock.thickness - deep
@@ -187,7 +187,7 @@ export const woodInHead: Rule = {
           return `A screw of tuner ${data.a} runs into a post hole or out of the edge by ${left}. Measure where its screws stand.`
         return `Round the screws of the tuners ${left} of wood are left${grade === 'clear' ? '.' : `; under ${least} it splits.`}`
       default: {
-        const hole = data?.what === 'under screw' ? 'pilot holes' : 'bushing holes'
+        const hole = data?.what === 'under tuner screws' ? 'pilot holes' : 'bushing holes'
         if (grade === 'stop')
           return `The ${hole} go ${left} through the other side of the head. Drill them less deep, or leave the head thicker.`
         return `Under the ${hole} ${left} of the head are left${grade === 'clear' ? '.' : `; ${least} keep the other side whole.`}`

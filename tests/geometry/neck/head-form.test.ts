@@ -114,9 +114,8 @@ describe('posts in a slanting row', () => {
   test('stand each so far farther in, as far from their edge as the first', () => {
     expect(layout.posts.map(({ y }) => y)).toEqual([-12, 0, 12])
     const { outline } = headOf(layout)
-    // Until 4 mm are left before the other edge, which runs straight.
     const edge = outline.vertices.filter(({ x }) => x < -44)
-    const [first, last] = [edge.find(({ x }) => x === -45), edge.find(({ x, y }) => x < -45 && y === 20)]
+    const [first, last] = [45, 95].map((along) => edge.find(({ x, y }) => x === -along && y < 24))
     if (!first || !last) throw new Error('the edge has no corners')
     expect((last.y - first.y) / (last.x - first.x)).toBeCloseTo(-12 / 25, 9)
   })
@@ -132,7 +131,8 @@ describe('posts in a slanting row', () => {
   test('make the plan of the neck lopsided alike in its part and on the drawing', () => {
     const { minY, maxY } = bounds(partOf(partsOf(layout), 'neck-top').outline)
     expect([minY, maxY]).toEqual([-24, 24])
-    expect(layout.neck.halfWidths[0]?.middle).toBeCloseTo(22, 9)
+    // Behind the last post the bass edge runs straight at -24 + 2 × 12.
+    expect(layout.neck.halfWidths[0]?.middle).toBeCloseTo(12, 9)
   })
 })
 
