@@ -11,8 +11,8 @@ import { PickupHearing } from './PickupHearing.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { FACE_TITLES, nameOf, sayStep } from './say.ts'
 import { namesOf, type Piece, pieceOf } from './structure.ts'
-import { wrongAbout } from './tightness.ts'
 import { TypicalTuners } from './TypicalTuners.tsx'
+import { wrongAbout } from './tightness.ts'
 
 export function Inspector() {
   const layout = useLayout()

@@ -13,6 +13,9 @@ type Head = Design['headstock']
 /** Lost to the saw where a scarf is cut. Millimetres; common practice, no source. */
 const SAW_CUT = 2
 
+/** Millimetres: far below what any saw can show. */
+const HANGS_ON = 0.02
+
 /** Radians by which the head's face falls away from the neck's. */
 export const tiltOf = ({ form, tiltDegrees }: Pick<Head, 'form' | 'tiltDegrees'>): number =>
   form === 'scarfed' ? (tiltDegrees * Math.PI) / 180 : 0
@@ -38,7 +41,8 @@ export function faceHeight({ neck, headstock }: Design, nutBack: number, x: numb
     case 'straight':
       return neck.rise - Math.max(0, neck.thickness - headstock.thickness)
     case 'stepped':
-      return neck.rise - headstock.step
+      // A step below the neck itself would leave nothing to hold the head; it is drawn as if it just hung on.
+      return neck.rise - Math.min(headstock.step, neck.thickness - HANGS_ON)
     case 'scarfed':
       return neck.rise - Math.max(0, nutBack - x) * Math.tan(tiltOf(headstock))
   }
