@@ -31,7 +31,7 @@ export {
   type Table,
   tablesOf,
 } from './sheet/model.ts'
-export { type Picture, runsOf, type Shape } from './sheet/pictures/picture.ts'
+export { type Picture, runsPath, type Shape } from './sheet/pictures/picture.ts'
 export { type MadeSheet, printLabel, printSheet } from './sheet/printing.ts'
 export { sourceOf } from './sheet/source.ts'
 export { builtRows } from './sheet/tables/record.ts'

@@ -2,7 +2,6 @@
  * Everything of an instrument in one zip (APPNOTE 6.3): design, templates, build sheet, tables, label. The same design
  * gives the same bytes: no date but the first that the format knows, no order but ours, one compressor everywhere.
  */
-import { strToU8, zipSync } from 'fflate'
 import { type Design, designText, partsOf, solve } from '../../geometry/index.ts'
 import type { LengthUnit } from '../drawing/layers.ts'
 import { writeLabelSvg } from '../label/label.ts'
@@ -14,18 +13,7 @@ import { printLabel, printSheet } from '../sheet/printing.ts'
 import { type TemplateFormat, templates } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { contentsText } from './contents.ts'
-
-/** The earliest date a zip can say; as local time, so that it is the same everywhere. */
-const NO_DATE = '1980-01-01T00:00:00'
-
-/** A tenth larger than the best, in a third of the time. */
-const LEVEL = 3
-
-/** A file of the bundle: its path inside, and its bytes. */
-export interface BundleFile {
-  readonly path: string
-  readonly bytes: Uint8Array
-}
+import { type BundleFile, type Packed, packed, zipOf } from './zip.ts'
 
 export interface BundleOptions {
   /** Paper of what is printed; that of the design’s unit unless stated: A4 for millimetres, Letter for inches. */
@@ -34,6 +22,8 @@ export interface BundleOptions {
   readonly dxfUnits?: LengthUnit | undefined
   /** Called before each group of files is made: how many groups are done, of how many, and what comes now. */
   readonly onStep?: ((done: number, of: number, what: string) => void) | undefined
+  /** Packs a file somewhere else while the next is written; here and at once unless stated. */
+  readonly pack?: ((file: BundleFile) => Promise<Packed>) | undefined
 }
 
 export interface Bundle {
@@ -59,7 +49,8 @@ function nameOf({ title }: Design): string {
   return DEVICES.test(name) ? `${name}-instrument` : name
 }
 
-const text = (path: string, words: string): BundleFile => ({ path, bytes: strToU8(words) })
+const encoder = new TextEncoder()
+const text = (path: string, words: string): BundleFile => ({ path, bytes: encoder.encode(words) })
 
 /**
  * Makes the bundle of a design. Rejects where a part cannot be drawn, as `templates` does: then nothing is made.
@@ -69,31 +60,24 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
   const start = nameOf(design)
   const cautions: string[] = []
   const groups = groupsOf(design, start, options, cautions)
-  const files: BundleFile[] = []
+  const paths: string[] = []
+  const pack = async ({ path, bytes }: BundleFile) =>
+    (options.pack ?? packed)({ path: `${start}/${path}`, bytes })
+  const files: Promise<Packed>[] = []
   for (const [index, group] of groups.entries()) {
     options.onStep?.(index, groups.length, group.what)
-    files.push(...(await group.make()))
+    for (const file of await group.make()) {
+      paths.push(file.path)
+      files.push(pack(file))
+    }
   }
-  files.unshift(
-    text(
-      'read-me.txt',
-      contentsText(
-        design,
-        files.map(({ path }) => path),
-      ),
-    ),
-  )
-  const bytes = zipSync(
-    Object.fromEntries(
-      files.map(({ path, bytes: content }) => [`${start}/${path}`, [content, { level: LEVEL }]]),
-    ),
-    { mtime: NO_DATE },
-  )
+  const readMe = text('read-me.txt', contentsText(design, paths))
+  const bytes = zipOf(await Promise.all([pack(readMe), ...files]))
   options.onStep?.(groups.length, groups.length, 'done')
   return {
     name: `${start}-everything.zip`,
     bytes,
-    paths: files.map(({ path }) => `${start}/${path}`),
+    paths: [readMe.path, ...paths].map((path) => `${start}/${path}`),
     cautions,
   }
 }

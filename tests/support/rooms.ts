@@ -69,7 +69,6 @@ export const rooms: readonly Room[] = [
       'fflate',
       'uqr',
       '@noble/hashes',
-      '@cantoo/pdf-lib',
       'maxrects-packer',
     ],
     node: false,

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { makeBundle } from '../../../exporters/bundle/bundle.ts'
+import { crc32 } from '../../../exporters/bundle/zip.ts'
 import { sheetFiles } from '../../../exporters/sheet/files.ts'
 import { templates } from '../../../exporters/templates.ts'
 import { checkDesign, type Design, partsOf, readDesign, solve } from '../../../geometry/index.ts'
@@ -44,6 +45,11 @@ function unpacked(bytes: Uint8Array): Held[] {
 }
 
 const tea = samples().find(({ name }) => name.startsWith('tea-box'))?.design as Design
+
+it('sums files as zips do', () => {
+  // The check value of CRC-32/ISO-HDLC: the nine figures give CBF43926 (catalogue of parametrised CRC algorithms).
+  expect(crc32(Buffer.from('123456789'))).toBe(0xcbf43926)
+})
 
 describe('the bundle', { timeout: PATIENCE }, () => {
   it('holds the design, every template, the sheet, its tables and the label, as they are made alone', async () => {
