@@ -1,6 +1,14 @@
 /** The only door of the exporters. */
 export { type Bundle, type BundleOptions, makeBundle } from './bundle/bundle.ts'
-export { type CutPart, cutPart, isCutPart, pathWords, type ToCut } from './cutting/cut-part.ts'
+export {
+  type CutPart,
+  cutPart,
+  type Followed,
+  followed,
+  isCutPart,
+  pathWords,
+  type ToCut,
+} from './cutting/cut-part.ts'
 export {
   grainOf,
   isFromSheet,
@@ -8,6 +16,7 @@ export {
   type Nesting,
   nested,
   stockOf,
+  stuffOf,
 } from './cutting/nest.ts'
 export { type SheetFiles, sheetTemplates } from './cutting/sheets.ts'
 export { testDesign, testPiece } from './cutting/test-piece.ts'

@@ -41,9 +41,7 @@ function OneShape({ shape }: { readonly shape: Shape }) {
   }
   if (shape.kind === 'squares') {
     const place = `translate(${shape.at.x} ${-shape.at.y}) scale(${shape.side})`
-    return (
-      <path className="tint-ink" shapeRendering="crispEdges" transform={place} d={runsPath(shape)} />
-    )
+    return <path className="tint-ink" shapeRendering="crispEdges" transform={place} d={runsPath(shape)} />
   }
   if (shape.kind === 'area') return <path className={`tint-${shape.fill}`} d={pathOf(shape.contour)} />
   const { width, dash } = STROKES[shape.stroke]

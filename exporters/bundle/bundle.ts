@@ -2,7 +2,9 @@
  * Everything of an instrument in one zip (APPNOTE 6.3): design, templates, build sheet, tables, label. The same design
  * gives the same bytes: no date but the first that the format knows, no order but ours, one compressor everywhere.
  */
-import { type Design, designText, partsOf, solve } from '../../geometry/index.ts'
+import { type Design, designText, type Part, partsOf, solve } from '../../geometry/index.ts'
+import { followed } from '../cutting/cut-part.ts'
+import { sheetTemplates } from '../cutting/sheets.ts'
 import type { LengthUnit } from '../drawing/layers.ts'
 import { writeLabelSvg } from '../label/label.ts'
 import { type PaperName, paperFor, planPrint, printFileName, printPdf, STANDARD_SETUP } from '../pdf/index.ts'
@@ -10,7 +12,7 @@ import { buildSheet } from '../sheet/build-sheet.ts'
 import { everythingText, tableFiles } from '../sheet/files.ts'
 import { writeSheetHtml } from '../sheet/html/write-html.ts'
 import { printLabel, printSheet } from '../sheet/printing.ts'
-import { type TemplateFormat, templates } from '../templates.ts'
+import { TEMPLATE_FORMATS, type TemplateFormat, type TemplatesOptions, templates } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { contentsText } from './contents.ts'
 import { type BundleFile, type Packed, packed, zipOf } from './zip.ts'
@@ -59,7 +61,8 @@ const text = (path: string, words: string): BundleFile => ({ path, bytes: encode
 export async function makeBundle(design: Design, options: BundleOptions = {}): Promise<Bundle> {
   const start = nameOf(design)
   const cautions: string[] = []
-  const groups = groupsOf(design, start, options, cautions)
+  const said: string[] = []
+  const groups = groupsOf(design, start, options, { cautions, said })
   const paths: string[] = []
   const pack = async ({ path, bytes }: BundleFile) =>
     (options.pack ?? packed)({ path: `${start}/${path}`, bytes })
@@ -71,7 +74,7 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
       files.push(pack(file))
     }
   }
-  const readMe = text('read-me.txt', contentsText(design, paths))
+  const readMe = text('read-me.txt', contentsText(design, paths, said))
   const bytes = zipOf(await Promise.all([pack(readMe), ...files]))
   options.onStep?.(groups.length, groups.length, 'done')
   return {
@@ -82,7 +85,57 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
   }
 }
 
-function groupsOf(design: Design, start: string, options: BundleOptions, cautions: string[]): Group[] {
+/** What groups have to say besides their files. */
+interface Sentences {
+  /** To whoever makes the bundle. */
+  readonly cautions: string[]
+  /** To whoever unpacks it. */
+  readonly said: string[]
+}
+
+/** What the design's laser or router follows: every part by itself, and sheets of stock. Nothing where it is cut by hand. */
+function machineGroups(
+  parts: readonly Part[],
+  design: Design,
+  { dxfUnits = 'mm' }: BundleOptions,
+  { cautions, said }: Sentences,
+): Group[] {
+  const { process } = design.cutting
+  if (process === 'by hand') return []
+  const writing: TemplatesOptions = {
+    title: design.title,
+    formats: TEMPLATE_FORMATS,
+    dxfUnits,
+    // Only what the tool follows or scribes, for a router too.
+    svgPurpose: 'laser',
+  }
+  return [
+    {
+      what: `paths for the ${process}`,
+      make: () => {
+        const { parts: cut, byHand, wrong } = followed(parts, design)
+        cautions.push(...byHand, ...wrong.map((one) => `${one} Its path is not in the bundle.`))
+        return templates(cut, writing).map((one) => text(`paths-${process}/${one.name}`, one.text))
+      },
+    },
+    {
+      what: 'sheets of stock',
+      make: async () => {
+        const { parts: cut } = followed(parts, design)
+        const sheets = await sheetTemplates(cut, design, writing)
+        if (sheets.ok) {
+          said.push(...sheets.said)
+          return sheets.files.map((one) => text(`sheets-of-stock/${one.name}`, one.text))
+        }
+        cautions.push(...sheets.sentences.map((one) => `${one} The bundle holds no sheets of stock.`))
+        return []
+      },
+    },
+  ]
+}
+
+function groupsOf(design: Design, start: string, options: BundleOptions, sentences: Sentences): Group[] {
+  const { cautions } = sentences
   const parts = partsOf(solve(design))
   const { title } = design
   const paper = options.paper ?? paperFor(design)
@@ -118,6 +171,7 @@ function groupsOf(design: Design, start: string, options: BundleOptions, caution
     },
     cut('svg'),
     cut('dxf'),
+    ...machineGroups(parts, design, options, sentences),
     {
       what: 'templates to print',
       make: async () => {
