@@ -39,6 +39,16 @@ export {
   shapeOf,
   takeMeasure,
 } from './solve/measures.ts'
+export {
+  clean,
+  type FieldSet,
+  followersOf,
+  moveFields,
+  onRule,
+  placeFields,
+  relatedTo,
+  saddleFields,
+} from './solve/moves.ts'
 export { solve, stringAt } from './solve/solve.ts'
 export { BOTH_ENDS, SPEED_OF_SOUND } from './sound/air.ts'
 export { type Mouth, type Note, type Sound, type Step, soundOf } from './sound/sound.ts'
