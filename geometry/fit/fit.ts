@@ -8,10 +8,10 @@
  */
 import { balanceOf } from '../balance/balance.ts'
 import { check } from '../checks/check.ts'
-import type { Finding, Grade, Measurement, Rule } from '../checks/finding.ts'
+import type { Rule } from '../checks/finding.ts'
 import { limitOf } from '../checks/finding.ts'
+import { saddleToTailWall } from '../checks/rules/saddle-place.ts'
 import { RULES } from '../checks/rules.ts'
-import { isMargin, spareOf } from '../checks/tightness.ts'
 import type { Design } from '../design/schema.ts'
 import { loadsOf } from '../loads/loads.ts'
 import type { Layout } from '../solve/layout.ts'
@@ -28,11 +28,9 @@ import {
   type Strung,
   stringed,
 } from './candidate.ts'
-import { alreadyWrong, bearingOf, isAsked, movable } from './judged.ts'
+import { alreadyWrong, isAsked, movable } from './judged.ts'
 import type { Questions } from './questions.ts'
-
-/** A measure as a rule found it, without its place on the drawing. */
-export type Told = Pick<Finding, 'rule' | 'about' | 'measured' | 'limit' | 'margin' | 'grade' | 'unit'>
+import { isTighter, type Judge, NOTHING, type Told, verdictOf } from './verdict.ts'
 
 /** What a row that can be built comes to. Millimetres, newtons, grams, hertz. */
 export interface Numbers {
@@ -117,10 +115,9 @@ export function fittingOf(design: Design, questions: Questions): Fitting {
   const rows: Row[] = []
   const worked = { solved: 0 }
   const around = new Around()
-  const things = movable(design)
   /** A set of strings is chosen once, for all the places that the saddle may have. */
   const strung: Stringed[] = []
-  let begun: { readonly base: Base; readonly wrong: ReturnType<typeof alreadyWrong> } | null = null
+  let begun: ReturnType<typeof begin> | null = null
   return {
     design,
     questions,
@@ -135,16 +132,21 @@ export function fittingOf(design: Design, questions: Questions): Fitting {
       const scale = scales[Math.floor(pair / counts.length)]
       const count = counts[pair % counts.length]
       if (place === undefined || scale === undefined || count === undefined) return false
-      begun ??= { base: baseOf(design), wrong: alreadyWrong(check(solve(design))) }
-      const { base, wrong } = begun
+      begun ??= begin(design)
+      const { base, judge } = begun
       const one = strung[pair] ?? stringed(base, scale, count, strings)
       strung[pair] = one
-      rows.push(rowOf({ index, base, one, place, around, things, wrong, worked }))
+      rows.push(rowOf({ index, base, one, place, around, judge, worked }))
       return rows.length < total
     },
     rows,
     worked,
   }
+}
+
+function begin(design: Design): { readonly base: Base; readonly judge: Judge } {
+  const wrong = alreadyWrong(check(solve(design)))
+  return { base: baseOf(design), judge: { things: movable(design), wrong, overruled: design.overruled } }
 }
 
 interface Asked {
@@ -153,12 +155,11 @@ interface Asked {
   readonly one: Stringed
   readonly place: number
   readonly around: Around
-  readonly things: ReadonlySet<string>
-  readonly wrong: ReturnType<typeof alreadyWrong>
+  readonly judge: Judge
   readonly worked: { solved: number }
 }
 
-function rowOf({ index, base, one, place, around, things, wrong, worked }: Asked): Row {
+function rowOf({ index, base, one, place, around, judge, worked }: Asked): Row {
   const { scale, count, strung } = one
   const design = candidate(base, one, place)
   const row = (numbers: Numbers | null, impossible: string | null): Row => ({
@@ -174,81 +175,53 @@ function rowOf({ index, base, one, place, around, things, wrong, worked }: Asked
   if (boxStart(base, one, place) < -HAIR) return row(null, 'neck-before-box')
   if (blankLeft(base, one, place) < -HAIR) return row(null, 'blank-length')
   worked.solved += 1
-  const layout = solve(design)
+  // Solved on a copy that nobody keeps: a table must not hold hundreds of layouts.
+  const layout = solve({ ...design })
   around.turnTo(layout)
   const limit = limitOf(design)
-  const judged = new Judged(design, things, wrong)
-  for (const rule of ASKED)
-    for (const measurement of around.measure(rule, layout, limit))
-      if (judged.take(rule, measurement)) return row(null, rule.name)
-  return row(numbersOf(layout, around, judged), null)
-}
-
-/** What is known of a row as its rules are gone through. */
-class Judged {
-  cares = 0
-  tightest: Told | null = null
-  saddleToWall = 0
-  readonly inTheWay: Told[] = []
-  private spare = Number.POSITIVE_INFINITY
-
-  constructor(
-    private readonly design: Design,
-    private readonly things: ReadonlySet<string>,
-    private readonly wrong: ReadonlyMap<string, 'stop' | 'care'>,
-  ) {}
-
-  /** Takes one measure in; `true` where it makes the row impossible. */
-  take(rule: Rule, one: Measurement): boolean {
-    const bearing = bearingOf(rule.name, one, this.things)
-    if (rule.name === 'saddle-to-tail-wall') this.saddleToWall = one.measured ?? 0
-    const key = `${rule.name} ${one.about.join(' ')}`
-    if (bearing === 'not asked' || this.design.overruled[key] !== undefined) return false
-    if (bearing === 'thing') {
-      if (isWorse(one.grade, this.wrong.get(key))) this.inTheWay.push(toldOf(rule, one))
-      return false
-    }
-    if (one.grade === 'stop') return true
-    if (one.grade === 'care') this.cares += 1
-    const told = toldOf(rule, one)
-    if (isMargin(told) && spareOf(told) < this.spare) {
-      this.spare = spareOf(told)
-      this.tightest = told
-    }
-    return false
+  let cares = 0
+  let tightest: Told | null = null
+  const inTheWay: Told[] = []
+  for (const rule of ASKED) {
+    const verdict = around.verdict(rule, layout, () => verdictOf(rule, rule.measure(layout, limit), judge))
+    if (verdict === NOTHING) continue
+    if (verdict.stop) return row(null, rule.name)
+    cares += verdict.cares
+    if (verdict.tightest && isTighter(verdict.tightest, tightest)) tightest = verdict.tightest
+    inTheWay.push(...verdict.inTheWay)
   }
+  return row(
+    { ...comesTo(layout), air: around.note(layout), cares, tightest, inTheWay: gravest(inTheWay) },
+    null,
+  )
 }
 
-const isWorse = (grade: Grade, before: 'stop' | 'care' | undefined): boolean =>
-  grade === 'stop' ? before !== 'stop' : grade === 'care' && before === undefined
+const gravest = (list: readonly Told[]): Told[] => [
+  ...list.filter((one) => one.grade === 'stop'),
+  ...list.filter((one) => one.grade !== 'stop'),
+]
 
-function toldOf(rule: Rule, { about, measured, limit, grade }: Measurement): Told {
-  const margin =
-    measured === null || limit === null ? null : rule.wants === 'least' ? measured - limit : limit - measured
-  return { rule: rule.name, about, measured, limit, margin, grade, unit: rule.unit }
-}
-
-function numbersOf(layout: Layout, around: Around, judged: Judged): Numbers {
+/** What follows from a layout alone. */
+function comesTo(layout: Layout): Omit<Numbers, 'air' | 'cares' | 'tightest' | 'inTheWay'> {
   const { totalPull, neck } = loadsOf(layout)
   const balance = balanceOf(layout)
   const { neck: stick, box } = layout
   return {
     fretAtBody: fretAtBody(layout),
-    saddleToWall: judged.saddleToWall,
+    saddleToWall: saddleToWallOf(layout),
     overall: Math.max(stick.x1, box.x1) - stick.x0,
     pull: totalPull,
     bow: neck?.bow ?? null,
-    tightest: judged.tightest,
-    cares: judged.cares,
-    inTheWay: [
-      ...judged.inTheWay.filter((one) => one.grade === 'stop'),
-      ...judged.inTheWay.filter((one) => one.grade !== 'stop'),
-    ],
     mass: balance.mass,
     balance: balance.fromWall,
     drops: balance.held?.drops ?? null,
-    air: around.note(layout),
   }
+}
+
+/** As its rule measures it. */
+function saddleToWallOf(layout: Layout): number {
+  for (const { measured } of saddleToTailWall.measure(layout, limitOf(layout.design))) return measured ?? 0
+  return 0
 }
 
 /** The last fret before the neck-end face, and how far behind it the face lies. */

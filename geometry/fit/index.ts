@@ -1,6 +1,6 @@
 /** What a box can become: questions, rows, their order and their words. */
 export { changeTo } from './candidate.ts'
-export { type Fitting, fittingOf, fretAtBody, type Numbers, type Row, type Told } from './fit.ts'
+export { type Fitting, fittingOf, fretAtBody, type Numbers, type Row } from './fit.ts'
 export {
   CARE_WORDS,
   CARES,
@@ -21,4 +21,5 @@ export {
   USUAL_SCALES,
   type UsualScale,
 } from './questions.ts'
+export type { Told } from './verdict.ts'
 export { reasonOf, reasonsOf, type StringSet, setOf } from './words.ts'
