@@ -1,8 +1,9 @@
 /** The outline of a surveyed box from outside the lid: four corners, sides, diagonals, and the rectangle it is not. */
 import { formatLength, type Layout, polygon, rectangle } from '../../../geometry/index.ts'
 import type { Report } from '../../report.ts'
+import { textWidth } from '../../words/width.ts'
 import { CORNER_LETTERS } from '../tables/survey.ts'
-import { PICTURE_WIDTH, type Picture, type Shape, scaleFor, segment, stroke, words } from './picture.ts'
+import { area, PICTURE_WIDTH, type Picture, type Shape, scaleFor, segment, stroke, words } from './picture.ts'
 
 /** Room round the outline for letters and lengths, and height of the drawing at most, mm on paper. */
 const ROUND = 12
@@ -56,18 +57,25 @@ export function surveyPicture(layout: Layout, survey: Report['survey']): Picture
     const place = { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share }
     const upright = !diagonal && Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
     const text = formatLength(length, units, { unit: true })
-    // Sides have their lengths outside, diagonals above the line.
-    const down = !diagonal && !upright && place.y < middle.y
-    const aside = upright ? (place.x < middle.x ? -OFF : OFF + SIZE * 0.72) : 0
+    if (diagonal) {
+      // The line gives way to its own length.
+      const [half, tall] = [textWidth(text, SIZE) / 2, SIZE * 0.62]
+      shapes.push(
+        area(rectangle(place.x - half, place.y - tall, place.x + half, place.y + tall), 'paper'),
+        words({ x: place.x, y: place.y - SIZE * 0.36 }, text, { size: SIZE, anchor: 'middle' }),
+      )
+      continue
+    }
+    // Sides have their lengths outside.
+    const outwards = upright
+      ? { x: place.x < middle.x ? -OFF : OFF + SIZE * 0.72, y: 0 }
+      : { x: 0, y: place.y < middle.y ? -OFF - SIZE * 0.72 : OFF }
     shapes.push(
-      words(
-        {
-          x: place.x + aside,
-          y: upright ? place.y : down ? place.y - OFF - SIZE * 0.72 : place.y + OFF + (diagonal ? 1 : 0),
-        },
-        text,
-        { size: SIZE, anchor: 'middle', upright },
-      ),
+      words({ x: place.x + outwards.x, y: place.y + outwards.y }, text, {
+        size: SIZE,
+        anchor: 'middle',
+        upright,
+      }),
     )
   }
   for (const [index, point] of points.entries()) {
