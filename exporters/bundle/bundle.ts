@@ -81,7 +81,8 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
     name: `${start}-everything.zip`,
     bytes,
     paths: [readMe.path, ...paths].map((path) => `${start}/${path}`),
-    cautions,
+    // Several of the files say the same of the same title.
+    cautions: [...new Set(cautions)],
   }
 }
 
