@@ -59,7 +59,7 @@ const GRADES: readonly Grade[] = ['stop', 'care', 'note', 'clear']
 function byMargin(a: Finding, b: Finding): number {
   const ours = a.margin ?? Number.MAX_VALUE
   const theirs = b.margin ?? Number.MAX_VALUE
-  if (ours !== theirs) return ours - theirs
+  if (ours !== theirs) return ours < theirs ? -1 : 1
   return a.key < b.key ? -1 : a.key > b.key ? 1 : 0
 }
 

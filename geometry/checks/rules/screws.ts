@@ -46,7 +46,8 @@ export const screwHolds: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['screwHold'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const { one, measured } of worst(fastenings(layout), ({ held }) => sum(held))) {
       const wanted = limit('screwHold')
       const best = one.held.reduce<Fastened['held'][number] | null>(
@@ -54,7 +55,7 @@ export const screwHolds: Rule = {
         null,
       )
       const of = best?.wood.of ?? ''
-      yield {
+      found.push({
         ...where(layout, one),
         measured,
         limit: wanted,
@@ -64,8 +65,9 @@ export const screwHolds: Rule = {
           gauge: screwFor(2 * one.radius).gauge,
           pilot: pilotFor(2 * one.radius, gravityOf(layout, of)),
         },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -89,20 +91,22 @@ export const screwBeside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodBesideScrew'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('woodBesideScrew')
     const beside = ({ held }: Fastened) =>
       held.length > 0 ? Math.min(...held.map((one) => one.beside)) : null
     for (const { one, measured } of worst(fastenings(layout), beside)) {
       const tight = one.held.find((each) => each.beside === measured)
-      yield {
+      found.push({
         ...where(layout, one),
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, 0),
         data: { wood: tight?.wood.of ?? '' },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -120,16 +124,18 @@ export const screwPoint: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     for (const { one, measured } of worst(fastenings(layout), ({ pokes, held }) =>
       held.length > 0 ? -pokes : null,
     ))
-      yield {
+      found.push({
         ...where(layout, one),
         measured: 0 - measured,
         limit: 0,
         grade: measured < -ROUNDING ? 'care' : 'clear',
-      }
+      })
+    return found
   },
   words({ measured, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -145,18 +151,20 @@ export const headFlush: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
-  *measure({ placed }) {
+  measure({ placed }) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at } of placed) {
       const proud = kind.proud?.(thing)
       if (proud === undefined) continue
-      yield {
+      found.push({
         about: [thing.id],
         measured: proud,
         limit: 0,
         grade: proud > 0 ? 'note' : 'clear',
         where: { view: face, from: at, to: at },
-      }
+      })
     }
+    return found
   },
   words({ measured, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))

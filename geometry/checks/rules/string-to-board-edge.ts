@@ -1,7 +1,7 @@
 import { halfWidthAt } from '../../neck/neck.ts'
 import type { Layout, StringLine } from '../../solve/layout.ts'
 import { stringAt } from '../../solve/solve.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** The outer strings are straight and so is the board's edge, yet each fret is looked at: tapers end where they end. */
@@ -11,21 +11,23 @@ export const stringToBoardEdge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['stringToBoardEdge'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('stringToBoardEdge')
     for (const side of ['bass', 'treble'] as const) {
       const string = side === 'bass' ? layout.strings[0] : layout.strings.at(-1)
       if (!string || (side === 'treble' && layout.strings.length === 1)) continue
       const { x, y, edge, left, fret } = tightest(layout, string, side)
-      yield {
+      found.push({
         about: [`string ${string.number}`],
         measured: left,
         limit: wanted,
         grade: gradeLeast(left, wanted, 0),
         where: { view: 'plan', from: { x, y }, to: { x, y: edge } },
         data: { at: fret === 0 ? 'the nut' : `fret ${fret}` },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
