@@ -12,19 +12,20 @@ const hasScrews = ({ kind }: Placed): boolean => kind.bodies !== undefined && ki
 const fastenings = (layout: Layout): readonly Fastened[] =>
   layout.placed.some(hasScrews) ? fasteningsOf(layout) : []
 
-/** The worst of a thing's screws: a plate has several, and one sentence will do. */
-function* worst(
-  all: readonly Fastened[],
+/** The worst of a thing's screws: a plate has several, and one sentence will do. They follow one another. */
+function worst(
+  layout: Layout,
   measureOf: (one: Fastened) => number | null,
-): Generator<{ readonly one: Fastened; readonly measured: number }> {
-  const least = new Map<string, { one: Fastened; measured: number }>()
-  for (const one of all) {
+): { readonly one: Fastened; readonly measured: number }[] {
+  const least: { one: Fastened; measured: number }[] = []
+  for (const one of fastenings(layout)) {
     const measured = measureOf(one)
     if (measured === null) continue
-    const before = least.get(one.placed.thing.id)
-    if (!before || measured < before.measured) least.set(one.placed.thing.id, { one, measured })
+    const before = least.at(-1)
+    if (before?.one.placed !== one.placed) least.push({ one, measured })
+    else if (measured < before.measured) least[least.length - 1] = { one, measured }
   }
-  yield* least.values()
+  return least
 }
 
 const where = (layout: Layout, { placed, tip }: Fastened): Pick<Measurement, 'about' | 'where'> => {
@@ -48,12 +49,10 @@ export const screwHolds: Rule = {
   limits: ['screwHold'],
   measure(layout, limit) {
     const found: Measurement[] = []
-    for (const { one, measured } of worst(fastenings(layout), ({ held }) => sum(held))) {
+    for (const { one, measured } of worst(layout, inWood)) {
       const wanted = limit('screwHold')
-      const best = one.held.reduce<Fastened['held'][number] | null>(
-        (most, next) => (!most || next.length > most.length ? next : most),
-        null,
-      )
+      let best = one.held[0]
+      for (const next of one.held) if (best && next.length > best.length) best = next
       const of = best?.wood.of ?? ''
       found.push({
         ...where(layout, one),
@@ -80,7 +79,17 @@ export const screwHolds: Rule = {
   },
 }
 
-const sum = (held: Fastened['held']): number => held.reduce((all, one) => all + one.length, 0)
+function inWood({ held }: Fastened): number {
+  let all = 0
+  for (const one of held) all += one.length
+  return all
+}
+
+function besideOf({ held }: Fastened): number | null {
+  let least: number | null = null
+  for (const { beside } of held) if (least === null || beside < least) least = beside
+  return least
+}
 
 const pilotWords = (data: Measurement['data'], say: Say) =>
   `a No. ${data?.gauge} wants a pilot of ${say.fine(Number(data?.pilot))}`
@@ -94,9 +103,7 @@ export const screwBeside: Rule = {
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('woodBesideScrew')
-    const beside = ({ held }: Fastened) =>
-      held.length > 0 ? Math.min(...held.map((one) => one.beside)) : null
-    for (const { one, measured } of worst(fastenings(layout), beside)) {
+    for (const { one, measured } of worst(layout, besideOf)) {
       const tight = one.held.find((each) => each.beside === measured)
       found.push({
         ...where(layout, one),
@@ -126,9 +133,7 @@ export const screwPoint: Rule = {
   limits: [],
   measure(layout) {
     const found: Measurement[] = []
-    for (const { one, measured } of worst(fastenings(layout), ({ pokes, held }) =>
-      held.length > 0 ? -pokes : null,
-    ))
+    for (const { one, measured } of worst(layout, ({ pokes, held }) => (held.length > 0 ? -pokes : null)))
       found.push({
         ...where(layout, one),
         measured: 0 - measured,
