@@ -1,7 +1,7 @@
 /** Thick and thin faces: does the thread come through, is there wood left, does the shaft reach its knob? */
 import type { Bushing } from '../../kinds/kind.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, NOTHING_LEFT, ROUNDING, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, NOTHING_LEFT, ROUNDING, type Rule, type Where } from '../finding.ts'
 import { capital } from '../say.ts'
 
 interface Mounted {
@@ -22,10 +22,7 @@ function* mounted({ placed, panels }: Layout): Generator<Mounted> {
   }
 }
 
-const at = ({ placed }: Mounted): Pick<Measurement, 'about' | 'where'> => ({
-  about: [placed.thing.id],
-  where: { view: placed.face, from: placed.at, to: placed.at },
-})
+const at = ({ placed }: Mounted): Where => ({ view: placed.face, from: placed.at, to: placed.at })
 
 const faceWord = (face: unknown) => (face === 'lid' || face === 'base' ? String(face) : 'wall')
 
@@ -44,7 +41,8 @@ export const threadThrough: Rule = {
       const { bushing, net, thickness, placed } = one
       const measured = bushing.thread - net
       found.push({
-        ...at(one),
+        about: [one.placed.thing.id],
+        where: at(one),
         measured,
         limit: bushing.nut,
         grade: measured < bushing.nut - ROUNDING ? 'stop' : 'clear',
@@ -92,7 +90,8 @@ export const boreWide: Rule = {
       if (bore === 'none') continue
       const wanted = bore === 'from inside' ? widthInside : widthOutside
       found.push({
-        ...at(one),
+        about: [one.placed.thing.id],
+        where: at(one),
         measured: boreDiameter,
         limit: wanted,
         grade: boreDiameter < wanted - ROUNDING ? 'stop' : 'clear',
@@ -119,7 +118,8 @@ export const faceForBushing: Rule = {
     const wanted = limit('woodForNut')
     for (const one of mounted(layout))
       found.push({
-        ...at(one),
+        about: [one.placed.thing.id],
+        where: at(one),
         measured: one.net,
         limit: wanted,
         grade: gradeLeast(one.net, wanted, NOTHING_LEFT),
@@ -156,7 +156,13 @@ export const shaftInKnob: Rule = {
     for (const one of mounted(layout)) {
       if (!one.bushing.shaft) continue
       const measured = Math.min(shaftOut(one), one.bushing.shaft.knobDepth)
-      found.push({ ...at(one), measured, limit: wanted, grade: gradeLeast(measured, wanted, NOTHING_LEFT) })
+      found.push({
+        about: [one.placed.thing.id],
+        where: at(one),
+        measured,
+        limit: wanted,
+        grade: gradeLeast(measured, wanted, NOTHING_LEFT),
+      })
     }
     return found
   },
@@ -184,7 +190,8 @@ export const knobOffFace: Rule = {
       if (!one.bushing.shaft) continue
       const measured = Math.max(0, shaftOut(one) - one.bushing.shaft.knobDepth)
       found.push({
-        ...at(one),
+        about: [one.placed.thing.id],
+        where: at(one),
         measured,
         limit: wanted,
         grade: measured > wanted + ROUNDING ? 'care' : 'clear',

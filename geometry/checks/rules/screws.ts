@@ -4,7 +4,7 @@ import { woodNamed } from '../../neck/named-woods.ts'
 import { type Fastened, fasteningsOf } from '../../solids/fastening.ts'
 import { onFace } from '../../solids/index.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, ROUNDING, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 import { capital, type Say } from '../say.ts'
 
 const hasScrews = ({ kind }: Placed): boolean => kind.bodies !== undefined && kind.overWall === 'meant'
@@ -28,9 +28,9 @@ function worst(
   return least
 }
 
-const where = (layout: Layout, { placed, tip }: Fastened): Pick<Measurement, 'about' | 'where'> => {
+function atTip(layout: Layout, { placed, tip }: Fastened): Where {
   const at = onFace(layout, placed.face, tip)
-  return { about: [placed.thing.id], where: { view: placed.face, from: at, to: at } }
+  return { view: placed.face, from: at, to: at }
 }
 
 const woodName = (of: string | undefined): string => (of ?? '').replaceAll('-', ' ')
@@ -55,7 +55,8 @@ export const screwHolds: Rule = {
       for (const next of one.held) if (best && next.length > best.length) best = next
       const of = best?.wood.of ?? ''
       found.push({
-        ...where(layout, one),
+        about: [one.placed.thing.id],
+        where: atTip(layout, one),
         measured,
         limit: wanted,
         grade: measured <= ROUNDING ? 'care' : gradeLeast(measured, wanted),
@@ -106,7 +107,8 @@ export const screwBeside: Rule = {
     for (const { one, measured } of worst(layout, besideOf)) {
       const tight = one.held.find((each) => each.beside === measured)
       found.push({
-        ...where(layout, one),
+        about: [one.placed.thing.id],
+        where: atTip(layout, one),
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, 0),
@@ -135,7 +137,8 @@ export const screwPoint: Rule = {
     const found: Measurement[] = []
     for (const { one, measured } of worst(layout, ({ pokes, held }) => (held.length > 0 ? -pokes : null)))
       found.push({
-        ...where(layout, one),
+        about: [one.placed.thing.id],
+        where: atTip(layout, one),
         measured: 0 - measured,
         limit: 0,
         grade: measured < -ROUNDING ? 'care' : 'clear',

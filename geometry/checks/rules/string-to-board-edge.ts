@@ -42,18 +42,21 @@ export const stringToBoardEdge: Rule = {
 
 /** Looks at the nut and at every fret on wood, nearest the nut first; of equally tight ones the first. */
 function tightest(layout: Layout, string: StringLine, side: 'bass' | 'treble') {
-  let least = marginAt(layout, string, side, 0, 0)
+  let x = 0
+  let number = 0
+  let left = leftAt(layout, string, 0)
   for (const fret of layout.frets) {
     if (!fret.onWood || fret.number === 0) continue
-    const here = marginAt(layout, string, side, fret.fromNut, fret.number)
-    if (here.left < least.left) least = here
+    const here = leftAt(layout, string, fret.fromNut)
+    if (here >= left) continue
+    left = here
+    x = fret.fromNut
+    number = fret.number
   }
-  return least
-}
-
-function marginAt(layout: Layout, string: StringLine, side: 'bass' | 'treble', x: number, fret: number) {
   const y = stringAt(string, x, layout.saddle.x)
   const half = halfWidthAt(layout.neck, x)
-  const edge = y < 0 || (y === 0 && side === 'bass') ? -half : half
-  return { x, y, edge, left: half - Math.abs(y) - string.gauge / 2, fret }
+  return { x, y, edge: y < 0 || (y === 0 && side === 'bass') ? -half : half, left, fret: number }
 }
+
+const leftAt = (layout: Layout, string: StringLine, x: number): number =>
+  halfWidthAt(layout.neck, x) - Math.abs(stringAt(string, x, layout.saddle.x)) - string.gauge / 2
