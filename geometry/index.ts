@@ -15,12 +15,16 @@ export * from './checks/index.ts'
 export { type CurveReading, readCurve } from './curves/read-curve.ts'
 export * from './cutting/index.ts'
 export * from './design/index.ts'
+export * from './fit/index.ts'
 export * from './hearing/index.ts'
 export { FACES, type Face, GROUPS, type Kind } from './kinds/kind.ts'
 export { KINDS, type KindName, kindOf } from './kinds/kinds.ts'
 export * from './loads/index.ts'
+export { faceHeight, type Scarf, scarfOf } from './neck/head-form.ts'
+export { type HeadLayout, type HeadPath, headOf, type Tuner } from './neck/head-layout.ts'
 export { lidStuffNamed, lidStuffNames, type OwnWood, woodNamed, woodNames } from './neck/named-woods.ts'
-export { halfWidthAt } from './neck/neck.ts'
+export { halfWidthAt, sidesOfNeck } from './neck/neck.ts'
+export { TUNER_PRESETS, type TunerPreset } from './neck/tuner-presets.ts'
 export { BARS, CREEP, LONG_TERM, PANELS, WOODS, type Wood } from './neck/woods.ts'
 export * from './parts/index.ts'
 export * from './plane/index.ts'
@@ -38,6 +42,16 @@ export {
   shapeOf,
   takeMeasure,
 } from './solve/measures.ts'
+export {
+  clean,
+  type FieldSet,
+  followersOf,
+  moveFields,
+  onRule,
+  placeFields,
+  relatedTo,
+  saddleFields,
+} from './solve/moves.ts'
 export { solve, stringAt } from './solve/solve.ts'
 export { BOTH_ENDS, SPEED_OF_SOUND } from './sound/air.ts'
 export { type Mouth, type Note, type Sound, type Step, soundOf } from './sound/sound.ts'

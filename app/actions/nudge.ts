@@ -1,7 +1,16 @@
 /** Arrow keys move what is selected by one step of the user's rule; a held key is one entry of history. */
-import { change, type Layout, solve, stepOf, type Thing } from '../../geometry/index.ts'
+import {
+  change,
+  clean,
+  type FieldSet,
+  type Layout,
+  moveFields,
+  saddleFields,
+  solve,
+  stepOf,
+  type Thing,
+} from '../../geometry/index.ts'
 import { facing } from '../canvas/frame.ts'
-import { clean, type Field, moveFields, saddleFields } from '../canvas/moving.ts'
 import { announce } from '../parts/Announcer.tsx'
 import { nameOf, sayLength } from '../parts/say.ts'
 import { sizeFieldsOf, within } from '../parts/sizes.ts'
@@ -56,7 +65,7 @@ export function finishNudge(): void {
 }
 
 /** Fields for a way on the screen, or `null` for what cannot be moved. */
-function fieldsFor(layout: Layout, id: string, right: number, up: number): Field[] | null {
+function fieldsFor(layout: Layout, id: string, right: number, up: number): FieldSet[] | null {
   const step = stepOf(layout.design.units)
   if (id === 'saddle') return saddleFields(layout, layout.saddle.along + right * step)
   if (id === 'box') return saddleFields(layout, layout.saddle.along - right * step)

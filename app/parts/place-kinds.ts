@@ -4,12 +4,12 @@ import {
   type Across,
   ALONG_LINES,
   type Along,
+  clean,
   type Face,
   type Layout,
   type Placed,
   type Thing,
 } from '../../geometry/index.ts'
-import { clean } from '../canvas/moving.ts'
 
 export type PlaceKind = 'measure' | 'share' | 'midway' | 'ofScale' | 'mirror' | 'from'
 export type Axis = 'along' | 'across'

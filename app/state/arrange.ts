@@ -3,14 +3,16 @@ import {
   type Bounds,
   type Change,
   change,
+  clean,
   type Design,
+  type FieldSet,
   type Layout,
+  moveFields,
   type Placed,
   type Point,
   solve,
   type Thing,
 } from '../../geometry/index.ts'
-import { clean, type Field, moveFields } from '../canvas/moving.ts'
 import { aroundOnce } from './around-once.ts'
 import { selectAll, selectedThings, withGroups } from './bench.ts'
 import { enter, type Outcome, settledBench } from './commit.ts'
@@ -25,7 +27,7 @@ const placedOf = (layout: Layout, ids: readonly string[]): Placed[] =>
 function setAll(ids: readonly string[], label: string, fields: (thing: Thing) => Partial<Thing>): Outcome {
   const design = settledBench()
   const wanted = new Set(ids)
-  const set = design.things.flatMap((thing, index): Field[] =>
+  const set = design.things.flatMap((thing, index): FieldSet[] =>
     wanted.has(thing.id)
       ? Object.entries(fields(thing)).map(([name, value]) => [['things', index, name], value])
       : [],
@@ -80,7 +82,7 @@ const byOf = (edge: keyof Bounds, way: number): Point =>
   edge === 'minX' || edge === 'maxX' ? { x: way, y: 0 } : { x: 0, y: way }
 
 /** A partner that follows is moved by way of the one it follows: the first word stands. */
-function once(fields: readonly Field[]): Field[] {
+function once(fields: readonly FieldSet[]): FieldSet[] {
   const seen = new Set<string>()
   return fields.filter(([path]) => {
     const key = path.join(' ')

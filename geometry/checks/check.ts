@@ -27,6 +27,14 @@ export function check(layout: Layout): readonly Finding[] {
   return found
 }
 
+/** What one rule finds, in the order in which it measures: where the others do not matter. Throws for a name in no list. */
+export function findingsBy(name: string, layout: Layout): readonly Finding[] {
+  const rule = ruleOf(name)
+  return rule
+    .measure(layout, limitOf(layout.design))
+    .map((one) => findingOf(rule, one, layout.design.overruled))
+}
+
 function findingOf(rule: Rule, one: Measurement, overruled: Layout['design']['overruled'] | null): Finding {
   const { about, grade, measured, limit, where, data } = one
   const { name, unit } = rule

@@ -2,12 +2,19 @@
  * Slides saddle and strings over the box, or the box under the strings: the same change, seen from either side.
  * Nut and saddle stay a scale length apart, so what changes is where the saddle stands on the lid.
  */
-import { change, endsOf, formatLength, type Layout, solve } from '../../../geometry/index.ts'
+import {
+  change,
+  endsOf,
+  formatLength,
+  type Layout,
+  onRule,
+  saddleFields,
+  solve,
+} from '../../../geometry/index.ts'
 import { beginGesture } from '../../state/index.ts'
 import type { View } from '../camera.ts'
 import { toScreen } from '../frame.ts'
 import { chip } from '../guides.ts'
-import { onRule, saddleFields } from '../moving.ts'
 import { paintDistances } from '../paint-distances.ts'
 import { lidFrame } from '../plan.ts'
 import type { PointerAt, Tool } from './tool.ts'

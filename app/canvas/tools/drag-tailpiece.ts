@@ -1,8 +1,7 @@
 /** Moves the row of string holes along the neck's tail or the lid. */
-import { change, solve } from '../../../geometry/index.ts'
+import { change, clean, onRule, solve } from '../../../geometry/index.ts'
 import { beginGesture } from '../../state/index.ts'
 import type { View } from '../camera.ts'
-import { clean, onRule } from '../moving.ts'
 import { paintDistances } from '../paint-distances.ts'
 import type { PointerAt, Tool } from './tool.ts'
 

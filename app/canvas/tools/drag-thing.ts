@@ -5,10 +5,14 @@
 import {
   type Change,
   change,
+  clean,
   type Face,
   type Layout,
+  moveFields,
+  onRule,
   type Placed,
   type Point,
+  relatedTo,
   solve,
 } from '../../../geometry/index.ts'
 import { announce } from '../../parts/Announcer.tsx'
@@ -20,7 +24,6 @@ import { type Frame, fromScreen } from '../frame.ts'
 import { paintGhost, paintHeld } from '../guides.ts'
 import { type Grip, gripOn, type Line } from '../hold/hold.ts'
 import { paintMargin } from '../margin.ts'
-import { clean, moveFields, onRule, relatedTo } from '../moving.ts'
 import { paintDistances } from '../paint-distances.ts'
 import type { PointerAt, Tool } from './tool.ts'
 

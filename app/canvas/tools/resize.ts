@@ -1,9 +1,12 @@
 /** Makes a thing larger or smaller by a handle at its edge. Its centre stays; with Shift the far edge does. */
 import {
   change,
+  clean,
   formatLength,
   kindOf,
   type Layout,
+  moveFields,
+  onRule,
   type Placed,
   type Point,
   solve,
@@ -17,7 +20,6 @@ import { chip, paintGhost, paintHeld } from '../guides.ts'
 import type { Handle } from '../handles.ts'
 import { gripOn, type Line } from '../hold/hold.ts'
 import { paintMargin } from '../margin.ts'
-import { clean, moveFields, onRule } from '../moving.ts'
 import { REACH } from './drag-thing.ts'
 import type { PointerAt, Tool } from './tool.ts'
 

@@ -3,14 +3,16 @@ import { describe, expect, test } from 'vitest'
 import { distancesOf, tellDistances } from '../../../app/canvas/distances.ts'
 import { facing, fromScreen, toScreen } from '../../../app/canvas/frame.ts'
 import { gripOn } from '../../../app/canvas/hold/hold.ts'
-import { moveFields, onRule, placeFields } from '../../../app/canvas/moving.ts'
 import {
   apply,
   change,
   checkDesign,
   FACES,
   type Layout,
+  moveFields,
+  onRule,
   type Placed,
+  placeFields,
   solve,
 } from '../../../geometry/index.ts'
 

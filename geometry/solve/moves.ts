@@ -2,21 +2,16 @@
  * From where a thing is dragged to, to what the design must say. A measure stays a measure and a share stays a
  * share; what follows a partner moves the partner; what was meant as midway becomes a measure once it is moved.
  */
-import {
-  type Across,
-  type Along,
-  type Design,
-  edgesAt,
-  endsOf,
-  type Layout,
-  type Path,
-  type Placed,
-  type Point,
-  stepOf,
-  type Thing,
-} from '../../geometry/index.ts'
+import { edgesAt, endsOf } from '../box/outlines.ts'
+import type { Path } from '../design/changes.ts'
+import type { Across, Along } from '../design/place.ts'
+import type { Design, Thing } from '../design/schema.ts'
+import type { Point } from '../plane/index.ts'
+import { stepOf } from '../quantity/index.ts'
+import type { Layout, Placed } from './layout.ts'
 
-export type Field = readonly [Path, unknown]
+/** One field and what it is to hold: `change` takes a list of them. */
+export type FieldSet = readonly [Path, unknown]
 
 /** The thing that decides a place: the thing itself, or the partner at the end of the chain of mirrors. */
 interface Source {
@@ -52,9 +47,9 @@ export function placeFields(
   to: Point,
   /** Things that are moved by the same way: where their going takes this one along, nothing is set for it. */
   together: ReadonlySet<string> = ALONE,
-): Field[] {
+): FieldSet[] {
   const { design } = layout
-  return (['along', 'across'] as const).flatMap((axis): Field[] => {
+  return (['along', 'across'] as const).flatMap((axis): FieldSet[] => {
     if (together.size > 1 && isCarried(design, placed.thing, axis, together)) return []
     const now = axis === 'along' ? placed.at.x : placed.at.y
     const wanted = axis === 'along' ? to.x : to.y
@@ -94,7 +89,7 @@ function isCarried(
 }
 
 /** Fields that move several things by the same way, each as it is meant. */
-export function moveFields(layout: Layout, all: readonly Placed[], by: Point): Field[] {
+export function moveFields(layout: Layout, all: readonly Placed[], by: Point): FieldSet[] {
   const together = new Set(all.map((one) => one.thing.id))
   return all.flatMap((placed) =>
     placeFields(layout, placed, { x: placed.at.x + by.x, y: placed.at.y + by.y }, together),
@@ -131,7 +126,7 @@ export function onRule(mm: number, units: Design['units']): number {
 }
 
 /** Fields to set so that the saddle stands `along` millimetres from the lid's neck-end edge. */
-export function saddleFields(layout: Layout, along: number): Field[] {
+export function saddleFields(layout: Layout, along: number): FieldSet[] {
   const { place } = layout.design.saddle
   const [minX, maxX] = endsOf(layout, 'lid')
   const within = Math.min(maxX * 1.4, Math.max(minX - maxX * 0.4, along))
