@@ -6,7 +6,7 @@ import type { Layout } from '../solve/layout.ts'
 import { datum, drill, mark } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { pilotsUnder } from './pilots.ts'
-import { flipContour, flipOperation, mirrorPart } from './sheet-frame.ts'
+import { flipContour, flipOperations, mirrorPart } from './sheet-frame.ts'
 
 /** Post holes as they stand in the face of the head, with the wider hole for a bushing. Places are the face's own. */
 export function postOperations({ design }: Layout, posts: readonly Point[]): Operation[] {
@@ -54,7 +54,7 @@ function scarfedHead(layout: Layout): Part[] {
       seen: 'from the playing side',
       thickness,
       outline: flipContour(outline, flip),
-      operations: operations.map((one) => flipOperation(one, flip)),
+      operations: flipOperations(operations, flip),
     },
     {
       ...common,
@@ -96,7 +96,7 @@ function tunerScrews(layout: Layout): Operation[] {
 function behind(layout: Layout, front: Part, done: readonly Operation[], title: string): Part {
   const flip = layout.up === 1 ? 'none' : 'y'
   const lines = front.operations.filter((one) => one.kind === 'datum' && one.of === 'Centreline')
-  const turned = done.map((one) => flipOperation(one, flip))
+  const turned = flipOperations(done, flip)
   return {
     ...mirrorPart({ ...front, operations: [...turned, ...lines] }),
     id: `${front.id}-inside`,

@@ -5,7 +5,7 @@ import { type Pilot, pilotsOf } from '../solids/pilots.ts'
 import type { Layout } from '../solve/layout.ts'
 import { datum, drill } from './operations.ts'
 import type { Operation, Part } from './part.ts'
-import { flipContour, flipOperation, mirrorPart } from './sheet-frame.ts'
+import { flipContour, flipOperations, mirrorPart } from './sheet-frame.ts'
 
 type View = 'top' | 'under' | 'bass side' | 'treble side' | 'head end' | 'tail end'
 
@@ -68,11 +68,11 @@ export function blockViews(layout: Layout, top: Part): Part[] {
   const flip = layout.up === 1 ? 'none' : 'y'
   const onBlock = (view: View) =>
     drilled(layout, 'neck-block', view, ({ x, y }) => ({ x: x - block.minX, y }))
-  const under = onBlock('under').map((one) => flipOperation(one, flip))
+  const under = flipOperations(onBlock('under'), flip)
   const ends = drilled(layout, 'neck-block', 'head end', ({ y, z }) => ({ x: y, y: z - bottom }))
   const endFlip = layout.up === 1 ? 'x' : 'none'
   const outline = rectangle(block.minY, -top.thickness, block.maxY, 0)
-  const shown = onBlock('top').map((one) => flipOperation(one, flip))
+  const shown = flipOperations(onBlock('top'), flip)
   return [
     { ...top, operations: [...top.operations, ...shown] },
     ...(under.length === 0
@@ -97,7 +97,7 @@ export function blockViews(layout: Layout, top: Part): Part[] {
             thickness: block.maxX - block.minX,
             outline: flipContour(outline, endFlip),
             operations: [
-              ...ends.map((one) => flipOperation(one, endFlip)),
+              ...flipOperations(ends, endFlip),
               datum({ x: 0, y: -top.thickness }, { x: 0, y: 0 }, 'Centreline'),
             ],
           },

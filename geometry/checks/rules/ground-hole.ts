@@ -59,19 +59,21 @@ export const groundHoleClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['groundHoleClear'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
     const hole = groundHoleOf(layout)
-    if (!hole) return
+    if (!hole) return []
     const wanted = limit('groundHoleClear')
     const { mm, of, from, to } = tightest(layout, hole, 2 * wanted)
-    yield {
-      about: ['tailpiece', 'ground wire', of],
-      measured: mm,
-      limit: wanted,
-      grade: gradeLeast(mm, wanted, 0),
-      where: { view: FACE, from, to },
-      data: { of },
-    }
+    return [
+      {
+        about: ['tailpiece', 'ground wire', of],
+        measured: mm,
+        limit: wanted,
+        grade: gradeLeast(mm, wanted, 0),
+        where: { view: FACE, from, to },
+        data: { of },
+      },
+    ]
   },
   words({ measured, limit, grade, data }, say, layout) {
     const of = String(data?.of)
