@@ -14,6 +14,7 @@ export const balanceNearWall: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['balanceOff'],
+  mendedBy: ['balance.ballast'],
   *measure(layout, limit) {
     if (layout.design.balance.held === 'not stated') return
     const { fromWall, x, mass } = balanceOf(layout)
@@ -45,6 +46,7 @@ export const headDrops: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['balance.ballast', 'balance.strapAt', 'balance.lapAt'],
   *measure(layout) {
     if (layout.design.balance.held === 'not stated') return
     const { held, x } = balanceOf(layout)

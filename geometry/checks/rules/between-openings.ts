@@ -20,6 +20,7 @@ export const betweenOpenings: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['betweenOpenings', 'screwToOpening'],
+  mendedBy: ['place', 'size'],
   *measure(layout, limit) {
     for (const face of FACES) {
       const openings = openingsOn(layout, face)

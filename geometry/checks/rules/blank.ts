@@ -6,6 +6,7 @@ export const blankLength: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['blankSpare'],
+  mendedBy: ['headstock.length', 'neck.tail', 'saddle.place', 'scale.length'],
   *measure(layout, limit) {
     const { neck, design } = layout
     const measured = design.neck.length - neck.needs.total
@@ -41,6 +42,7 @@ export const headOnBlank: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['headstock.width', 'neck.widthAtNut'],
   *measure(layout) {
     const { neck, headstock } = layout.design
     const widest = Math.max(headstock.width, neck.widthAtNut)
@@ -68,6 +70,7 @@ export const firstPost: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['firstPost', 'firstPostLeast'],
+  mendedBy: ['headstock.firstPost', 'headstock.stagger'],
   *measure(layout, limit) {
     const nearest = layout.posts.reduce<(typeof layout.posts)[number] | null>(
       (near, post) => (!near || post.x > near.x ? post : near),
@@ -96,6 +99,7 @@ export const postsOnHead: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['postsApart'],
+  mendedBy: ['headstock.postSpacing', 'headstock.length', 'headstock.firstPost'],
   *measure(layout, limit) {
     const { headstock } = layout.design
     const last = layout.posts.reduce((far, post) => Math.min(far, post.x), 0)
@@ -138,6 +142,7 @@ export const postsForStrings: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['headstock.bassTuners', 'headstock.trebleTuners'],
   *measure(layout) {
     const posts = layout.posts.length
     const strings = layout.strings.length

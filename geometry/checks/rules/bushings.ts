@@ -38,6 +38,7 @@ export const threadThrough: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['thing.boreDepth', 'thing.backing'],
   *measure(layout) {
     for (const one of mounted(layout)) {
       const { bushing, net, thickness, placed } = one
@@ -83,6 +84,7 @@ export const boreWide: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['thing.boreDiameter'],
   *measure(layout) {
     for (const one of mounted(layout)) {
       const { bore, boreDiameter, widthInside, widthOutside } = one.bushing
@@ -110,6 +112,7 @@ export const faceForBushing: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodForNut'],
+  mendedBy: ['thing.boreDepth', 'thing.backing'],
   *measure(layout, limit) {
     const wanted = limit('woodForNut')
     for (const one of mounted(layout))
@@ -144,6 +147,7 @@ export const shaftInKnob: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['shaftInKnob'],
+  mendedBy: ['thing.boreDepth', 'thing.knobDepth', 'thing.shaft'],
   *measure(layout, limit) {
     const wanted = limit('shaftInKnob')
     for (const one of mounted(layout)) {
@@ -169,6 +173,7 @@ export const knobOffFace: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['knobOffFace'],
+  mendedBy: ['thing.shaft'],
   *measure(layout, limit) {
     const wanted = limit('knobOffFace')
     for (const one of mounted(layout)) {

@@ -43,6 +43,7 @@ export const coverOnFace: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'size'],
   *measure(layout) {
     for (const { placed, cover } of covers(layout)) {
       const { distance, from, to } = clearance(cover, layout.panels[placed.face].outline)
@@ -70,6 +71,7 @@ export const coversApart: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['coversApart'],
+  mendedBy: ['place'],
   *measure(layout, limit) {
     const all = covers(layout)
     if (all.length < 2) return

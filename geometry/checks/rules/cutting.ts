@@ -45,6 +45,7 @@ export const toolFits: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['cutting.cutter'],
   *measure(layout) {
     if (layout.design.cutting.process === 'by hand') return
     for (const part of partsOf(layout)) {
@@ -92,6 +93,7 @@ export const webLeft: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'size'],
   *measure(layout) {
     const { process, web } = layout.design.cutting
     if (process === 'by hand') return

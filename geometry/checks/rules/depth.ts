@@ -7,6 +7,7 @@ export const roomUnderNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['underNeck'],
+  mendedBy: ['neck.rise', 'neck.thickness'],
   *measure(layout, limit) {
     const { box, neck } = layout
     const measured = neck.bottom - box.baseTop
@@ -35,6 +36,7 @@ export const roomUnderHardware: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['underNeck'],
+  mendedBy: ['thing.depth', 'thing.bodyDepth'],
   *measure(layout, limit) {
     const { box, panels } = layout
     const wanted = limit('underNeck')
@@ -67,6 +69,7 @@ export const rimDepth: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['rimShare'],
+  mendedBy: ['thing.rimDepth'],
   *measure(layout, limit) {
     for (const { thing, kind, face, at } of layout.placed) {
       const rim = kind.rim?.(thing)
@@ -100,6 +103,7 @@ export const rimLedge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['rimLedge'],
+  mendedBy: ['thing.rimWidth'],
   *measure(layout, limit) {
     for (const { thing, kind, face, at } of layout.placed) {
       const rim = kind.rim?.(thing)

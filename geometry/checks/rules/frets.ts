@@ -6,6 +6,7 @@ export const boardBehindLastFret: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['beyondLastFret'],
+  mendedBy: ['board.beyond', 'board.length', 'scale.frets.count'],
   *measure(layout, limit) {
     const last = layout.frets.at(-1)
     if (!last || last.number === 0) return
@@ -41,6 +42,7 @@ export const boardOverLid: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['neck.rise', 'board.beyond', 'board.length'],
   *measure(layout) {
     const { board, box } = layout
     if (!board || board.overLid <= 0) return

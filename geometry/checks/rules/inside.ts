@@ -17,6 +17,7 @@ export const openingToInside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToInside'],
+  mendedBy: ['place', 'size'],
   *measure(layout, limit) {
     const pieces = insidePiecesOf(layout)
     if (pieces.length === 0) return
@@ -107,6 +108,7 @@ export const insideClearOfNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['inside.tall', 'inside.wide', 'inside.long'],
   *measure(layout) {
     if (insidePiecesOf(layout).length === 0) return
     const structure = [...neckSolids(layout), ...braceSolids(layout)].filter((one) => one.part !== 'block')
@@ -138,10 +140,12 @@ export const insideClearOfNeck: Rule = {
 
 export const neckBlockHeight: Rule = {
   name: 'neck-block-height',
+  aims: true,
   title: 'Neck block up to what lies on it',
   unit: 'mm',
   wants: 'most',
   limits: ['blockTouches'],
+  mendedBy: ['inside.tall'],
   *measure(layout, limit) {
     const wanted = limit('blockTouches')
     for (const one of insidePiecesOf(layout)) {

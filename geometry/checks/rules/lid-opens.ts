@@ -80,6 +80,15 @@ export const lidClears: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['lidClear'],
+  mendedBy: [
+    'box.lid.gap',
+    'box.lid.play',
+    'box.lid.bevelAtHinge',
+    'box.lid.bevelOpposite',
+    'place',
+    'thing.depth',
+    'box.lid.slidesTo',
+  ],
   *measure(layout, limit) {
     const { kind } = layout.design.box.lid
     if (kind === 'hinged') yield* swinging(layout, limit('lidClear'))
@@ -110,6 +119,7 @@ export const lidReach: Rule = {
   unit: 'degrees',
   wants: 'least',
   limits: [],
+  mendedBy: ['box.lid.gap', 'box.lid.play', 'box.lid.bevelAtHinge', 'box.lid.bevelOpposite'],
   *measure(layout) {
     if (layout.design.box.lid.kind !== 'hinged') return
     const motion = lidMotionOf(layout)
@@ -142,6 +152,7 @@ export const hingeParallel: Rule = {
   unit: 'degrees',
   wants: 'most',
   limits: [],
+  mendedBy: ['box.lid.hingeEdge'],
   *measure({ design, box, neck }) {
     const { lid } = design.box
     if (lid.kind !== 'hinged') return

@@ -47,6 +47,7 @@ const bends = ({ name, title, limit: limitName, measure, words, usual }: Bend): 
   unit: 'mm',
   wants: 'most',
   limits: [limitName],
+  mendedBy: ['neck.relief', 'neck.thickness'],
   fine: true,
   basis: ['neck', 'pull'],
   *measure(layout, limit): Iterable<Measurement> {
@@ -107,6 +108,7 @@ export const neckGivesWay: Rule = {
   unit: 'newtons',
   wants: 'most',
   limits: [],
+  mendedBy: ['neck.thickness'],
   basis: ['neck', 'pull'],
   *measure(layout) {
     const { totalPull, neckTrouble } = loadsOf(layout)
@@ -134,6 +136,7 @@ export const neckStress: Rule = {
   unit: 'share',
   wants: 'most',
   limits: ['neckStress', 'neckStressMost'],
+  mendedBy: ['neck.relief', 'headstock.reinforcement', 'neck.thickness'],
   basis: ['neck', 'pull'],
   *measure(layout, limit) {
     const { neck } = loadsOf(layout)
@@ -167,6 +170,7 @@ export const headRoot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['headRoot'],
+  mendedBy: ['headstock.reinforcement', 'headstock.thickness'],
   basis: ['neck', 'pull'],
   *measure(layout, limit) {
     if (loadsOf(layout).missing) return

@@ -8,6 +8,7 @@ export const openingToNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToNeck'],
+  mendedBy: ['place', 'size'],
   *measure(layout, limit) {
     const { panels, neck, design } = layout
     const half = design.neck.width / 2

@@ -11,6 +11,7 @@ export const openingToWall: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToWall'],
+  mendedBy: ['place', 'size'],
   *measure(layout, limit) {
     if (layout.placed.length === 0) return
     const { inside } = wallLinesOf(layout)

@@ -11,6 +11,7 @@ export const partsClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['partsApart'],
+  mendedBy: ['place', 'thing.screwLength', 'thing.depth'],
   *measure(layout, limit) {
     if (!layout.placed.some(hasBodies)) return
     const wanted = limit('partsApart')

@@ -8,6 +8,7 @@ export const rosetteWeb: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['rosetteWeb'],
+  mendedBy: ['thing.pitch', 'thing.hole'],
   *measure({ placed }, limit) {
     for (const { thing, kind, face, at } of placed) {
       const web = kind.web?.(thing)
@@ -38,6 +39,7 @@ export const rosetteHoles: Rule = {
   unit: 'count',
   wants: 'most',
   limits: [],
+  mendedBy: ['thing.pitch'],
   *measure({ placed }) {
     for (const { thing, kind, face, at, openings } of placed) {
       const wanted = kind.wanted?.(thing)

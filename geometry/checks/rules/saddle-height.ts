@@ -30,6 +30,7 @@ const built = (side: 'low' | 'tall', limitName: LimitName): Rule => ({
   unit: 'mm',
   wants: side === 'low' ? 'least' : 'most',
   limits: [limitName],
+  mendedBy: ['neck.rise', 'saddle.action'],
   basis: ['heights'],
   *measure(layout, limit) {
     const { missing, saddle } = loadsOf(layout)
@@ -63,6 +64,8 @@ export const actionAsWanted: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['actionOff'],
+  mendedBy: ['saddle.height', 'saddle.action'],
+  aims: true,
   fine: true,
   basis: ['heights'],
   *measure(layout, limit) {
@@ -96,6 +99,8 @@ export const saddleLineOff: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['setbackOff'],
+  mendedBy: ['saddle.setback'],
+  aims: true,
   fine: true,
   basis: ['setback'],
   *measure(layout, limit) {
@@ -141,6 +146,7 @@ export const saddleFreeBand: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'saddle.place', 'saddle.freeBand'],
   basis: ['setback'],
   *measure(layout) {
     const { missing, saddle: loads } = loadsOf(layout)

@@ -12,6 +12,7 @@ export const saddleToTailWall: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['saddleToTailWall'],
+  mendedBy: ['saddle.place'],
   *measure(layout, limit) {
     const { saddle, box, real } = layout
     // A wall askew is nearest one end of the foot.
@@ -61,6 +62,7 @@ export const saddleOnLid: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['saddle.place', 'saddle.length'],
   *measure(layout) {
     const { saddle, panels, real } = layout
     const measured = real ? footInside(layout) : footInRectangle(saddle.foot, panels.lid)
@@ -89,6 +91,7 @@ export const saddleToOpening: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['saddleToOpening'],
+  mendedBy: ['place', 'size', 'saddle.place'],
   *measure(layout, limit) {
     const { saddle, panels } = layout
     const { minX, minY, maxX, maxY } = saddle.foot

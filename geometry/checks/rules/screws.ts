@@ -46,6 +46,7 @@ export const screwHolds: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['screwHold'],
+  mendedBy: ['place', 'thing.screwLength'],
   *measure(layout, limit) {
     for (const { one, measured } of worst(fastenings(layout), ({ held }) => sum(held))) {
       const wanted = limit('screwHold')
@@ -89,6 +90,7 @@ export const screwBeside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodBesideScrew'],
+  mendedBy: ['place'],
   *measure(layout, limit) {
     const wanted = limit('woodBesideScrew')
     const beside = ({ held }: Fastened) =>
@@ -120,6 +122,7 @@ export const screwPoint: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
+  mendedBy: ['thing.screwLength'],
   *measure(layout) {
     for (const { one, measured } of worst(fastenings(layout), ({ pokes, held }) =>
       held.length > 0 ? -pokes : null,

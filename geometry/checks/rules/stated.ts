@@ -8,6 +8,7 @@ export const handStated: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['hand'],
   *measure(layout) {
     const stated = layout.design.hand === 'not stated' ? 0 : 1
     yield {
@@ -32,6 +33,7 @@ export const placeFollowed: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['place'],
   *measure(layout) {
     for (const problem of layout.problems) {
       const placed = layout.placed.find((one) => one.thing.id === problem.of)
@@ -86,6 +88,7 @@ export const neckBeforeBox: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['saddle.place', 'scale.length'],
   *measure({ box }) {
     yield {
       about: ['neck', 'box'],

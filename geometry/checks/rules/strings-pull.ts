@@ -77,6 +77,7 @@ export const stringBreaking = perString({
   unit: 'share',
   wants: 'most',
   limits: ['stringStrained', 'stringBreaking'],
+  mendedBy: ['scale.length'],
   basis: ['pull', 'strength'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -105,6 +106,7 @@ export const stringSlack = perString({
   unit: 'newtons',
   wants: 'least',
   limits: ['stringSlack'],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -132,6 +134,7 @@ export const stringHigh = perString({
   unit: 'newtons',
   wants: 'most',
   limits: ['stringHigh'],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -159,6 +162,7 @@ const evenly = (side: 'slackest' | 'tightest', limitName: LimitName): Rule => ({
   unit: 'share',
   wants: side === 'slackest' ? 'least' : 'most',
   limits: [limitName],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   *measure(layout, limit) {
     const { strings, spread } = loadsOf(layout)

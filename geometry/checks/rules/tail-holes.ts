@@ -11,6 +11,7 @@ export const tailHoleWeb: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['tailHoleWeb'],
+  mendedBy: ['tailpiece.span', 'tailpiece.diameter'],
   *measure(layout, limit) {
     const [first, second] = nearestPair(layout)
     if (!first || !second) return
@@ -55,6 +56,7 @@ export const tailHoleToEnd: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['tailHoleToEndGrain', 'stringToBoardEdge'],
+  mendedBy: ['tailpiece.fromEdge', 'tailpiece.span', 'neck.tail'],
   *measure(layout, limit) {
     const { end, side } = edgesNear(layout)
     const wanted = limit('tailHoleToEndGrain')
@@ -155,6 +157,7 @@ export const tailToHold: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['neck.tail', 'tailpiece.fromEdge', 'tailpiece.at'],
   *measure(layout) {
     const { tailpiece, neck } = layout.design
     if (tailpiece.at !== 'the tail of the neck') return
@@ -181,6 +184,7 @@ export const tailHolesForStrings: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['tailpiece.holes', 'tailpiece.row'],
   *measure(layout) {
     const holes = layout.tailHoles.length
     const strings = layout.strings.length
@@ -207,6 +211,7 @@ export const tailOtherCounts: Rule = {
   unit: 'degrees',
   wants: 'most',
   limits: ['sideAngleAtSaddle'],
+  mendedBy: ['tailpiece.holes', 'tailpiece.span', 'tailpiece.row'],
   *measure(layout, limit) {
     const { alsoFor, andFor } = layout.design.tailpiece
     if (alsoFor + andFor === 0) return

@@ -18,6 +18,7 @@ export const wallUnderSlot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['wallUnderSlot'],
+  mendedBy: ['neck.rise', 'neck.thickness'],
   *measure(layout, limit) {
     const wanted = limit('wallUnderSlot')
     for (const { slot, height } of eachSlot(layout)) {
@@ -47,6 +48,7 @@ export const wallBesideSlot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['wallBesideSlot'],
+  mendedBy: ['neck.width'],
   *measure(layout, limit) {
     const wanted = limit('wallBesideSlot')
     for (const { slot, half } of eachSlot(layout)) {
