@@ -8,7 +8,7 @@
  * (height z in the section is at `sectionY - z * scale`); pixels count from the element's top left corner.
  * The drawing of the walls and the base carries `data-faces`: by face the `Frame` (see frame.ts) it is drawn in, as JSON.
  */
-import type { Layout } from '../../geometry/index.ts'
+import { faceHeight, type Layout } from '../../geometry/index.ts'
 import type { Frame } from './frame.ts'
 
 export interface Camera {
@@ -55,7 +55,17 @@ export function halfPlan(layout: Layout): number {
 /** Highest and lowest of the section. */
 export function sectionReach(layout: Layout): { top: number; bottom: number } {
   const { saddle, nut, box, neck } = layout
-  return { top: Math.max(saddle.top, nut.top) + 2, bottom: Math.min(box.baseBottom, neck.bottom) }
+  return {
+    top: Math.max(saddle.top, nut.top) + 2,
+    bottom: Math.min(box.baseBottom, neck.bottom, headLow(layout)),
+  }
+}
+
+/** How low the end of the head lies: only a tilted one falls below its own face. */
+function headLow({ design, neck, nut }: Layout): number {
+  const head = neck.stretches.find((one) => one.of === 'headstock')
+  const deep = head ? head.top - head.bottom : 0
+  return faceHeight(design, nut.x0, neck.x0) - deep
 }
 
 export function viewOf(camera: Camera, layout: Layout, size: Size): View {

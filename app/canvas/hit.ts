@@ -2,10 +2,13 @@
 import {
   depthAt,
   type Face,
-  halfWidthAt,
+  isInside,
   type Layout,
+  neckProfile,
   type Placed,
   type Point,
+  polygon,
+  sidesOfNeck,
 } from '../../geometry/index.ts'
 
 /** What can be taken hold of: a thing by its id, or a piece of the instrument by its name. */
@@ -57,8 +60,8 @@ export function planHit(layout: Layout, at: Point, near: number): Hit | null {
     )
   )
     return { of: 'structure', name: 'headstock' }
-  const half = halfWidthAt(neck, at.x)
-  if (Math.abs(at.y) <= half) {
+  const [bass, treble] = sidesOfNeck(neck, at.x)
+  if (at.y >= bass && at.y <= treble) {
     if (at.x >= nut.x0 - near / 2 && at.x <= nut.x1 + near / 2) return { of: 'structure', name: 'nut' }
     if (board && at.x > board.x0 && at.x < board.x1) return { of: 'structure', name: 'board' }
     if (at.x >= neck.x0 && at.x < nut.x0) return { of: 'structure', name: 'headstock' }
@@ -72,13 +75,15 @@ export function planHit(layout: Layout, at: Point, near: number): Hit | null {
 
 /** On the section: the saddle and the box can be taken hold of there too. */
 export function sectionHit(layout: Layout, at: Point, near: number): Hit | null {
-  const { saddle, box, neck } = layout
+  const { saddle, box, neck, nut } = layout
   if (
     Math.abs(at.x - saddle.x) <= Math.max(near, saddle.foot.maxX - saddle.x) &&
     at.y >= -near &&
     at.y <= saddle.top + near
   )
     return { of: 'structure', name: 'saddle' }
+  if (at.x < nut.x0)
+    return isInside(at, polygon(neckProfile(layout))) ? { of: 'structure', name: 'headstock' } : null
   if (at.x >= neck.x0 && at.x <= neck.x1 && at.y <= neck.top && at.y >= neck.bottom)
     return { of: 'structure', name: 'neck' }
   if (at.x >= box.x0 && at.x <= box.x1 && at.y <= 0 && at.y >= box.baseBottom)

@@ -1,5 +1,12 @@
 /** The plan from the front: box, lid, neck, board and frets. What stands on the lid is drawn over it. */
-import { halfWidthAt, type Layout, type Point, wallLinesOf } from '../../geometry/index.ts'
+import {
+  halfWidthAt,
+  headOf,
+  type Layout,
+  type Point,
+  sidesOfNeck,
+  wallLinesOf,
+} from '../../geometry/index.ts'
 import { paintPhoto } from '../photo/lying.ts'
 import type { View } from './camera.ts'
 import { type Frame, movedFrame, toScreen } from './frame.ts'
@@ -38,8 +45,8 @@ function paintNeck(pen: Pen, looks: Looks, view: View, layout: Layout): void {
 function neckOutline(layout: Layout, from: number, to: number): Point[] {
   const { neck } = layout
   const xs = [from, ...neck.halfWidths.map((one) => one.x).filter((x) => x > from && x < to), to]
-  const side = (sign: number) => xs.map((x) => ({ x, y: sign * halfWidthAt(neck, x) }))
-  const points = [...side(-1), ...side(1).reverse()]
+  const side = (which: 0 | 1) => xs.map((x) => ({ x, y: sidesOfNeck(neck, x)[which] }))
+  const points = [...side(0), ...side(1).reverse()]
   return points[0] ? [...points, points[0]] : points
 }
 
@@ -127,10 +134,22 @@ function fretNumbers(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   }
 }
 
+/** Tuners: knobs beside the head, holes through it, plates and screws behind it as hidden lines, and their posts. */
 function paintHead(pen: Pen, looks: Looks, view: View, layout: Layout): void {
-  const radius = layout.design.headstock.postHole / 2
-  for (const post of layout.posts)
-    disc(pen, view.plan, post, radius, { fill: looks.sheet, stroke: looks.accent, width: THICK * 0.8 })
+  const { tuners, toPlan } = headOf(layout)
+  const { headstock } = layout.design
+  const hidden = { stroke: looks.soft, width: THIN, dash: HIDDEN }
+  const closed = ({ vertices }: { readonly vertices: readonly Point[] }) =>
+    [...vertices, ...vertices.slice(0, 1)].map(toPlan)
+  for (const { post, hole, round, body, knob, screws } of tuners) {
+    const at = toPlan(post)
+    if (body) path(pen, view.plan, closed(body), hidden)
+    if (knob) path(pen, view.plan, closed(knob), { fill: looks.bone, stroke: looks.soft, width: THIN })
+    disc(pen, view.plan, at, hole.radius, { fill: looks.sheet, stroke: looks.accent, width: THICK * 0.8 })
+    if (round.radius < hole.radius)
+      disc(pen, view.plan, at, round.radius, { fill: looks.steel, stroke: looks.ink, width: THIN })
+    for (const screw of screws) disc(pen, view.plan, toPlan(screw), headstock.screwPilot / 2, hidden)
+  }
 }
 
 /** Strings, saddle and string holes: they lie over everything that is put on the lid. */
@@ -141,9 +160,12 @@ export function paintStrings(pen: Pen, looks: Looks, view: View, layout: Layout)
     stroke: looks.accent,
     width: THICK,
   })
+  const { paths, toPlan } = headOf(layout)
+  const winds = new Map(paths.map(({ index, to }) => [index, toPlan(to)]))
   for (const string of strings) {
+    const post = winds.get(string.index)
     const points = [
-      ...(string.post ? [string.post] : []),
+      ...(post ? [post] : []),
       { x: 0, y: string.yAtNut },
       { x: saddle.x, y: string.yAtSaddle },
       ...(string.tail ? [string.tail] : []),

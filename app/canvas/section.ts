@@ -1,5 +1,13 @@
 /** The section along the centreline, under the plan on the same axis: x along, height up. */
-import { endsOf, type Layout, type Placed, type Point, partsOf } from '../../geometry/index.ts'
+import {
+  endsOf,
+  faceHeight,
+  type Layout,
+  type Placed,
+  type Point,
+  partsOf,
+  scarfOf,
+} from '../../geometry/index.ts'
 import { paintBodiesInSection } from './bodies.ts'
 import type { View } from './camera.ts'
 import { movedFrame, toScreen } from './frame.ts'
@@ -33,6 +41,7 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
   // The neck's side as it is cut; on screen it faces the reader of the plan whichever hand.
   const side = partsOf(layout).find((part) => part.id === 'neck-side')
   if (side) shape(pen, frame, side.outline, cut(looks.neck))
+  paintHeadSection(pen, looks, view, layout)
   slab(pen, frame, panels.lid.originX, box.lidBottom, panels.lid.originX + length('lid'), 0, cut(looks.lid))
   for (const placed of layout.placed) paintUnder(pen, looks, view, layout, placed)
   paintBodiesInSection(pen, looks, view, layout)
@@ -53,6 +62,37 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
   paintTailHoles(pen, looks, view, layout)
   paintString(pen, looks, view, layout)
 }
+
+/** Posts over the face of the head, and the line along which a scarfed one is glued on. */
+function paintHeadSection(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  const { design, nut, posts } = layout
+  const scarf = scarfOf(design, nut.x0)
+  if (scarf) path(pen, view.section, [scarf.top, scarf.bottom], { stroke: looks.ink, width: THIN })
+  const half = design.headstock.post / 2
+  for (const { x, winds } of posts) {
+    const foot = { x, y: faceHeight(design, nut.x0, x) }
+    const lean = { x: winds.x - foot.x, y: winds.z - foot.y }
+    const tall = Math.hypot(lean.x, lean.y)
+    if (tall <= 0) continue
+    // As far above the string again as a winding needs.
+    const up = { x: lean.x * (1 + OVER_STRING / tall), y: lean.y * (1 + OVER_STRING / tall) }
+    const aside = { x: (lean.y / tall) * half, y: (-lean.x / tall) * half }
+    const corners = [
+      { x: foot.x - aside.x, y: foot.y - aside.y },
+      { x: foot.x + aside.x, y: foot.y + aside.y },
+      { x: foot.x + aside.x + up.x, y: foot.y + aside.y + up.y },
+      { x: foot.x - aside.x + up.x, y: foot.y - aside.y + up.y },
+    ]
+    path(pen, view.section, [...corners, ...corners.slice(0, 1)], {
+      fill: looks.steel,
+      stroke: looks.ink,
+      width: THIN,
+    })
+  }
+}
+
+/** How far a post stands over the string that winds on it, as it is drawn. Millimetres. */
+const OVER_STRING = 3
 
 /** The hole a thing makes in the lid, if the section meets it, and how deep it hangs. */
 function paintUnder(pen: Pen, looks: Looks, view: View, layout: Layout, placed: Placed): void {
@@ -91,11 +131,10 @@ function paintTailHoles(pen: Pen, looks: Looks, view: View, layout: Layout): voi
 function paintString(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   const string = layout.strings[Math.floor(layout.strings.length / 2)]
   if (!string) return
-  const { saddle, posts, neck } = layout
-  const post = string.post ?? posts[0]
-  const head = neck.stretches.find((one) => one.of === 'headstock')
+  const { saddle, posts } = layout
+  const winds = (string.post ?? posts[0])?.winds
   const points: Point[] = [
-    ...(post && head ? [{ x: post.x, y: head.top + 4 }] : []),
+    ...(winds ? [{ x: winds.x, y: winds.z }] : []),
     { x: layout.nut.x1, y: string.zAtNut },
     { x: saddle.x, y: string.zAtSaddle },
     ...(string.tail ? [{ x: string.tail.x, y: string.tail.z }] : []),

@@ -1,5 +1,5 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
-import { formatLength, type Layout, wallLinesOf } from '../../geometry/index.ts'
+import { formatLength, headOf, type Layout, wallLinesOf } from '../../geometry/index.ts'
 import { paintBodiesOnPlan } from './bodies.ts'
 import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
@@ -141,7 +141,6 @@ export function sheetSubject(
       )
     const span = {
       neck: [nut.x1, neck.x1],
-      headstock: [neck.x0, nut.x0],
       nut: [nut.x0, nut.x1],
       board: board ? [board.x0, board.x1] : null,
     }[name]
@@ -166,6 +165,10 @@ export function sheetSubject(
         ],
         line,
       )
+    }
+    if (name === 'headstock') {
+      const { outline, toPlan } = headOf(layout)
+      path(pen, v.plan, [...outline.vertices, ...outline.vertices.slice(0, 1)].map(toPlan), line)
     }
     if (name === 'tailpiece')
       for (const hole of layout.tailHoles) {

@@ -19,6 +19,7 @@ import { PickupHearing } from './PickupHearing.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { FACE_TITLES, nameOf, sayStep } from './say.ts'
 import { namesOf, type Piece, pieceOf } from './structure.ts'
+import { TypicalTuners } from './TypicalTuners.tsx'
 import { wrongAbout } from './tightness.ts'
 
 export function Inspector() {
@@ -191,6 +192,7 @@ function PieceInspector({ layout, piece }: { layout: Layout; piece: Piece }) {
           thing={null}
         />
       )}
+      {piece.section === 'headstock' && <TypicalTuners />}
       <Fields fields={fields} base={[piece.section]} />
     </>
   )

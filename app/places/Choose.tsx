@@ -13,6 +13,7 @@ import { SheetPanel } from '../parts/SheetPanel.tsx'
 import { Stock } from '../parts/Stock.tsx'
 import { StringRows } from '../parts/StringRows.tsx'
 import { Tuning } from '../parts/Tuning.tsx'
+import { TypicalTuners } from '../parts/TypicalTuners.tsx'
 import { useBench } from '../state/index.ts'
 import { Follows } from './Follows.tsx'
 import { LoadTabs, type Side } from './LoadTabs.tsx'
@@ -109,6 +110,7 @@ export function Group({ section, title }: { section: string; title: string }) {
       <div className="field-grid">
         <InOrder fields={fields} section={section} />
         {section === 'stringing' && <GaugeChooser />}
+        {section === 'headstock' && <TypicalTuners />}
       </div>
     </section>
   )

@@ -29,6 +29,7 @@ export function namesIn(design: Design): Set<string> {
     ...design.things.map((thing) => thing.id),
     ...placesOf(design).flatMap(({ place }) => followed(place)),
     ...design.measures.flatMap(({ from, to }) => [from.of, to.of]),
+    ...design.wiring.components.map(({ thing }) => thing),
     ...Object.keys(design.overruled).flatMap((key) => key.split(' ')),
   ])
 }
@@ -48,7 +49,27 @@ export function measuresOf({ face, at }: Pick<Placed, 'face' | 'at'>): { along: 
   return { along: at.x + 0, across: (plan ? at.y : -at.y) + 0 }
 }
 
-/** Fields that make every place that follows `from` follow `to`. */
+/**
+ * Fields that take the components of the wiring away that stand where these things do, with the wires to them: last in their
+ * lists first, since what stands before goes by index.
+ */
+export function unsoldered(design: Design, going: ReadonlySet<string>): (readonly [Path, undefined])[] {
+  const { components, wires } = design.wiring
+  const gone = new Set(components.flatMap(({ id, thing }) => (going.has(thing) ? [id] : [])))
+  const loose = (terminal: string) => gone.has(terminal.split('.')[0] ?? '')
+  const without = <T>(list: 'components' | 'wires', all: readonly T[], goes: (one: T) => boolean) =>
+    all
+      .flatMap((one, index): (readonly [Path, undefined])[] =>
+        goes(one) ? [[['wiring', list, index], undefined]] : [],
+      )
+      .reverse()
+  return [
+    ...without('wires', wires, ({ from, to }) => loose(from) || loose(to)),
+    ...without('components', components, ({ id }) => gone.has(id)),
+  ]
+}
+
+/** Fields that make every place that follows `from` follow `to`, and every component that stands there. */
 export function renamed(design: Design, from: string, to: string): (readonly [Path, unknown])[] {
   const put = (name: string) => (name === from ? to : name)
   const places = placesOf(design)
@@ -67,7 +88,10 @@ export function renamed(design: Design, from: string, to: string): (readonly [Pa
       .filter((end) => measure[end].of === from)
       .map((end) => [['measures', index, end, 'of'], to] as const),
   )
-  return [...places, ...measures, ...overruled]
+  const components = design.wiring.components.flatMap(({ thing }, index) =>
+    thing === from ? [[['wiring', 'components', index, 'thing'], to] as const] : [],
+  )
+  return [...places, ...measures, ...components, ...overruled]
 }
 
 function withNames(place: Place, put: (name: string) => string): Along | Across {

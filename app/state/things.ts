@@ -14,7 +14,16 @@ import {
 } from '../../geometry/index.ts'
 import { useBench } from './bench.ts'
 import { commit, enter, type Outcome, settledBench } from './commit.ts'
-import { followed, freeName, idPathIndex, indexOf, measuresOf, placesOf, renamed } from './relations.ts'
+import {
+  followed,
+  freeName,
+  idPathIndex,
+  indexOf,
+  measuresOf,
+  placesOf,
+  renamed,
+  unsoldered,
+} from './relations.ts'
 import { roomFor } from './room.ts'
 
 /** Two things nearer than this to the same spot are one on top of the other; millimetres. */
@@ -54,7 +63,7 @@ export function takeSizes(id: string, sizes: Readonly<Record<string, unknown>>, 
 
 /**
  * Takes a thing away. Places that follow it become measures, so that nothing else moves; findings overruled for it
- * and measures taken from it are forgotten with it. Nothing happens where there is no such thing.
+ * and measures taken from it are forgotten with it, and what is soldered to it goes with its wires. Nothing happens where there is no such thing.
  */
 export const removeThing = (id: string): void => removeThings([id])
 
@@ -88,7 +97,11 @@ export function removeThings(ids: readonly string[]): void {
   // The lists last and from their ends: what stands before goes by index.
   const removals = indexes.map((index): [Path, unknown] => [['things', index], undefined])
   const label = indexes.length === 1 ? `Remove ${titleOf(first)}` : `Remove ${indexes.length} things`
-  commit(label, change(design, ...places, ...forgotten, ...measured.reverse(), ...removals.reverse()))
+  const soldered = unsoldered(design, going)
+  commit(
+    label,
+    change(design, ...places, ...forgotten, ...measured.reverse(), ...soldered, ...removals.reverse()),
+  )
 }
 
 /** Puts a copy beside a thing, on whichever side there is more of the face, and selects it. */

@@ -8,6 +8,7 @@ import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
 import { HARDWARE_RULES } from './rules/hardware.ts'
+import { HEAD_RULES } from './rules/head.ts'
 import { insideClearOfNeck, insideFits, neckBlockHeight, openingToInside } from './rules/inside.ts'
 import { hingeParallel, lidClears, lidReach } from './rules/lid-opens.ts'
 import { neckLeft } from './rules/neck-left.ts'
@@ -105,6 +106,7 @@ export const RULES: readonly Rule[] = [
   firstPost,
   postsOnHead,
   postsForStrings,
+  ...HEAD_RULES,
   tuningStated,
   stringCanBeMade,
   stringBreaking,

@@ -29,4 +29,22 @@ export const HARDWARE_LIMITS = {
     'Behind the face it goes through; less tears out. Common practice.',
   ),
   woodBesideScrew: mm(1, 'Wood beside a screw', 'In the edge of a wall; less splits. Common practice.'),
+  stringToPost: mm(
+    0.5,
+    'String past a post',
+    'To a post on which another string winds; its turns need room. Common practice.',
+  ),
+  knobsApart: mm(2, 'Knobs of the tuners apart', 'Less and a finger turns two. Common practice.'),
+  knobToHead: mm(3, 'Knob to the edge of the head', 'Less and fingers do not get round it. Common practice.'),
+  tunersApart: mm(0.5, 'Tuners apart behind the head', 'Plates and housings side by side. Common practice.'),
+  woodInHead: mm(
+    4,
+    'Wood round a post hole',
+    'To the next hole and to the edge of the head; less splits. Common practice.',
+  ),
+  scarfGlued: mm(
+    40,
+    'Glued face of a scarf',
+    'Along the slope; a stick of 19 mm gives 85 at 13 degrees. Common practice.',
+  ),
 } satisfies Record<string, Limit>

@@ -3,7 +3,7 @@ import { LIMITS } from './limits.ts'
 import type { Rounding } from './rounding.ts'
 
 /** From the edge of the head to each post, as the plates of ordinary single machines want it. */
-const POST_EDGE = 10
+const POST_EDGE = 9
 const SPACING = 32
 const FIRST_POST = 45
 /** Wood behind the last post. */

@@ -44,9 +44,10 @@ export const thinnestStock = remembered((layout): number | null => {
   return thinnest(passes, design.headstock.thickness, THICKEST, roundingStep(design.units))
 })
 
-/** What the head has at its root, with what is glued on. Millimetres. */
+/** What the head has at its root, with what is glued on; of a stepped head as far as it meets the neck. Millimetres. */
 export const headRootOf = ({ neck, headstock }: Design): number =>
-  Math.min(headstock.thickness, neck.thickness) + headstock.reinforcement
+  Math.min(headstock.thickness, neck.thickness - (headstock.form === 'stepped' ? headstock.step : 0)) +
+  headstock.reinforcement
 
 /**
  * The thinnest piece to glue under the head, all of it together, that makes its root thick enough and brings its stress

@@ -33,7 +33,7 @@ function loadOn(layout: Layout, pull: number): NeckLoad {
   const { design, strings, saddle, tailHoles, neck } = layout
   const thick = mean(strings.map((one) => one.gauge)) / 2
   const nut = { x: 0, z: mean(strings.map((one) => one.zAtNut)) + thick }
-  const posts = strings.flatMap((one) => (one.post && one.post.x < 0 ? [one.post.x] : []))
+  const posts = strings.flatMap((one) => (one.post && one.post.x < 0 ? [one.post.winds] : []))
   const hole = tailHoles[0]
   const byNeck = design.tailpiece.at === 'the tail of the neck' && design.neck.ends === 'through the box'
   return {
@@ -41,15 +41,15 @@ function loadOn(layout: Layout, pull: number): NeckLoad {
     nut,
     saddle: { x: saddle.x, z: mean(strings.map((one) => one.zAtSaddle)) + thick },
     ...(posts.length > 0
-      ? { posts: { x: Math.max(mean(posts), neck.x0), z: headTopOf(layout) + design.headstock.postHeight } }
+      ? {
+          posts: {
+            x: Math.max(mean(posts.map((one) => one.x)), neck.x0),
+            z: mean(posts.map((one) => one.z)),
+          },
+        }
       : {}),
     anchor: byNeck && hole ? { x: hole.x, z: hole.z } : null,
   }
-}
-
-/** Height of the face of the head. */
-export function headTopOf({ neck, design }: Layout): number {
-  return neck.top - Math.max(0, design.neck.thickness - design.headstock.thickness)
 }
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length

@@ -1,5 +1,6 @@
 /** The neck of a layout as pieces of a beam: blank, board, bar and what is glued under the head. */
 import type { Design } from '../design/schema.ts'
+import { faceHeight } from '../neck/head-form.ts'
 import { woodNamed } from '../neck/named-woods.ts'
 import { halfWidthAt } from '../neck/neck.ts'
 import { bar, type Part, plank, rod, type Stuff } from '../neck/sections.ts'
@@ -42,7 +43,8 @@ const METALS = {
 
 /** Pieces from the end of the head to the end of the tail, without a gap. Woods bear what they bear for good. */
 export function piecesOf(layout: Layout): NeckPiece[] {
-  const { neck, board, design } = layout
+  const { neck, board, design, nut } = layout
+  const tilted = design.headstock.form === 'scarfed'
   const wood = standing(woodOf(design.neck.wood, design))
   const boardWood = standing(woodOf(design.board.wood, design))
   const slope = slopeOf(layout)
@@ -70,13 +72,21 @@ export function piecesOf(layout: Layout): NeckPiece[] {
       middle,
     }
     const [start, end] = [2 * halfWidthAt(neck, from), 2 * halfWidthAt(neck, to)]
-    const [startTop, endTop] = [floor + rise * (from - slope.x0), floor + rise * (to - slope.x0)]
-    const parts = partsAt(layout, cut, start, startTop, wood, boardWood)
+    const depth = stretch ? stretch.top - stretch.bottom : neck.top - neck.bottom
+    const at = (x: number) => {
+      if (stretch?.of === 'headstock' && tilted) {
+        const top = faceHeight(design, nut.x0, x)
+        return [top, top - depth] as const
+      }
+      return [floor + rise * (x - slope.x0), stretch?.bottom ?? neck.bottom] as const
+    }
+    const [[startTop, startBottom], [endTop, endBottom]] = [at(from), at(to)]
+    const parts = partsAt(layout, cut, start, startTop, startBottom, wood, boardWood)
     pieces.push(
       // A piece that is alike all along is known by one section.
       start === end && startTop === endTop
         ? pieceOf(from, to, parts)
-        : pieceOf(from, to, parts, partsAt(layout, cut, end, endTop, wood, boardWood)),
+        : pieceOf(from, to, parts, partsAt(layout, cut, end, endTop, endBottom, wood, boardWood)),
     )
     from = to
   }
@@ -101,16 +111,17 @@ function partsAt(
   { floor, board, under, middle }: Cut,
   width: number,
   top: number,
+  bottom: number,
   wood: Stuff,
   boardWood: Stuff,
 ): Part[] {
-  const parts = [plank(width, neck.bottom, Math.min(Math.max(top, neck.bottom), neck.top), wood)]
+  const parts = [plank(width, bottom, Math.min(Math.max(top, bottom), neck.top), wood)]
   if (board) parts.push(plank(width, board.bottom, board.top, boardWood))
   if (design.neck.bar.kind !== 'none') {
     const letIn = barIn(design, neck, floor, middle, wood)
     if (letIn) parts.push(letIn)
   }
-  if (under > 0) parts.push(plank(width, neck.bottom - under, neck.bottom, wood))
+  if (under > 0) parts.push(plank(width, bottom - under, bottom, wood))
   return parts
 }
 

@@ -1,12 +1,11 @@
 /** Each string of a layout: how it bends over nut and saddle, and at pitch how it pulls. */
 import { type BreakAngle, breakAngle, downForce } from '../lid/down-force.ts'
-import type { Layout, StringLine } from '../solve/layout.ts'
+import type { Layout, StringLine, WindingPoint } from '../solve/layout.ts'
 import type { StringBody } from '../strings/body.ts'
 import { compensate } from '../strings/compensation.ts'
 import { type FeelLimits, feelOf } from '../strings/feel.ts'
 import { shareOfBreaking } from '../strings/strength.ts'
 import { tensionOf } from '../strings/tension.ts'
-import { headTopOf } from './neck-loads.ts'
 import { pitchesOf, type StatedPitch, strungFor } from './strung.ts'
 import type { StringAtPitch, StringLoad } from './types.ts'
 
@@ -39,7 +38,7 @@ export function stringLoadsOf(layout: Layout, limits: FeelLimits): StringLoad[] 
       number: line.number,
       gauge: line.gauge,
       atSaddle,
-      breakAtNut: line.post && line.post.x < 0 ? behindNut(layout, line, line.post.x) : null,
+      breakAtNut: line.post && line.post.x < 0 ? behindNut(line.zAtNut, line.post.winds) : null,
       atPitch: made.body && pitch ? atPitchOf(layout, made.body, pitch, atSaddle, limits) : null,
     }
     return made.body
@@ -60,9 +59,7 @@ function overSaddle({ saddle, box }: Layout, { tail, zAtNut, zAtSaddle }: String
   return breakAngle({ x: 0, z: zAtNut }, over, behind)
 }
 
-function behindNut(layout: Layout, { zAtNut }: StringLine, postX: number): number {
-  return Math.atan2(zAtNut - headTopOf(layout) - layout.design.headstock.postHeight, -postX)
-}
+const behindNut = (zAtNut: number, { x, z }: WindingPoint): number => Math.atan2(zAtNut - z, -x)
 
 function atPitchOf(
   layout: Layout,

@@ -11,6 +11,8 @@ import type {
   Placed,
   WallSlot,
 } from '../solve/layout.ts'
+import { faceHeight, headDepth, headOfBlank, onPlan } from './head-form.ts'
+import { headCorners, headEdgesAt } from './headstock.ts'
 
 /** Room around a pickup in the neck, on all sides and below. Common practice, no source. */
 export const PICKUP_ROOM = 1
@@ -26,6 +28,26 @@ export function halfWidthAt(neck: Pick<NeckLayout, 'halfWidths'>, x: number): nu
     before = point
   }
   return before.half
+}
+
+/** The two sides of the neck at x, bass and treble. */
+export function sidesOfNeck(neck: Pick<NeckLayout, 'halfWidths'>, x: number): readonly [number, number] {
+  const half = halfWidthAt(neck, x)
+  const middle = middleAt(neck, x)
+  return [middle - half, middle + half]
+}
+
+/** How far off the centreline the middle of the neck lies at x; only a head with slanted edges has any. */
+function middleAt({ halfWidths }: Pick<NeckLayout, 'halfWidths'>, x: number): number {
+  let before = halfWidths[0]
+  if (!before || x <= before.x) return before?.middle ?? 0
+  for (const point of halfWidths) {
+    const [from, to] = [before.middle ?? 0, point.middle ?? 0]
+    if (x <= point.x && point.x > before.x)
+      return from + ((to - from) * (x - before.x)) / (point.x - before.x)
+    before = point
+  }
+  return before.middle ?? 0
 }
 
 /** The least of a neck behind the nut: keeps the drawing a drawing where the box lies in front of it. */
@@ -58,7 +80,8 @@ export function neckAt(
   const { neck, headstock } = design
   const top = neck.rise
   const bottom = top - neck.thickness
-  const x0 = -headstock.length
+  const x0 = onPlan(headstock, nutBack, headstock.length)
+  const head = headOfBlank(design, nutBack)
   const x1 = neckEnd(neck, box)
   const halfWidths = halfWidthsOf(design, x0, x1, box.x0, nutBack)
   const cuts = [
@@ -89,8 +112,8 @@ export function neckAt(
     ],
     block: through ? null : blockOf(neck, box),
     needs: {
-      total: x1 - x0,
-      headstock: headstock.length,
+      total: x1 + head,
+      headstock: head,
       scale: saddleX,
       behindSaddle: (through ? box.x1 : x1) - saddleX,
       tail: through ? neck.tail : 0,
@@ -100,12 +123,10 @@ export function neckAt(
 
 function halfWidthsOf(design: Design, x0: number, x1: number, boxX0: number, nutBack: number) {
   const { neck, headstock } = design
-  const head = headstock.width / 2
   const atNut = neck.widthAtNut / 2
   const atBox = neck.width / 2
-  const points = [{ x: x0, half: head }]
   const shoulder = Math.max(x0, nutBack - SHOULDER)
-  if (shoulder > x0) points.push({ x: shoulder, half: head })
+  const points = headWidths(headstock, x0, shoulder, nutBack)
   if (nutBack > shoulder) points.push({ x: nutBack, half: atNut })
   const taperEnd = Math.max(boxX0, 0)
   if (nutBack < 0) points.push({ x: 0, half: atNut })
@@ -114,8 +135,31 @@ function halfWidthsOf(design: Design, x0: number, x1: number, boxX0: number, nut
   return points
 }
 
+type Widths = { x: number; half: number; middle?: number }[]
+
+/** The head from its end to its shoulder, wherever one of its edges turns. */
+function headWidths(headstock: Design['headstock'], x0: number, shoulder: number, nutBack: number): Widths {
+  const half = headstock.width / 2
+  if (headstock.postStep === 0)
+    return shoulder > x0
+      ? [
+          { x: x0, half },
+          { x: shoulder, half },
+        ]
+      : [{ x: x0, half }]
+  const at = (along: number, x: number) => {
+    const { bass, treble } = headEdgesAt(headstock, along)
+    return { x, half: (treble - bass) / 2, middle: (treble + bass) / 2 }
+  }
+  const turns = headCorners(headstock)
+    .reverse()
+    .map((along) => at(along, onPlan(headstock, nutBack, along)))
+    .filter(({ x }) => x > x0 && x < shoulder)
+  return [at(headstock.length, x0), ...turns, ...(shoulder > x0 ? [{ x: shoulder, half }] : [])]
+}
+
 /** Length in which the head runs out to its own width behind the nut. A matter of looks. */
-const SHOULDER = 8
+export const SHOULDER = 8
 
 /** Notch for the lid and relief under it. */
 function boxCuts(design: Design, box: BoxLayout, x1: number, top: number): NeckCut[] {
@@ -169,19 +213,27 @@ function stretchesOf(
   cuts: readonly NeckCut[],
 ): NeckStretch[] {
   const { headstock } = design
-  const headTop = neck.top - Math.max(0, design.neck.thickness - headstock.thickness)
+  const headTop = faceHeight(design, nutBack, nutBack)
+  const headBottom = headstock.form === 'straight' ? neck.bottom : headTop - headDepth(design)
   // A head shorter than its nut is thick has no slope.
   const slopeEnd = Math.max(neck.x0, nutBack)
-  const slopeStart = Math.max(neck.x0, slopeEnd - headstock.ramp)
+  const slopeStart = Math.max(neck.x0, slopeEnd - (headstock.form === 'straight' ? headstock.ramp : 0))
   const stretches: NeckStretch[] = []
-  const add = (x0: number, x1: number, top: number, of: NeckStretch['of'], because?: string) => {
+  const add = (
+    x0: number,
+    x1: number,
+    top: number,
+    of: NeckStretch['of'],
+    because?: string,
+    bottom = neck.bottom,
+  ) => {
     if (x1 - x0 <= SHORTEST) return
     const before = stretches.at(-1)
     if (before && before.of === of && before.top === top && before.because === because)
       stretches[stretches.length - 1] = { ...before, x1 }
-    else stretches.push({ x0, x1, top, bottom: neck.bottom, of, ...(because ? { because } : {}) })
+    else stretches.push({ x0, x1, top, bottom, of, ...(because ? { because } : {}) })
   }
-  add(neck.x0, slopeStart, headTop, 'headstock')
+  add(neck.x0, slopeStart, headTop, 'headstock', undefined, headBottom)
   add(slopeStart, slopeEnd, headTop, 'slope')
   const xs = new Set([slopeEnd, neck.x1])
   if (neck.x1 > box.x1 && box.x1 > slopeEnd) xs.add(box.x1)

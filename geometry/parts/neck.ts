@@ -1,7 +1,10 @@
 /** The neck as two parts, from the playing side and from the side, and the block it may end on. */
-import { halfWidthAt } from '../neck/neck.ts'
+import { type Scarf, scarfOf } from '../neck/head-form.ts'
+import { halfWidthAt, sidesOfNeck } from '../neck/neck.ts'
 import { type Contour, type Point, polygon, rectangle } from '../plane/index.ts'
-import type { FretLine, Layout, NeckCut, NeckStretch } from '../solve/layout.ts'
+import type { FretLine, Layout, NeckCut } from '../solve/layout.ts'
+import { postOperations } from './headstock.ts'
+import { neckProfile, simplified, topAt } from './neck-profile.ts'
 import { datum, drill, mark, note, RUN_OUT, recess } from './operations.ts'
 import type { Operation, Part } from './part.ts'
 import { flipContour, flipOperation } from './sheet-frame.ts'
@@ -10,13 +13,14 @@ import { flipContour, flipOperation } from './sheet-frame.ts'
 export function neckTop(layout: Layout): Part {
   const { neck, design } = layout
   const flip = layout.up === 1 ? 'none' : 'y'
+  const scarf = scarfOf(design, layout.nut.x0)
   const operations: Operation[] = [
-    ...layout.posts.map((post) => drill({ x: post.x, y: post.y }, design.headstock.postHole, 'Tuner post')),
+    ...(scarf ? bevelLines(layout, scarf) : postOperations(layout, layout.posts)),
     ...tailHoles(layout),
     ...recesses(layout),
     ...(layout.board ? [] : fretOperations(layout, layout.frets)),
     ...(layout.zeroFret && !layout.board ? [] : [across(layout, 0, 'Zero line, front of the nut')]),
-    datum({ x: neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
+    datum({ x: scarf?.bottom.x ?? neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
     ...faces(layout).flatMap(({ x, of }) =>
       between(x, neck.x0, neck.x1) ? [datumAcross(layout, x, of)] : [],
     ),
@@ -37,6 +41,7 @@ export function neckTop(layout: Layout): Part {
 /** The blank from the side that lies nearest the reader of the plan, with every step in its top. */
 export function neckSide(layout: Layout): Part {
   const { neck, design } = layout
+  const scarf = scarfOf(design, layout.nut.x0)
   return {
     id: 'neck-side',
     title: 'Neck, from the side',
@@ -45,10 +50,13 @@ export function neckSide(layout: Layout): Part {
     headEnd: 'left',
     hand: design.hand,
     thickness: design.neck.width,
-    outline: sideOutline(layout),
-    operations: faces(layout)
-      .filter(({ x }) => between(x, neck.x0, neck.x1))
-      .map(({ x, of }) => datum({ x, y: neck.bottom }, { x, y: topAt(layout, x) }, of)),
+    outline: polygon(neckProfile(layout)),
+    operations: [
+      ...faces(layout)
+        .filter(({ x }) => between(x, neck.x0, neck.x1))
+        .map(({ x, of }) => datum({ x, y: neck.bottom }, { x, y: topAt(layout, x) }, of)),
+      ...(scarf ? [mark(scarf.top, scarf.bottom, 'Glued joint of the head')] : []),
+    ],
   }
 }
 
@@ -71,6 +79,10 @@ export function blockPart(layout: Layout): Part[] {
     },
   ]
 }
+
+/** Where the shaft is bevelled for a scarfed head. */
+const bevelLines = (layout: Layout, { top, bottom }: Scarf): Operation[] =>
+  top.x > bottom.x && top.x < layout.neck.x1 ? [across(layout, top.x, 'The bevel for the head begins')] : []
 
 /** Fret slots, or lines to see where a fretless neck is stopped, with their numbers. */
 export function fretOperations(layout: Layout, frets: readonly FretLine[]): Operation[] {
@@ -115,50 +127,22 @@ const edges = (layout: Layout, x: number): [Point, Point] => {
 const across = (layout: Layout, x: number, of: string) => mark(...edges(layout, x), of)
 const datumAcross = (layout: Layout, x: number, of: string) => datum(...edges(layout, x), of)
 
-function planOutline({ neck }: Layout): Contour {
-  const bass = neck.halfWidths.map(({ x, half }) => ({ x, y: -half }))
-  const treble = [...neck.halfWidths].reverse().map(({ x, half }) => ({ x, y: half }))
-  return polygon(simplified([...bass, ...treble]))
+/** From the front; of a scarfed neck the shaft alone, from where its bevel comes out at the bottom. */
+function planOutline(layout: Layout): Contour {
+  const { neck } = layout
+  const from = scarfOf(layout.design, layout.nut.x0)?.bottom.x
+  const cornerAt = (sign: 1 | -1) =>
+    [
+      ...(from === undefined ? [] : [cutAt(layout, from)]),
+      ...neck.halfWidths.filter(({ x }) => from === undefined || x > from),
+    ].map(({ x, half, middle = 0 }) => ({ x, y: middle + sign * half }))
+  return polygon(simplified([...cornerAt(-1), ...cornerAt(1).reverse()]))
 }
 
-/** A neck cut right through is drawn as a film this thick, so that its outline does not touch itself. */
-const FILM = 0.01
-
-/** Top of a stretch as it is drawn. */
-const drawnTop = ({ top, bottom }: NeckStretch): number => Math.max(top, bottom + FILM)
-
-/** Top of the neck at x, on the head side of a step. */
-function topAt({ neck }: Layout, x: number): number {
-  const stretch = neck.stretches.find((one) => x > one.x0 && x <= one.x1)
-  return stretch ? drawnTop(stretch) : neck.top
-}
-
-function sideOutline({ neck }: Layout): Contour {
-  const top: Point[] = []
-  neck.stretches.forEach((stretch, index) => {
-    const next = neck.stretches[index + 1]
-    top.push({ x: stretch.x0, y: drawnTop(stretch) })
-    top.push({ x: stretch.x1, y: drawnTop(stretch.of === 'slope' && next ? next : stretch) })
-  })
-  const points = [{ x: neck.x0, y: neck.bottom }, { x: neck.x1, y: neck.bottom }, ...top.reverse()]
-  return polygon(simplified(points))
-}
-
-/** Nearer than this two points are one: far below what any saw can show. */
-const SAME = 1e-6
-
-/** Leaves out points that repeat their neighbour or lie on the straight line between their neighbours. */
-function simplified(points: readonly Point[]): Point[] {
-  const apart = points.filter((point, index) => {
-    const next = points[(index + 1) % points.length] ?? point
-    return Math.hypot(point.x - next.x, point.y - next.y) > SAME
-  })
-  return apart.filter((point, index) => {
-    const before = apart.at(index - 1) ?? point
-    const after = apart[(index + 1) % apart.length] ?? point
-    const area = (point.x - before.x) * (after.y - before.y) - (point.y - before.y) * (after.x - before.x)
-    return Math.abs(area) > SAME
-  })
+/** Its width at a place where nothing turns. */
+function cutAt({ neck }: Layout, x: number) {
+  const [bass, treble] = sidesOfNeck(neck, x)
+  return { x, half: (treble - bass) / 2, middle: (treble + bass) / 2 }
 }
 
 /** Cuts into the top as recesses; each runs out beyond the sides, the deeper the farther, so that no line repeats. */

@@ -2,6 +2,7 @@
 import { FACES } from '../kinds/kind.ts'
 import type { Layout } from '../solve/layout.ts'
 import { boardPart } from './board.ts'
+import { headParts } from './headstock.ts'
 import { blockPart, neckSide, neckTop } from './neck.ts'
 import { insidePart, panelPart } from './panels.ts'
 import type { Part } from './part.ts'
@@ -16,6 +17,7 @@ const known = new WeakMap<Layout, readonly Part[]>()
 export function partsOf(layout: Layout): readonly Part[] {
   const before = known.get(layout)
   if (before) return before
+  const top = neckTop(layout)
   const parts = [
     panelPart(layout, 'lid'),
     panelPart(layout, 'base'),
@@ -24,8 +26,9 @@ export function partsOf(layout: Layout): readonly Part[] {
     panelPart(layout, 'bass-wall'),
     panelPart(layout, 'treble-wall'),
     ...FACES.flatMap((face) => insidePart(layout, face)),
-    neckTop(layout),
+    top,
     neckSide(layout),
+    ...headParts(layout, top),
     ...blockPart(layout),
     ...boardPart(layout),
     tailStrip(layout),

@@ -65,14 +65,23 @@ export interface StringLine {
   readonly zAtSaddle: number
   /** The hole it runs to, or `null` where there are fewer holes than strings. */
   readonly tail: { readonly hole: number; readonly x: number; readonly y: number; readonly z: number } | null
-  /** The post it winds on, or `null` where there are fewer posts than strings. */
-  readonly post: Point | null
+  /** The post it winds on and where it leaves it, seen from the side; `null` where there are fewer posts than strings. */
+  readonly post: (Point & { readonly winds: WindingPoint }) | null
   /** Radians sideways over the saddle and at the nut, from the straight line; never negative. */
   readonly sideAngleAtSaddle: number
   readonly sideAngleAtNut: number
 }
 
-/** A stretch of the neck between two cuts, with its top and what is left of it. */
+/** Seen from the side: x along, z up. */
+export interface WindingPoint {
+  readonly x: number
+  readonly z: number
+}
+
+/**
+ * A stretch of the neck between two cuts, with its top and what is left of it. A scarfed head lies here as if it were not
+ * tilted: its plan and its depth straight down are true, `neck/head-form.ts` says how far it falls.
+ */
 export interface NeckStretch {
   readonly x0: number
   readonly x1: number
@@ -107,8 +116,11 @@ export interface NeckLayout {
   readonly x1: number
   readonly top: number
   readonly bottom: number
-  /** Half the width at rising x; straight between. The head has its own width and comes first. */
-  readonly halfWidths: readonly { readonly x: number; readonly half: number }[]
+  /**
+   * Half the width at rising x; straight between. The head has its own width and comes first; `middle` is how far off the
+   * centreline its middle lies, where it does.
+   */
+  readonly halfWidths: readonly { readonly x: number; readonly half: number; readonly middle?: number }[]
   /** From head to tail without a gap. */
   readonly stretches: readonly NeckStretch[]
   readonly cuts: readonly NeckCut[]
@@ -175,7 +187,7 @@ export interface Layout {
   readonly board: BoardLayout | null
   /** Top of what the strings are pressed on: the board, or the bare neck. */
   readonly playingTop: number
-  readonly posts: readonly (Point & { readonly side: 'bass' | 'treble' })[]
+  readonly posts: readonly (Point & { readonly side: 'bass' | 'treble'; readonly winds: WindingPoint })[]
   readonly nut: { readonly x0: number; readonly x1: number; readonly bottom: number; readonly top: number }
   readonly saddle: {
     readonly x: number

@@ -3,6 +3,7 @@ import { boxAt, lidInset, lidLength, outlinesFor, panelsOf } from '../box/box.ts
 import { graduationOf, type RealBox, realBoxOf } from '../box/real-box.ts'
 import type { Design, Thing } from '../design/schema.ts'
 import { kindOf } from '../kinds/kinds.ts'
+import { windingAt } from '../neck/head-form.ts'
 import { postsFor, postsOf } from '../neck/headstock.ts'
 import { halfWidthAt, neckAt } from '../neck/neck.ts'
 import { bounds, type Contour, move, type Point, turn } from '../plane/index.ts'
@@ -57,7 +58,10 @@ function derive(design: Design): Layout {
   const neck = neckAt(design, box, placed, lidX, saddleX, nutBack, real)
   const playingTop = board ? board.top : neck.top
   const tailHoles = tailHolesOf(design, box, neck, lidX + lidLength(design.box, real))
-  const posts = postsOf(design.headstock)
+  const posts = postsOf(design.headstock, nutBack).map((post) => ({
+    ...post,
+    winds: windingAt(design, nutBack, post.x),
+  }))
   return {
     design,
     up: design.hand === 'left' ? -1 : 1,
@@ -185,7 +189,7 @@ function stringLines(
       zAtNut: playingTop + design.nut.height,
       zAtSaddle: design.saddle.height,
       tail: hole === undefined || !end ? null : { hole, ...end },
-      post: post && { x: post.x, y: post.y },
+      post: post && { x: post.x, y: post.y, winds: post.winds },
       sideAngleAtSaddle: end
         ? Math.abs(Math.atan2(end.y - yAtSaddle, Math.max(end.x - saddleX, 0)) - slope)
         : 0,

@@ -37,6 +37,10 @@ const WISHES = new Set([
   'scale.slotWidth',
   'scale.slotDepth',
   'scale.crown',
+  ...['post', 'bodyLong', 'bodyIn', 'knobWide', 'knobFrom', 'knobLong', 'bushingHole', 'bushingDepth'].map(
+    (name) => `headstock.${name}`,
+  ),
+  ...['screwAlong', 'screwIn', 'screwPilot', 'screwDepth'].map((name) => `headstock.${name}`),
 ])
 
 let named: readonly (readonly [section: string, field: Field])[] | undefined

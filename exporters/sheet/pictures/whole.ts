@@ -1,5 +1,15 @@
 /** The whole instrument, from the front and from the side on one x axis, with its dimensions from the nut. */
-import { formatLength, type Layout, line, type Point, polygon, stringAt } from '../../../geometry/index.ts'
+import {
+  circle,
+  formatLength,
+  headOf,
+  type Layout,
+  line,
+  neckProfile,
+  type Point,
+  polygon,
+  stringAt,
+} from '../../../geometry/index.ts'
 import { type Dimension, dimensions } from './dimensions.ts'
 import {
   box,
@@ -30,7 +40,7 @@ export function wholePicture(layout: Layout): Picture {
   const half = Math.max(body.halfWidth, ...neck.halfWidths.map((one) => one.half))
   const plan = planShapes(layout, scale)
   const top = Math.max(layout.saddle.top, layout.nut.top, layout.board?.top ?? 0, 0)
-  const bottom = Math.min(body.baseBottom, neck.bottom)
+  const bottom = Math.min(body.baseBottom, ...neckProfile(layout).map(({ y }) => y))
   const side = sideShapes(layout, scale)
   const sidePaper = { minX: x0 / scale, maxX: x1 / scale, minY: bottom / scale, maxY: top / scale }
   const planBox = {
@@ -84,11 +94,18 @@ function planShapes(layout: Layout, scale: number): Shape[] {
   const k = 1 / scale
   const at = (x: number, y: number): Point => ({ x: x * k, y: y * up * k })
   const across = (x: number, y0: number, y1: number) => ({ from: at(x, y0), to: at(x, y1) })
-  const sideLine = (sign: number) => neck.halfWidths.map(({ x, half }) => at(x, sign * half))
+  const sideLine = (sign: number) =>
+    neck.halfWidths.map(({ x, half, middle = 0 }) => at(x, middle + sign * half))
   const outline = [...sideLine(-1), ...sideLine(1).reverse()]
   const lid = box(body.x0 * k, -body.halfWidth * k, body.x1 * k, body.halfWidth * k)
   const over = neck.halfWidths.filter(({ x }) => x <= body.x0 + 1e-6)
   const boardEnd = board?.x1 ?? 0
+  const head = headOf(layout)
+  const onPlan = (on: Point) => {
+    const { x, y } = head.toPlan(on)
+    return at(x, y)
+  }
+  const winds = new Map(head.paths.map(({ index, to }) => [index, onPlan(to)]))
   return [
     ...some(
       (outline.length > 2 && stroke(polygonOf(outline), 'outline', 'wood')) || null,
@@ -118,10 +135,14 @@ function planShapes(layout: Layout, scale: number): Shape[] {
           stroke(flipped(scaled(opening, k, panels.lid.originX * k, 0), up), 'outline', 'paper'),
         ),
       ),
+    ...head.tuners.flatMap(({ hole, knob }) => [
+      ...(knob ? [stroke(polygonOf(knob.vertices.map(onPlan)), 'thin', 'paper')] : []),
+      stroke(circle(onPlan(hole.centre), hole.radius * k), 'thin', 'paper'),
+    ]),
     ...strings.flatMap((string) => {
       const end = string.tail ?? { x: saddle.x, y: string.yAtSaddle }
       const chain = through([
-        ...(string.post ? [at(string.post.x, string.post.y)] : []),
+        ...(winds.has(string.index) ? [winds.get(string.index) as Point] : []),
         at(0, string.yAtNut),
         at(saddle.x, stringAt(string, saddle.x, saddle.x)),
         at(end.x, end.y),
@@ -168,17 +189,11 @@ function boardShapes({ board, frets, neck }: Layout, at: (x: number, y: number) 
   ]
 }
 
-function sideShapes(
-  { neck, box: body, board, saddle, nut, strings, design }: Layout,
-  scale: number,
-): Shape[] {
+function sideShapes(layout: Layout, scale: number): Shape[] {
+  const { box: body, board, saddle, nut, strings, design } = layout
   const k = 1 / scale
   const at = (x: number, z: number): Point => ({ x: x * k, y: z * k })
-  const top = neck.stretches.flatMap((one, index) => {
-    const next = neck.stretches[index + 1]
-    return [at(one.x0, one.top), at(one.x1, one.of === 'slope' && next ? next.top : one.top)]
-  })
-  const blank = [...top, at(neck.x1, neck.bottom), at(neck.x0, neck.bottom)]
+  const blank = neckProfile(layout).map(({ x, y }) => at(x, y))
   const { lid, base } = design.box
   const [string] = strings
   const tail = string?.tail
@@ -186,7 +201,13 @@ function sideShapes(
   const boardBox = board && box(board.x0 * k, board.bottom * k, board.x1 * k, board.top * k)
   const saddleBox = box(saddle.foot.minX * k, 0, saddle.foot.maxX * k, saddle.top * k)
   const nutBox = box(nut.x0 * k, nut.bottom * k, nut.x1 * k, nut.top * k)
-  const path = through([at(0, nut.top), at(saddle.x, saddle.top), ...(tail ? [at(tail.x, tail.z)] : [])])
+  const winds = string?.post?.winds
+  const path = through([
+    ...(winds ? [at(winds.x, winds.z)] : []),
+    at(0, nut.top),
+    at(saddle.x, saddle.top),
+    ...(tail ? [at(tail.x, tail.z)] : []),
+  ])
   return some(
     bodyBox && stroke(bodyBox, 'outline', 'wood'),
     stroke(line(at(body.x0, -lid.thickness), at(body.x1, -lid.thickness)), 'thin'),

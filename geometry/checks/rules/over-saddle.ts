@@ -86,7 +86,7 @@ export const breakAngleAtNut = perString({
     return {
       view: 'section',
       from: { x: 0, y: line?.zAtNut ?? neck.top },
-      to: { x: line?.post?.x ?? 0, y: neck.top },
+      to: { x: line?.post?.winds.x ?? 0, y: line?.post?.winds.z ?? neck.top },
     }
   },
   words({ measured, limit, grade, data }, say) {

@@ -1,6 +1,6 @@
 /** The neck blank, the board on it and the head. */
 import { z } from 'zod'
-import { choice, count, length, oneOf, woodName } from '../fields.ts'
+import { choice, length, oneOf, woodName } from '../fields.ts'
 
 export const neck = z
   .strictObject({
@@ -125,67 +125,6 @@ export const board = z
       label: 'Board of',
       help: 'Wood of the fretboard: a name of the table, or of your own woods.',
       when: { fitted: [true] },
-    }),
-  })
-  .prefault({})
-
-export const headstock = z
-  .strictObject({
-    length: length(150, 20, 400, {
-      label: 'Headstock, long',
-      help: 'From the front edge of the nut to the end of the head.',
-    }),
-    width: length(38, 8, 300, {
-      label: 'Headstock, wide',
-      help: 'Width of the head; wider than the blank means cheeks glued on.',
-    }),
-    thickness: length(14, 3, 100, {
-      label: 'Headstock, thick',
-      help: 'What is left after the head’s front is carved down; 13 to 16 mm suits ordinary tuners (common practice).',
-    }),
-    ramp: length(20, 0, 150, {
-      label: 'Slope behind the nut',
-      help: 'Length of the slope from the nut down to the face of the head.',
-    }),
-    bassTuners: count(2, 0, 12, {
-      label: 'Tuners, bass side',
-      help: 'Tuner posts along the bass edge of the head.',
-    }),
-    trebleTuners: count(1, 0, 12, {
-      label: 'Tuners, treble side',
-      help: 'Tuner posts along the treble edge.',
-    }),
-    firstPost: length(45, 1, 300, {
-      label: 'First post behind the nut',
-      help: 'From the front edge of the nut to the centre of the nearest post.',
-    }),
-    postSpacing: length(32, 5, 100, {
-      label: 'Between posts',
-      help: 'From centre to centre along one edge.',
-    }),
-    stagger: length(0, -50, 50, {
-      label: 'Treble posts farther back',
-      help: 'How far the treble row stands behind the bass row.',
-    }),
-    postEdge: length(12, 3, 80, {
-      label: 'Post to edge',
-      help: 'From the edge of the head to the centre of each post.',
-    }),
-    postHole: length(8, 1, 20, {
-      label: 'Post hole',
-      help: 'Diameter of the hole for the post or its bushing. Measure yours.',
-    }),
-    postHeight: length(4, 0, 30, {
-      label: 'String over the head',
-      help: 'Height over the face of the head at which a string winds on its post.',
-    }),
-    reinforcement: length(0, 0, 40, {
-      label: 'Glued under the head',
-      help: 'Thickness of a piece glued on underneath, where the head begins; 0 for none.',
-    }),
-    reinforcementLength: length(90, 10, 400, {
-      label: 'Glued piece, long',
-      help: 'Its length; its middle lies under the slope behind the nut.',
     }),
   })
   .prefault({})

@@ -214,6 +214,46 @@ describe('removing', () => {
     expect(bench().design.overruled).toEqual({ 'opening-to-edge twin': 'z' })
   })
 
+  const soldered = {
+    things: [
+      { kind: 'pot', id: 'volume', along: 100, across: 40 },
+      { kind: 'jack', id: 'output', face: 'treble-wall', along: 40, across: 20 },
+    ],
+    wiring: {
+      components: [
+        { id: 'knob', part: 'pot', thing: 'volume' },
+        { id: 'disc', part: 'piezo pickup' },
+        { id: 'socket', part: 'jack', thing: 'output' },
+      ],
+      wires: [
+        { from: 'disc.hot', to: 'knob.3' },
+        { from: 'disc.ground', to: 'socket.sleeve' },
+        { from: 'knob.2', to: 'socket.tip' },
+      ],
+    },
+  }
+
+  test('what is soldered to it goes with its wires, and one undo brings all of it back', () => {
+    const design = lay(soldered)
+    removeThing('volume')
+    const { components, wires } = bench().design.wiring
+    expect(components.map(({ id }) => id)).toEqual(['disc', 'socket'])
+    expect(wires.map(({ from, to }) => `${from} ${to}`)).toEqual(['disc.ground socket.sleeve'])
+    undo()
+    expect(bench().design).toEqual(design)
+    expect(bench().canUndo).toBe(false)
+  })
+
+  test('a component stays at a thing that gets another id, and no new thing takes an id that one waits for', () => {
+    lay(soldered)
+    expect(setField(['things', 0, 'id'], 'tone', 'Id').ok).toBe(true)
+    expect(bench().design.wiring.components[0]).toMatchObject({ id: 'knob', thing: 'tone' })
+    undo()
+    expect(bench().design.wiring.components[0]?.thing).toBe('volume')
+    lay({ wiring: { components: [{ id: 'knob', part: 'pot', thing: 'pot' }] } })
+    expect(addThing('pot')).toBe('pot-2')
+  })
+
   test('a thing that is not there is left alone', () => {
     removeThing('nobody')
     expect(bench().canUndo).toBe(false)

@@ -4,6 +4,7 @@ import type { Cases } from './case.ts'
 import { CUTTING } from './cutting.ts'
 import { ENDS } from './ends.ts'
 import { HARDWARE } from './hardware.ts'
+import { HEAD } from './head.ts'
 import { INSIDE } from './inside.ts'
 import { LID } from './lid.ts'
 import { LOADS } from './loads.ts'
@@ -23,6 +24,7 @@ export const CASES: Cases = {
   ...SADDLE,
   ...BODY,
   ...LID,
+  ...HEAD,
   ...INSIDE,
   ...HARDWARE,
   ...CUTTING,
