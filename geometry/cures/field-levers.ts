@@ -168,7 +168,7 @@ function slides(
 ): Lever[] {
   const now = valueAt(design, path)
   if (typeof now !== 'number') return []
-  const step = field.unit === 'count' ? 1 : field.unit === 'g' ? 10 : ruled
+  const step = field.unit === 'count' ? 1 : field.unit === 'g' ? 10 : field.unit === 'degrees' ? 0.5 : ruled
   const far = field.unit === 'g' ? FARTHEST.g : FARTHEST.mm
   // What has been measured or bought is of its own size; what is to be made keeps something of the one it has.
   const low = Math.max(field.min ?? -far, free || now <= 0 ? now - far : now * LEAST_SHARE)
@@ -179,9 +179,11 @@ function slides(
       ? String(value)
       : field.unit === 'g'
         ? `${value} g`
-        : step < shownStep(design.units) - 1e-9
-          ? say.fine(value)
-          : say.length(value)
+        : field.unit === 'degrees'
+          ? say.angle(value)
+          : step < shownStep(design.units) - 1e-9
+            ? say.fine(value)
+            : say.length(value)
   const at = (steps: number): Turn | null => {
     const from = steps > 0 ? Math.floor(now / step + 1e-6) : Math.ceil(now / step - 1e-6)
     const value = clean((from + steps) * step)

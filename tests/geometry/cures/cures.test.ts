@@ -10,7 +10,12 @@ import {
   curesOf,
   type Design,
   type Finding,
+  fieldsOf,
+  fieldsOfEntry,
+  fieldsOfKind,
+  KINDS,
   RULES,
+  sections,
   solve,
 } from '../../../geometry/index.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
@@ -185,6 +190,18 @@ test('which hand plucks is offered and left to the builder', () => {
     ['Hand: right, instead of not stated', true],
     ['Hand: left, instead of not stated', true],
   ])
+})
+
+test('what a rule says mends it is a field that there is', () => {
+  const words = ['place', 'size', 'strings.gauges', 'scale.frets.count', 'saddle.place']
+  const known = new Set([
+    ...words,
+    ...fieldsOf('').map(({ name }) => name),
+    ...sections().flatMap((section) => fieldsOf(section).map(({ name }) => `${section}.${name}`)),
+    ...Object.keys(KINDS).flatMap((kind) => fieldsOfKind(kind).map(({ name }) => `thing.${name}`)),
+    ...fieldsOfEntry('box.inside').map(({ name }) => `inside.${name}`),
+  ])
+  expect(RULES.flatMap(({ mendedBy = [] }) => mendedBy).filter((one) => !known.has(one))).toEqual([])
 })
 
 test('what is overruled gets no cure', () => {
