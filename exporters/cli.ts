@@ -1,7 +1,8 @@
-/** The command line: `lidwright check`, `templates`, `sheet`, `report`, `schedule` and `new`. Needs nothing but files. */
+/** The command line: `lidwright check`, `templates`, `sheet`, `report`, `fit`, `schedule` and `new`. Needs nothing but files. */
 import { Command, CommanderError } from 'commander'
 import { addBundle } from './cli/bundle.ts'
 import { addCheck } from './cli/check.ts'
+import { addFit } from './cli/fit.ts'
 import { EXIT, type Io, Trouble } from './cli/io.ts'
 import { addNew } from './cli/new.ts'
 import { addRecall } from './cli/recall.ts'
@@ -74,6 +75,7 @@ ${EXIT_CODES}`,
   addCheck(program, io, end)
   addTemplates(program, io, end)
   addReport(program, io, end)
+  addFit(program, io, end)
   addSchedule(program, io, end)
   addSheet(program, io, end)
   addBundle(program, io, end)

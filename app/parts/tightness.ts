@@ -1,5 +1,5 @@
 /** Which findings bear on what, and which of them are tightest. */
-import { type Finding, LIMITS, type LimitName } from '../../geometry/index.ts'
+import { type Finding, isMargin, LIMITS, type LimitName, spareOf } from '../../geometry/index.ts'
 
 const indexed = new WeakMap<readonly Finding[], ReadonlyMap<string, readonly Finding[]>>()
 const NONE: readonly Finding[] = []
@@ -27,16 +27,9 @@ export function tightestAbout(findings: readonly Finding[], id: string): Finding
   // `check` gives them gravest first, and what fails before what holds.
   const first = about[0]
   return first && first.grade === 'clear'
-    ? ([...about].sort((a, b) => spare(a) - spare(b))[0] ?? null)
+    ? ([...about].sort((a, b) => spareOf(a) - spareOf(b))[0] ?? null)
     : (first ?? null)
 }
-
-/** A measure that could be tighter or looser; a count that is right has no margin, nor has what lies flush. */
-const isMargin = ({ margin, limit, measured, grade, unit }: Finding): boolean =>
-  margin !== null &&
-  limit !== null &&
-  grade !== 'note' &&
-  !(grade === 'clear' && (unit === 'count' || (limit === 0 && measured === 0)))
 
 /** Findings about it that ask for something, those overruled left out. */
 export const wrongAbout = (findings: readonly Finding[], id: string): readonly Finding[] =>
@@ -49,7 +42,7 @@ export const wrongAbout = (findings: readonly Finding[], id: string): readonly F
 export function tightest(findings: readonly Finding[], howMany: number): readonly Finding[] {
   const measured = findings.filter((one) => isMargin(one) && one.overruled === undefined)
   const wrong = measured.filter((one) => one.grade !== 'clear')
-  const clear = measured.filter((one) => one.grade === 'clear').sort((a, b) => spare(a) - spare(b))
+  const clear = measured.filter((one) => one.grade === 'clear').sort((a, b) => spareOf(a) - spareOf(b))
   // One rule does not fill the strip with one finding per string.
   const seen = new Set<string>()
   const varied = [...wrong, ...clear].filter((one) => {
@@ -59,10 +52,6 @@ export function tightest(findings: readonly Finding[], howMany: number): readonl
     return true
   })
   return varied.slice(0, howMany)
-}
-
-function spare({ margin, limit }: Finding): number {
-  return (margin ?? 0) / Math.max(Math.abs(limit ?? 0), 1e-6)
 }
 
 export const limitNames = Object.keys(LIMITS) as LimitName[]

@@ -26,6 +26,12 @@ export function check(layout: Layout): readonly Finding[] {
   return sorted
 }
 
+/** What one rule finds, in the order in which it measures: where the others do not matter. Throws for a name in no list. */
+export function findingsBy(name: string, layout: Layout): readonly Finding[] {
+  const rule = ruleOf(name)
+  return [...rule.measure(layout, limitOf(layout.design))].map((one) => findingOf(rule, one, layout))
+}
+
 type Writable<T> = { -readonly [key in keyof T]: T[key] }
 
 function findingOf(rule: Rule, one: Measurement, layout: Layout): Finding {

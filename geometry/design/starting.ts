@@ -18,6 +18,7 @@ import type { Design } from './schema.ts'
 import { startingHead } from './starting-head.ts'
 import { startingHoles } from './starting-holes.ts'
 import { type Stick, stickThatHolds, thinnestStick } from './starting-neck.ts'
+import { besideStrings, saddleFor, spansWithin, tailSpan } from './starting-spans.ts'
 import { type StartingStrings, startingStrings } from './starting-strings.ts'
 
 /** What is known before anything is drawn: the box as measured, and what is wanted of it. Millimetres. */
@@ -48,8 +49,6 @@ const SADDLE_SHARE = 0.72
 const BEND = ((LIMITS.breakAngleAtSaddle.value + 0.5) * Math.PI) / 180
 /** Of the scale, at least this share stays outside the box. */
 const SCALE_OUTSIDE = 0.25
-/** From an outer string’s edge to the edge of the board: over the limit by a hair that rounding leaves. */
-const BESIDE_STRINGS = LIMITS.stringToBoardEdge.value + 0.3
 /** A stick sold as 1 × 2 inches is as wide as this. */
 const STICK = { width: 38 }
 const BOARD = 5
@@ -119,7 +118,6 @@ function drafted(
   const head = startingHead(count, spans.nut, spans.neckWidth, rounded)
   const headstock = { ...base.headstock, ...head }
   const blank = headstock.length + boxX0 + box.length + tail + 2 * LIMITS.blankSpare.value
-  const besideHoles = TAIL_HOLE / 2 + BESIDE_STRINGS
   const { wood, bar, ...sizes } = stick
   return {
     ...base,
@@ -165,7 +163,7 @@ function drafted(
       place: { share: saddleShare },
       setback,
       action,
-      length: Math.max(30, rounded.up(spans.saddle + 20)),
+      length: saddleFor(spans.saddle, rounded),
       height: stick.rise + overNeck,
     },
     tailpiece: {
@@ -173,7 +171,7 @@ function drafted(
       holes: count,
       diameter: TAIL_HOLE,
       fromEdge: TAIL_EDGE,
-      span: Math.max(0, Math.min(spans.saddle, rounded.down(spans.neckWidth - 2 * besideHoles))),
+      span: tailSpan(spans.saddle, spans.neckWidth, TAIL_HOLE, rounded),
     },
     things: [],
   }
@@ -234,17 +232,13 @@ function valid(value: unknown): Design {
 function spansOf(count: number, box: Design['box'], rounded: Rounding, halfString: number) {
   const beside = Math.max(box.walls.bass, box.walls.treble) + LIMITS.wallBesideSlot.value + 0.5
   const mostNeck = Math.max(20, rounded.down(box.width - 2 * beside))
-  const besideStrings = BESIDE_STRINGS + halfString
-  const mostSpan = Math.max(0, mostNeck - 2 * besideStrings)
-  const gaps = count - 1
-  const atNut = count <= 3 ? 11.5 : count === 4 ? 9 : 8
-  const atSaddle = Math.max(LIMITS.stringsApartAtSaddle.value + 0.5, atNut + 1)
-  const saddle = Math.min(rounded.near(gaps * atSaddle), rounded.down(mostSpan))
-  const nut = Math.min(rounded.near(gaps * atNut), saddle)
+  const spans = spansWithin(count, mostNeck, rounded, halfString)
   return {
-    nut,
-    saddle,
-    neckWidth: Math.min(mostNeck, rounded.up(Math.max(STICK.width, saddle + 2 * besideStrings))),
+    ...spans,
+    neckWidth: Math.min(
+      mostNeck,
+      rounded.up(Math.max(STICK.width, spans.saddle + 2 * besideStrings(halfString))),
+    ),
   }
 }
 

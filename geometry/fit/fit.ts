@@ -1,0 +1,231 @@
+/**
+ * What a box can become: every scale × count of strings × place of the saddle that is asked for, each solved and held
+ * against the rules. In small steps, so that a screen does a few at a time; pure, so the same questions give the same rows.
+ *
+ * Far cheaper than a solve and a check for each: a nut on the box and a blank too short are told by sums before anything
+ * is solved; a row ends at its first stop; and what lid, walls and neck within the box come to is measured once for all
+ * rows that have it in common (`around.ts`). What is then shown is what `solve` and `check` say of that very candidate.
+ */
+import { balanceOf } from '../balance/balance.ts'
+import { check } from '../checks/check.ts'
+import type { Rule } from '../checks/finding.ts'
+import { limitOf } from '../checks/finding.ts'
+import { saddleToTailWall } from '../checks/rules/saddle-place.ts'
+import { RULES } from '../checks/rules.ts'
+import type { Design } from '../design/schema.ts'
+import { loadsOf } from '../loads/loads.ts'
+import type { Layout } from '../solve/layout.ts'
+import { solve } from '../solve/solve.ts'
+import type { Note } from '../sound/sound.ts'
+import { Around } from './around.ts'
+import {
+  type Base,
+  baseOf,
+  blankLeft,
+  boxStart,
+  candidate,
+  type Stringed,
+  type Strung,
+  stringed,
+} from './candidate.ts'
+import { alreadyWrong, isAsked, movable } from './judged.ts'
+import type { Questions } from './questions.ts'
+import { isTighter, type Judge, NOTHING, type Told, verdictOf } from './verdict.ts'
+
+/** What a row that can be built comes to. Millimetres, newtons, grams, hertz. */
+export interface Numbers {
+  /** The last fret before the neck-end face, `null` for none, and how far the face lies behind it (or behind the nut). */
+  readonly fretAtBody: { readonly fret: number | null; readonly past: number }
+  /** From the saddle's foot to the inside of the tail-end wall. */
+  readonly saddleToWall: number
+  /** From the end of the head to the end of tail or box. */
+  readonly overall: number
+  /** All strings together; `null` where no tuning is known. */
+  readonly pull: number | null
+  readonly bow: number | null
+  /** The tightest margin that the row itself has; `null` where nothing was measured. */
+  readonly tightest: Told | null
+  /** How many findings ask for care. */
+  readonly cares: number
+  /** What could be moved and is in the way, more than in the design as it is: the gravest first. */
+  readonly inTheWay: readonly Told[]
+  readonly mass: number
+  /** Balance point from the neck-end face, towards the tail. */
+  readonly balance: number
+  /** Which end drops, where it is stated how it is held. */
+  readonly drops: 'head' | 'tail' | 'neither' | null
+  readonly air: Note | null
+}
+
+export interface Row {
+  /** Its place in the order of the questions: what never changes by sorting. */
+  readonly index: number
+  readonly scale: number
+  readonly count: number
+  readonly place: number
+  readonly strung: Strung
+  readonly design: Design
+  /** `null` where it cannot be built. */
+  readonly numbers: Numbers | null
+  /** The rule that makes it impossible, `null` where it can be built. `reasonOf` says it in words. */
+  readonly impossible: string | null
+}
+
+export interface Fitting {
+  readonly design: Design
+  readonly questions: Questions
+  readonly total: number
+  readonly done: number
+  /** One more row; `false` when there is none left. */
+  step(): boolean
+  /** The rows that are done, in the order of the questions: place by place, scale by scale, count by count. */
+  readonly rows: readonly Row[]
+  /** How much was really worked out so far. */
+  readonly worked: { readonly solved: number }
+}
+
+/** Told first, since they cost next to nothing and forbid most. */
+const FIRST: readonly string[] = [
+  ...[
+    'box-has-inside',
+    'survey-makes-box',
+    'room-under-neck',
+    'wall-under-slot',
+    'neck-left',
+    'saddle-on-lid',
+  ],
+  ...['board-behind-last-fret', 'board-over-lid', 'posts-for-strings', 'tail-holes-for-strings'],
+]
+
+const ASKED: readonly Rule[] = [
+  ...FIRST.flatMap((name) => RULES.filter((rule) => rule.name === name)),
+  ...RULES.filter((rule) => isAsked(rule) && !FIRST.includes(rule.name)),
+]
+
+/** Below nothing by more than this is below nothing; millimetres. */
+const HAIR = 1e-6
+
+/**
+ * Begins the rows of a design; nothing is worked out before the first step.
+ * Example: `const fitting = fittingOf(design, questionsFor(design)); while (fitting.step()); fitting.rows`.
+ */
+export function fittingOf(design: Design, questions: Questions): Fitting {
+  const { scales, counts, places, strings } = questions
+  const total = scales.length * counts.length * places.length
+  const rows: Row[] = []
+  const worked = { solved: 0 }
+  const around = new Around()
+  /** A set of strings is chosen once, for all the places that the saddle may have. */
+  const strung: Stringed[] = []
+  let begun: ReturnType<typeof begin> | null = null
+  return {
+    design,
+    questions,
+    total,
+    get done() {
+      return rows.length
+    },
+    step() {
+      const index = rows.length
+      const pair = index % (scales.length * counts.length)
+      const place = places[Math.floor(index / (scales.length * counts.length))]
+      const scale = scales[Math.floor(pair / counts.length)]
+      const count = counts[pair % counts.length]
+      if (place === undefined || scale === undefined || count === undefined) return false
+      begun ??= begin(design)
+      const { base, judge } = begun
+      const one = strung[pair] ?? stringed(base, scale, count, strings)
+      strung[pair] = one
+      rows.push(rowOf({ index, base, one, place, around, judge, worked }))
+      return rows.length < total
+    },
+    rows,
+    worked,
+  }
+}
+
+function begin(design: Design): { readonly base: Base; readonly judge: Judge } {
+  const wrong = alreadyWrong(check(solve(design)))
+  return { base: baseOf(design), judge: { things: movable(design), wrong, overruled: design.overruled } }
+}
+
+interface Asked {
+  readonly index: number
+  readonly base: Base
+  readonly one: Stringed
+  readonly place: number
+  readonly around: Around
+  readonly judge: Judge
+  readonly worked: { solved: number }
+}
+
+function rowOf({ index, base, one, place, around, judge, worked }: Asked): Row {
+  const { scale, count, strung } = one
+  const design = candidate(base, one, place)
+  const row = (numbers: Numbers | null, impossible: string | null): Row => ({
+    index,
+    scale,
+    count,
+    place,
+    strung,
+    design,
+    numbers,
+    impossible,
+  })
+  if (boxStart(base, one, place) < -HAIR) return row(null, 'neck-before-box')
+  if (blankLeft(base, one, place) < -HAIR) return row(null, 'blank-length')
+  worked.solved += 1
+  // Solved on a copy that nobody keeps: a table must not hold hundreds of layouts.
+  const layout = solve({ ...design })
+  around.turnTo(layout)
+  const limit = limitOf(design)
+  let cares = 0
+  let tightest: Told | null = null
+  const inTheWay: Told[] = []
+  for (const rule of ASKED) {
+    const verdict = around.verdict(rule, layout, () => verdictOf(rule, rule.measure(layout, limit), judge))
+    if (verdict === NOTHING) continue
+    if (verdict.stop) return row(null, rule.name)
+    cares += verdict.cares
+    if (verdict.tightest && isTighter(verdict.tightest, tightest)) tightest = verdict.tightest
+    inTheWay.push(...verdict.inTheWay)
+  }
+  return row(
+    { ...comesTo(layout), air: around.note(layout), cares, tightest, inTheWay: gravest(inTheWay) },
+    null,
+  )
+}
+
+const gravest = (list: readonly Told[]): Told[] => [
+  ...list.filter((one) => one.grade === 'stop'),
+  ...list.filter((one) => one.grade !== 'stop'),
+]
+
+/** What follows from a layout alone. */
+function comesTo(layout: Layout): Omit<Numbers, 'air' | 'cares' | 'tightest' | 'inTheWay'> {
+  const { totalPull, neck } = loadsOf(layout)
+  const balance = balanceOf(layout)
+  const { neck: stick, box } = layout
+  return {
+    fretAtBody: fretAtBody(layout),
+    saddleToWall: saddleToWallOf(layout),
+    overall: Math.max(stick.x1, box.x1) - stick.x0,
+    pull: totalPull,
+    bow: neck?.bow ?? null,
+    mass: balance.mass,
+    balance: balance.fromWall,
+    drops: balance.held?.drops ?? null,
+  }
+}
+
+/** As its rule measures it. */
+function saddleToWallOf(layout: Layout): number {
+  for (const { measured } of saddleToTailWall.measure(layout, limitOf(layout.design))) return measured ?? 0
+  return 0
+}
+
+/** The last fret before the neck-end face, and how far behind it the face lies. */
+export function fretAtBody({ frets, box }: Pick<Layout, 'frets' | 'box'>): Numbers['fretAtBody'] {
+  const last = frets.filter((fret) => fret.number > 0 && fret.fromNut <= box.x0).at(-1)
+  return last ? { fret: last.number, past: box.x0 - last.fromNut } : { fret: null, past: box.x0 }
+}
