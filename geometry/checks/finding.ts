@@ -65,7 +65,7 @@ export interface Rule {
   readonly mendedBy?: readonly string[]
   /** It measures how far something is off what it should be: a cure goes all the way and not just within the limit. */
   readonly aims?: true
-  measure(layout: Layout, limit: (name: LimitName) => number): Iterable<Measurement>
+  measure(layout: Layout, limit: (name: LimitName) => number): readonly Measurement[]
   /** What was measured, what is wrong, what would do; one or two sentences. */
   words(finding: Finding, say: Say, layout: Layout): string
 }

@@ -7,7 +7,7 @@ import { postOperations } from './headstock.ts'
 import { neckProfile, simplified, topAt } from './neck-profile.ts'
 import { datum, drill, mark, note, RUN_OUT, recess } from './operations.ts'
 import type { Operation, Part } from './part.ts'
-import { flipContour, flipOperation } from './sheet-frame.ts'
+import { flipContour, flipOperations } from './sheet-frame.ts'
 
 /** The blank from the playing side. */
 export function neckTop(layout: Layout): Part {
@@ -34,7 +34,7 @@ export function neckTop(layout: Layout): Part {
     hand: design.hand,
     thickness: design.neck.thickness,
     outline: flipContour(planOutline(layout), flip),
-    operations: operations.map((one) => flipOperation(one, flip)),
+    operations: flipOperations(operations, flip),
   }
 }
 
@@ -87,18 +87,21 @@ const bevelLines = (layout: Layout, { top, bottom }: Scarf): Operation[] =>
 /** Fret slots, or lines to see where a fretless neck is stopped, with their numbers. */
 export function fretOperations(layout: Layout, frets: readonly FretLine[]): Operation[] {
   const { slotWidth, slotDepth } = layout.design.scale
-  return frets
-    .filter((fret) => fret.onWood)
-    .flatMap((fret): Operation[] => {
-      const from = { x: fret.fromNut, y: fret.yBass }
-      const to = { x: fret.fromNut, y: fret.yTreble }
-      const of = fret.number === 0 ? 'Zero fret' : `Fret ${fret.number}`
-      const line: Operation = layout.design.scale.fretless
+  const operations: Operation[] = []
+  for (const fret of frets) {
+    if (!fret.onWood) continue
+    const from = { x: fret.fromNut, y: fret.yBass }
+    const to = { x: fret.fromNut, y: fret.yTreble }
+    const of = fret.number === 0 ? 'Zero fret' : `Fret ${fret.number}`
+    operations.push(
+      layout.design.scale.fretless
         ? mark(from, to, of)
-        : { kind: 'slot', from, to, width: slotWidth, depth: slotDepth, of }
-      const text = String(fret.number)
-      return [line, note({ x: fret.fromNut - 1.9 * text.length - 0.8, y: -1.2 }, text, of)]
-    })
+        : { kind: 'slot', from, to, width: slotWidth, depth: slotDepth, of },
+    )
+    const text = String(fret.number)
+    operations.push(note({ x: fret.fromNut - 1.9 * text.length - 0.8, y: -1.2 }, text, of))
+  }
+  return operations
 }
 
 const between = (x: number, low: number, high: number) => x > low && x < high

@@ -11,7 +11,7 @@ import { bevelLines } from './bevels.ts'
 import { keptLines } from './kept.ts'
 import { cut, datum, datumBox, drill, mark, note, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
-import { flipContour, flipOf, flipOperation, mirrorPart } from './sheet-frame.ts'
+import { flipContour, flipOf, flipOperation, flipOperations, mirrorPart } from './sheet-frame.ts'
 
 const TITLES: Record<Face, string> = {
   lid: 'Lid',
@@ -41,7 +41,7 @@ export function panelPart(layout: Layout, face: Face): Part {
     hand: layout.design.hand,
     thickness: panel.thickness,
     outline: flipContour(panel.outline, flip),
-    operations: operations.map((one) => flipOperation(one, flip)),
+    operations: flipOperations(operations, flip),
   }
 }
 

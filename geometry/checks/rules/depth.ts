@@ -1,4 +1,4 @@
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const roomUnderNeck: Rule = {
@@ -8,18 +8,20 @@ export const roomUnderNeck: Rule = {
   wants: 'least',
   limits: ['underNeck'],
   mendedBy: ['neck.rise', 'neck.thickness'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { box, neck } = layout
     const measured = neck.bottom - box.baseTop
     const x = (box.insideX0 + Math.min(box.insideX1, neck.x1)) / 2
     const wanted = limit('underNeck')
-    yield {
+    found.push({
       about: ['neck'],
       measured,
       limit: wanted,
       grade: gradeLeast(measured, wanted, 0),
       where: { view: 'section', from: { x, y: neck.bottom }, to: { x, y: box.baseTop } },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say) {
     if (grade === 'stop')
@@ -37,21 +39,23 @@ export const roomUnderHardware: Rule = {
   wants: 'least',
   limits: ['underNeck'],
   mendedBy: ['thing.depth', 'thing.bodyDepth'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { box, panels } = layout
     const wanted = limit('underNeck')
     for (const { thing, kind, face, at, reach } of layout.placed) {
       if (face !== 'lid' || kind.overWall === 'meant' || reach <= 0) continue
       const measured = -reach - box.baseTop
       const x = at.x + panels.lid.originX
-      yield {
+      found.push({
         about: [thing.id],
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, 0),
         where: { view: 'section', from: { x, y: -reach }, to: { x, y: box.baseTop } },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -70,22 +74,24 @@ export const rimDepth: Rule = {
   wants: 'most',
   limits: ['rimShare'],
   mendedBy: ['thing.rimDepth'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at } of layout.placed) {
       const rim = kind.rim?.(thing)
       if (!rim) continue
       const { thickness } = layout.panels[face]
       const wanted = thickness * limit('rimShare')
       const grade = rim.depth >= thickness ? 'stop' : rim.depth > wanted + 1e-9 ? 'care' : 'clear'
-      yield {
+      found.push({
         about: [thing.id],
         measured: rim.depth,
         limit: wanted,
         grade,
         where: { view: face, from: at, to: at },
         data: { thickness },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = say.thing(about[0] ?? '')
@@ -104,19 +110,21 @@ export const rimLedge: Rule = {
   wants: 'least',
   limits: ['rimLedge'],
   mendedBy: ['thing.rimWidth'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at } of layout.placed) {
       const rim = kind.rim?.(thing)
       if (!rim) continue
       const wanted = limit('rimLedge')
-      yield {
+      found.push({
         about: [thing.id],
         measured: rim.ledge,
         limit: wanted,
         grade: gradeLeast(rim.ledge, wanted),
         where: { view: face, from: at, to: at },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const ledge = `The ledge around ${say.thing(about[0] ?? '')} is ${say.length(measured ?? 0)} wide`

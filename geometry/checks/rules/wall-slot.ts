@@ -1,5 +1,5 @@
 import type { Layout, WallSlot } from '../../solve/layout.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 
 const faceName = (face: unknown) =>
   String(face).replaceAll('-', ' ').replace('neck end', 'neck-end').replace('tail end', 'tail-end')
@@ -19,18 +19,20 @@ export const wallUnderSlot: Rule = {
   wants: 'least',
   limits: ['wallUnderSlot'],
   mendedBy: ['neck.rise', 'neck.thickness'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('wallUnderSlot')
     for (const { slot, height } of eachSlot(layout)) {
-      yield {
+      found.push({
         about: [slot.face],
         measured: slot.wallLeftBelow,
         limit: wanted,
         grade: gradeLeast(slot.wallLeftBelow, wanted, 0),
         where: { view: slot.face, from: { x: 0, y: -slot.depth }, to: { x: 0, y: -height } },
         data: { face: slot.face, depth: slot.depth },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const wall = faceName(data?.face)
@@ -49,10 +51,11 @@ export const wallBesideSlot: Rule = {
   wants: 'least',
   limits: ['wallBesideSlot'],
   mendedBy: ['neck.width'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('wallBesideSlot')
     for (const { slot, half } of eachSlot(layout)) {
-      yield {
+      found.push({
         about: [slot.face],
         measured: slot.wallLeftBeside,
         limit: wanted,
@@ -63,8 +66,9 @@ export const wallBesideSlot: Rule = {
           to: { x: half + Math.max(0, slot.wallLeftBeside), y: -slot.depth / 2 },
         },
         data: { face: slot.face },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const wall = faceName(data?.face)
