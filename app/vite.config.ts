@@ -13,11 +13,7 @@ export default defineConfig({
     license: { fileName: 'licenses.md' },
   },
   worker: {
-    // What prints fetches its library only when it is wanted, and of it only what is used: it makes classes, nothing else.
     format: 'es',
-    rolldownOptions: {
-      treeshake: { moduleSideEffects: [{ test: /[/\\]@cantoo[/\\]pdf-lib[/\\]/, sideEffects: false }] },
-    },
   },
   // The page is made of the rooms beside it too.
   server: { fs: { allow: ['..'] } },

@@ -1,6 +1,14 @@
 /** The only door of the exporters. */
 export { type Bundle, type BundleOptions, makeBundle } from './bundle/bundle.ts'
-export { type CutPart, cutPart, isCutPart, pathWords, type ToCut } from './cutting/cut-part.ts'
+export {
+  type CutPart,
+  cutPart,
+  type Followed,
+  followed,
+  isCutPart,
+  pathWords,
+  type ToCut,
+} from './cutting/cut-part.ts'
 export {
   grainOf,
   isFromSheet,
@@ -8,6 +16,7 @@ export {
   type Nesting,
   nested,
   stockOf,
+  stuffOf,
 } from './cutting/nest.ts'
 export { type SheetFiles, sheetTemplates } from './cutting/sheets.ts'
 export { testDesign, testPiece } from './cutting/test-piece.ts'
@@ -31,7 +40,7 @@ export {
   type Table,
   tablesOf,
 } from './sheet/model.ts'
-export { type Picture, runsOf, type Shape } from './sheet/pictures/picture.ts'
+export { type Picture, runsPath, type Shape } from './sheet/pictures/picture.ts'
 export { type MadeSheet, printLabel, printSheet } from './sheet/printing.ts'
 export { sourceOf } from './sheet/source.ts'
 export { builtRows } from './sheet/tables/record.ts'

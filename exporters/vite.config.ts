@@ -7,7 +7,7 @@ import { defineConfig } from 'vite'
 export default defineConfig({
   root: import.meta.dirname,
   build: {
-    ssr: 'cli.ts',
+    ssr: true,
     target: 'node20',
     outDir: '../dist-cli',
     emptyOutDir: true,
@@ -16,9 +16,8 @@ export default defineConfig({
     // The licences of what is bundled travel with it.
     license: { fileName: 'licenses.md' },
     rolldownOptions: {
-      output: { entryFileNames: 'lidwright.mjs', chunkFileNames: '[name]-[hash].mjs' },
-      // The PDF library only makes classes; what of it is not used can be left out.
-      treeshake: { moduleSideEffects: [{ test: /[/\\]@cantoo[/\\]pdf-lib[/\\]/, sideEffects: false }] },
+      input: { lidwright: 'cli.ts', 'pack-worker': 'cli/pack-worker.ts' },
+      output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
     },
   },
   ssr: { noExternal: true },

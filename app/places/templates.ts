@@ -73,12 +73,17 @@ export async function nestedParts(
   only: readonly string[],
   lines: Choices['lines'],
 ): Promise<Nesting> {
-  const { nested, stockOf, grainOf, isFromSheet } = await exporters()
+  const { nested, stockOf, grainOf, isFromSheet, stuffOf } = await exporters()
   const { parts } = await partsToCut(layout, only, lines)
   const { design } = layout
   const fromSheet = parts.filter(isFromSheet)
   if (fromSheet.length === 0) return { ok: false, sentences: ['No part that is chosen comes from a sheet.'] }
-  return nested(fromSheet, stockOf(design), (part) => grainOf(part, design))
+  return nested(
+    fromSheet,
+    stockOf(design),
+    (part) => grainOf(part, design),
+    (part) => stuffOf(part, design),
+  )
 }
 
 /** The files of a test piece for stock of a thickness. Rejects, with a sentence, where it cannot be made. */
@@ -104,13 +109,8 @@ async function partsToCut(
   const { design } = layout
   const parts = partsOf(layout).filter((part) => only.includes(part.id))
   if (design.cutting.process === 'by hand' || lines === 'the parts as drawn') return { parts, said: [] }
-  const { cutPart } = await exporters()
-  const said: string[] = []
-  const cut = parts.map((part) => {
-    const way = cutPart(part, design)
-    if (!way.ok) throw new Error(way.sentence)
-    said.push(...way.byHand)
-    return way.part
-  })
-  return { parts: cut, said }
+  const { followed } = await exporters()
+  const { parts: cut, byHand, wrong } = followed(parts, design)
+  if (wrong.length > 0) throw new Error(wrong.join(' '))
+  return { parts: cut, said: byHand }
 }

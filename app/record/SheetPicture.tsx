@@ -1,6 +1,6 @@
 /** A picture of the build sheet on the page, in the page's own ink and tints. */
 import { useId } from 'react'
-import { FILLS, type Picture, runsOf, type Shape, STROKES } from '../../exporters/index.ts'
+import { FILLS, type Picture, runsPath, type Shape, STROKES } from '../../exporters/index.ts'
 import { pathOf } from '../drawings/path.ts'
 
 export function SheetPicture({ picture }: { readonly picture: Picture }) {
@@ -40,8 +40,8 @@ function OneShape({ shape }: { readonly shape: Shape }) {
     )
   }
   if (shape.kind === 'squares') {
-    const runs = runsOf(shape).map(({ x, y, length }) => `M${x} ${-y}h${length}v${shape.side}h${-length}z`)
-    return <path className="tint-ink" shapeRendering="crispEdges" d={runs.join('')} />
+    const place = `translate(${shape.at.x} ${-shape.at.y}) scale(${shape.side})`
+    return <path className="tint-ink" shapeRendering="crispEdges" transform={place} d={runsPath(shape)} />
   }
   if (shape.kind === 'area') return <path className={`tint-${shape.fill}`} d={pathOf(shape.contour)} />
   const { width, dash } = STROKES[shape.stroke]

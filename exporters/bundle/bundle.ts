@@ -2,8 +2,9 @@
  * Everything of an instrument in one zip (APPNOTE 6.3): design, templates, build sheet, tables, label. The same design
  * gives the same bytes: no date but the first that the format knows, no order but ours, one compressor everywhere.
  */
-import { strToU8, zipSync } from 'fflate'
-import { type Design, designText, partsOf, solve } from '../../geometry/index.ts'
+import { type Design, designText, type Part, partsOf, solve } from '../../geometry/index.ts'
+import { followed } from '../cutting/cut-part.ts'
+import { sheetTemplates } from '../cutting/sheets.ts'
 import type { LengthUnit } from '../drawing/layers.ts'
 import { writeLabelSvg } from '../label/label.ts'
 import { type PaperName, paperFor, planPrint, printFileName, printPdf, STANDARD_SETUP } from '../pdf/index.ts'
@@ -11,21 +12,10 @@ import { buildSheet } from '../sheet/build-sheet.ts'
 import { everythingText, tableFiles } from '../sheet/files.ts'
 import { writeSheetHtml } from '../sheet/html/write-html.ts'
 import { printLabel, printSheet } from '../sheet/printing.ts'
-import { type TemplateFormat, templates } from '../templates.ts'
+import { TEMPLATE_FORMATS, type TemplateFormat, type TemplatesOptions, templates } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { contentsText } from './contents.ts'
-
-/** The earliest date a zip can say; as local time, so that it is the same everywhere. */
-const NO_DATE = '1980-01-01T00:00:00'
-
-/** A tenth larger than the best, in a third of the time. */
-const LEVEL = 3
-
-/** A file of the bundle: its path inside, and its bytes. */
-export interface BundleFile {
-  readonly path: string
-  readonly bytes: Uint8Array
-}
+import { type BundleFile, type Packed, packed, zipOf } from './zip.ts'
 
 export interface BundleOptions {
   /** Paper of what is printed; that of the design’s unit unless stated: A4 for millimetres, Letter for inches. */
@@ -34,6 +24,8 @@ export interface BundleOptions {
   readonly dxfUnits?: LengthUnit | undefined
   /** Called before each group of files is made: how many groups are done, of how many, and what comes now. */
   readonly onStep?: ((done: number, of: number, what: string) => void) | undefined
+  /** Packs a file somewhere else while the next is written; here and at once unless stated. */
+  readonly pack?: ((file: BundleFile) => Promise<Packed>) | undefined
 }
 
 export interface Bundle {
@@ -59,7 +51,8 @@ function nameOf({ title }: Design): string {
   return DEVICES.test(name) ? `${name}-instrument` : name
 }
 
-const text = (path: string, words: string): BundleFile => ({ path, bytes: strToU8(words) })
+const encoder = new TextEncoder()
+const text = (path: string, words: string): BundleFile => ({ path, bytes: encoder.encode(words) })
 
 /**
  * Makes the bundle of a design. Rejects where a part cannot be drawn, as `templates` does: then nothing is made.
@@ -68,37 +61,82 @@ const text = (path: string, words: string): BundleFile => ({ path, bytes: strToU
 export async function makeBundle(design: Design, options: BundleOptions = {}): Promise<Bundle> {
   const start = nameOf(design)
   const cautions: string[] = []
-  const groups = groupsOf(design, start, options, cautions)
-  const files: BundleFile[] = []
+  const said: string[] = []
+  const groups = groupsOf(design, start, options, { cautions, said })
+  const paths: string[] = []
+  const pack = async ({ path, bytes }: BundleFile) =>
+    (options.pack ?? packed)({ path: `${start}/${path}`, bytes })
+  const files: Promise<Packed>[] = []
   for (const [index, group] of groups.entries()) {
     options.onStep?.(index, groups.length, group.what)
-    files.push(...(await group.make()))
+    for (const file of await group.make()) {
+      paths.push(file.path)
+      files.push(pack(file))
+    }
   }
-  files.unshift(
-    text(
-      'read-me.txt',
-      contentsText(
-        design,
-        files.map(({ path }) => path),
-      ),
-    ),
-  )
-  const bytes = zipSync(
-    Object.fromEntries(
-      files.map(({ path, bytes: content }) => [`${start}/${path}`, [content, { level: LEVEL }]]),
-    ),
-    { mtime: NO_DATE },
-  )
+  const readMe = text('read-me.txt', contentsText(design, paths, said))
+  const bytes = zipOf(await Promise.all([pack(readMe), ...files]))
   options.onStep?.(groups.length, groups.length, 'done')
   return {
     name: `${start}-everything.zip`,
     bytes,
-    paths: files.map(({ path }) => `${start}/${path}`),
-    cautions,
+    paths: [readMe.path, ...paths].map((path) => `${start}/${path}`),
+    // Several of the files say the same of the same title.
+    cautions: [...new Set(cautions)],
   }
 }
 
-function groupsOf(design: Design, start: string, options: BundleOptions, cautions: string[]): Group[] {
+/** What groups have to say besides their files. */
+interface Sentences {
+  /** To whoever makes the bundle. */
+  readonly cautions: string[]
+  /** To whoever unpacks it. */
+  readonly said: string[]
+}
+
+/** What the design's laser or router follows: every part by itself, and sheets of stock. Nothing where it is cut by hand. */
+function machineGroups(
+  parts: readonly Part[],
+  design: Design,
+  { dxfUnits = 'mm' }: BundleOptions,
+  { cautions, said }: Sentences,
+): Group[] {
+  const { process } = design.cutting
+  if (process === 'by hand') return []
+  const writing: TemplatesOptions = {
+    title: design.title,
+    formats: TEMPLATE_FORMATS,
+    dxfUnits,
+    // Only what the tool follows or scribes, for a router too.
+    svgPurpose: 'laser',
+  }
+  return [
+    {
+      what: `paths for the ${process}`,
+      make: () => {
+        const { parts: cut, byHand, wrong } = followed(parts, design)
+        cautions.push(...byHand, ...wrong.map((one) => `${one} Its path is not in the bundle.`))
+        return templates(cut, writing).map((one) => text(`paths-${process}/${one.name}`, one.text))
+      },
+    },
+    {
+      what: 'sheets of stock',
+      make: async () => {
+        const { parts: cut } = followed(parts, design)
+        const sheets = await sheetTemplates(cut, design, writing)
+        if (sheets.ok) {
+          said.push(...sheets.said)
+          return sheets.files.map((one) => text(`sheets-of-stock/${one.name}`, one.text))
+        }
+        cautions.push(...sheets.sentences.map((one) => `${one} The bundle holds no sheets of stock.`))
+        return []
+      },
+    },
+  ]
+}
+
+function groupsOf(design: Design, start: string, options: BundleOptions, sentences: Sentences): Group[] {
+  const { cautions } = sentences
   const parts = partsOf(solve(design))
   const { title } = design
   const paper = options.paper ?? paperFor(design)
@@ -134,6 +172,7 @@ function groupsOf(design: Design, start: string, options: BundleOptions, caution
     },
     cut('svg'),
     cut('dxf'),
+    ...machineGroups(parts, design, options, sentences),
     {
       what: 'templates to print',
       make: async () => {

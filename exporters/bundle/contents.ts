@@ -11,13 +11,16 @@ const ENDINGS: readonly (readonly [RegExp, string])[] = [
   [/label\.pdf$/, 'the same label, to print at 100 %'],
   [/everything\.json$/, 'all numbers for other programs'],
   [/^tables\//, 'a table of the build sheet'],
+  [/^paths-.*\.svg$/, 'path for the machine, the middle of its tool'],
+  [/^paths-.*\.dxf$/, 'path for the machine, the middle of its tool'],
+  [/^sheets-of-stock\//, 'paths of the parts laid out on a sheet of stock'],
   [/\.svg$/, 'template, true to size in millimetres'],
   [/\.dxf$/, 'template for laser, router and drawing programs'],
   [/\.pdf$/, 'templates to print at 100 % and join'],
 ]
 
-/** The text of `read-me.txt`. */
-export function contentsText(design: Design, paths: readonly string[]): string {
+/** The text of `read-me.txt`; `said` is what else is to be known, a sentence each. */
+export function contentsText(design: Design, paths: readonly string[], said: readonly string[] = []): string {
   const wide = Math.max(...paths.map((path) => path.length))
   const lines = paths.map((path) => {
     const what = ENDINGS.find(([ending]) => ending.test(path))?.[1] ?? ''
@@ -30,5 +33,6 @@ export function contentsText(design: Design, paths: readonly string[]): string {
     'Measure the bars on every print before you cut. All loads are estimates.',
     '',
     ...lines,
+    ...(said.length > 0 ? ['', ...said] : []),
   ].join('\r\n')}\r\n`
 }

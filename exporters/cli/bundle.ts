@@ -5,6 +5,7 @@ import { makeBundle } from '../bundle/bundle.ts'
 import { PAPER_NAMES, type PaperName } from '../pdf/index.ts'
 import { readInputs, type Source, tellTroubles } from './inputs.ts'
 import { EXIT, type Io, Trouble } from './io.ts'
+import { type PackThread, packThread } from './pack-thread.ts'
 import { EXIT_CODES, settingOption } from './shared-help.ts'
 import { tellStops } from './templates.ts'
 import { type Text, writeWhole } from './write-files.ts'
@@ -46,30 +47,39 @@ Examples:
 ${EXIT_CODES}`,
     )
     .action(async (paths: string[], options: Options) => {
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
-      tellTroubles(troubles, io, 'nothing was written')
-      if (troubles.length > 0) return end(EXIT.badInput)
-      if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
-      const out = resolve(io.cwd, options.out)
-      const places = placesOf(sources, out, many)
-      const texts: Text[] = []
-      for (const source of sources) {
-        const { bytes, cautions } = await bundled(source, options)
-        for (const caution of cautions) io.err(`${basename(source.file)}: ${caution}\n`)
-        texts.push({ path: places.get(source) ?? out, text: bytes })
+      const thread = packThread()
+      try {
+        await bundle(paths, options, thread)
+      } finally {
+        thread?.end()
       }
-      await writeWhole(texts)
-      for (const { path, text } of texts)
-        io.out(
-          `Wrote ${many ? join(options.out, basename(path)) : options.out}, ${Math.ceil(text.length / 1024)} kB.\n`,
-        )
     })
+
+  async function bundle(paths: string[], options: Options, thread: PackThread | null) {
+    const { sources, troubles, many } = await readInputs(paths, options.set, io)
+    tellTroubles(troubles, io, 'nothing was written')
+    if (troubles.length > 0) return end(EXIT.badInput)
+    if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
+    const out = resolve(io.cwd, options.out)
+    const places = placesOf(sources, out, many)
+    const texts: Text[] = []
+    for (const source of sources) {
+      const { bytes, cautions } = await bundled(source, options, thread)
+      for (const caution of cautions) io.err(`${basename(source.file)}: ${caution}\n`)
+      texts.push({ path: places.get(source) ?? out, text: bytes })
+    }
+    await writeWhole(texts)
+    for (const { path, text } of texts)
+      io.out(
+        `Wrote ${many ? join(options.out, basename(path)) : options.out}, ${Math.ceil(text.length / 1024)} kB.\n`,
+      )
+  }
 }
 
 /** A design with open stops may hold parts without a size, which no exporter draws. */
-async function bundled({ file, design }: Source, { paper, inches }: Options) {
+async function bundled({ file, design }: Source, { paper, inches }: Options, thread: PackThread | null) {
   try {
-    return await makeBundle(design, { paper, dxfUnits: inches ? 'inches' : 'mm' })
+    return await makeBundle(design, { paper, dxfUnits: inches ? 'inches' : 'mm', pack: thread?.pack })
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)
     throw new Trouble(

@@ -1,7 +1,7 @@
 /** `lidwright templates` for machines: paths instead of outlines, sheets of stock, the test piece, purposes. */
 import { type Command, InvalidArgumentError, Option } from 'commander'
 import { type Design, type Part, readLength } from '../../geometry/index.ts'
-import { type CutPart, cutPart, pathWords } from '../cutting/cut-part.ts'
+import { followed, pathWords } from '../cutting/cut-part.ts'
 import { sheetTemplates } from '../cutting/sheets.ts'
 import { testDesign, testPiece } from '../cutting/test-piece.ts'
 import { SVG_PURPOSES, type SvgPurpose } from '../svg/purposes.ts'
@@ -80,7 +80,7 @@ export async function madeFor(
   if (options.testPiece !== undefined) return testFiles(file, design, options.testPiece, options, writing)
   const { only } = writing
   const wanted = only === undefined ? parts : parts.filter((part) => only.includes(part.id))
-  const { cut, said } = followed(file, design, wanted, options)
+  const { cut, said } = cutOf(file, design, wanted, options)
   const words = pathWords(cut)
   const lines = [
     ...(words === undefined ? [] : [`Lines are the middle of the tool: ${words.short}.`]),
@@ -93,28 +93,19 @@ export async function madeFor(
 }
 
 /** Parts as their tools follow them, and what is left to be cut by hand. */
-function followed(
+function cutOf(
   file: string,
   design: Design,
   parts: readonly Part[],
   { asDrawn = false }: CuttingOptions,
 ): { readonly cut: readonly Part[]; readonly said: readonly string[] } {
-  if (asDrawn || design.cutting.process === 'by hand') return { cut: parts, said: [] }
-  const said: string[] = []
-  const cut: CutPart[] = []
-  const wrong: string[] = []
-  for (const part of parts) {
-    const way = cutPart(part, design)
-    if (way.ok) {
-      cut.push(way.part)
-      said.push(...way.byHand)
-    } else wrong.push(way.sentence)
-  }
+  if (asDrawn) return { cut: parts, said: [] }
+  const { parts: cut, byHand, wrong } = followed(parts, design)
   if (wrong.length > 0)
     throw new Trouble(
       `${file}: ${wrong.join(' ')} Nothing was written; --as-drawn writes the outlines themselves.`,
     )
-  return { cut, said }
+  return { cut, said: byHand }
 }
 
 function testFiles(
@@ -137,7 +128,7 @@ function testFiles(
       throw new Trouble(`${file}: ${reasonOf(error)}`)
     }
   })()
-  const { cut, said } = followed(file, testDesign(design), [piece], options)
+  const { cut, said } = cutOf(file, testDesign(design), [piece], options)
   const { only, ...all } = writing
   return { files: templates(cut, all), said }
 }

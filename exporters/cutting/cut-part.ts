@@ -94,6 +94,26 @@ export function cutPart(part: Part, design: Design): ToCut {
   }
 }
 
+export interface Followed {
+  /** Parts that the tool follows; all of them, as they are, where a design is cut by hand. */
+  readonly parts: readonly Part[]
+  /** A sentence for each opening that is left to be cut by hand. */
+  readonly byHand: readonly string[]
+  /** A sentence for each part whose outline the tool cannot follow: it is not among the parts. */
+  readonly wrong: readonly string[]
+}
+
+/** All of some parts as the design's tool follows them; see `cutPart`. Example: `followed(parts, design).parts`. */
+export function followed(parts: readonly Part[], design: Design): Followed {
+  if (design.cutting.process === 'by hand') return { parts, byHand: [], wrong: [] }
+  const ways = parts.map((part) => cutPart(part, design))
+  return {
+    parts: ways.flatMap((way) => (way.ok ? [way.part] : [])),
+    byHand: ways.flatMap((way) => (way.ok ? way.byHand : [])),
+    wrong: ways.flatMap((way) => (way.ok ? [] : [way.sentence])),
+  }
+}
+
 /** What no tool path takes the place of. */
 function isKept(one: Operation, tool: Tool): boolean {
   if (one.kind === 'cut' || one.kind === 'recess') return false

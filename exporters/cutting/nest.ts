@@ -2,7 +2,7 @@
  * Parts laid out on sheets of stock: rectangles packed by a library, turned only where the grain lets them.
  *
  * Each part is taken as its box, which wastes what a notch would leave and never lets two parts meet. Parts of one
- * thickness share sheets; the same parts come out in the same places.
+ * thickness and stuff share sheets, and never with others; the same parts come out in the same places.
  */
 import {
   area,
@@ -11,6 +11,7 @@ import {
   type Contour,
   type Design,
   formatLength,
+  lidStuffNamed,
   type Operation,
   type Part,
   type Point,
@@ -44,6 +45,8 @@ export interface NestedPart {
 export interface NestedSheet {
   /** Thickness of its parts, mm. */
   readonly thickness: number
+  /** What they are of; empty where nobody stated it. */
+  readonly stuff: string
   readonly stock: Stock
   readonly parts: readonly NestedPart[]
   /** Share of the sheet's whole area that the parts' outlines cover. */
@@ -80,7 +83,18 @@ export function grainOf(part: Part, { box }: Design): Grain {
   return box.lid.grain === 'none' ? 'any' : box.lid.grain === 'along' ? 'along x' : 'along y'
 }
 
+/**
+ * What a part is of, as far as it is stated: the board of its wood, the lid of its stuff. Of what the rest of a box is
+ * nobody says: where the lid is of a sheet such as plywood, the rest goes with it, else it goes by itself.
+ */
+export function stuffOf(part: Part, { box, board, woods }: Design): string {
+  if (part.id === 'board') return board.wood
+  const { stuff } = box.lid
+  return part.id === 'lid' || lidStuffNamed(stuff, woods)?.sheet ? stuff : ''
+}
+
 interface Piece {
+  readonly stuff: string
   readonly width: number
   readonly height: number
   readonly mayTurn: boolean
@@ -93,6 +107,7 @@ interface Piece {
  *
  * @param parts nominal or as a tool follows them; every line of a part keeps `spacing` from every other's
  * @param grain of a part on its own sheet
+ * @param stuff what a part is of: parts of another never share its sheet
  * @returns the sheets, thinnest stock first and fullest first; or a sentence for each part that is larger than the
  *   stock, and one where the rim leaves nothing of it
  * @example await nested(parts, stockOf(design), (part) => grainOf(part, design))
@@ -101,6 +116,7 @@ export async function nested(
   parts: readonly Part[],
   stock: Stock,
   grain: (part: Part) => Grain,
+  stuff: (part: Part) => string = () => '',
 ): Promise<Nesting> {
   const [length, width] = [stock.length - 2 * stock.margin, stock.width - 2 * stock.margin]
   if (!(length > 0 && width > 0)) {
@@ -112,7 +128,7 @@ export async function nested(
       ],
     }
   }
-  const pieces = parts.map((part) => pieceOf(part, stock, grain(part), { length, width }))
+  const pieces = parts.map((part) => pieceOf(part, stuff(part), stock, grain(part), { length, width }))
   const large = pieces.filter((piece) => !fits(piece, length, width))
   if (large.length > 0)
     return { ok: false, sentences: large.map((piece) => largeSentence(piece, stock, length, width)) }
@@ -140,6 +156,7 @@ export async function nested(
       sheetOf(
         bin.rects.map(({ x, y, rot, data }) => ({ x, y, part: rot ? turned(data) : data })),
         stock,
+        same[0]?.stuff ?? '',
       ),
     )
   })
@@ -156,11 +173,18 @@ function boxOf(part: Part): Bounds {
 }
 
 /** A part as a rectangle, turned already where its grain asks for it. */
-function pieceOf(part: Part, stock: Stock, grain: Grain, room: { length: number; width: number }): Piece {
+function pieceOf(
+  part: Part,
+  stuff: string,
+  stock: Stock,
+  grain: Grain,
+  room: { length: number; width: number },
+): Piece {
   const matters = stock.grain === 'along the sheet' && grain !== 'any'
   const laid = matters && grain === 'along y' ? turned(part) : part
   const { minX, minY, maxX, maxY } = boxOf(laid)
   const piece: Piece = {
+    stuff,
     width: maxX - minX,
     height: maxY - minY,
     part: laid,
@@ -191,13 +215,22 @@ function largeSentence(
   return `${part.title} is ${say(width)} × ${say(height)} as it lies, and ${sheet}. ${cure}`
 }
 
-/** Pieces by the stock they come from, the thinnest first. */
+/** What the tool takes away in a part: another kerf says that it is of another stuff. */
+const taken = ({ part }: Piece): number => (isCutPart(part) ? part.tool.width : 0)
+
+/** Of one stock: thickness, stuff and what the tool takes away are the same. */
+const isLike = (a: Piece, b: Piece): boolean =>
+  Math.abs(a.part.thickness - b.part.thickness) < SAME_STOCK && a.stuff === b.stuff && taken(a) === taken(b)
+
+/** Pieces by the stock they come from, the thinnest first, then by the name of the stuff. */
 function stocksOf(pieces: readonly Piece[]): Piece[][] {
   const stocks: Piece[][] = []
-  for (const piece of [...pieces].sort((a, b) => a.part.thickness - b.part.thickness)) {
-    const last = stocks.at(-1)
-    const like = last?.[0]
-    if (last && like && piece.part.thickness - like.part.thickness < SAME_STOCK) last.push(piece)
+  const inOrder = (a: Piece, b: Piece) =>
+    a.part.thickness - b.part.thickness ||
+    (a.stuff < b.stuff ? -1 : a.stuff > b.stuff ? 1 : taken(a) - taken(b))
+  for (const piece of [...pieces].sort(inOrder)) {
+    const stock = stocks.find(([like]) => like !== undefined && isLike(like, piece))
+    if (stock) stock.push(piece)
     else stocks.push([piece])
   }
   return stocks
@@ -210,7 +243,11 @@ function byEdge(a: Piece, b: Piece): number {
   return a.part.id < b.part.id ? -1 : 1
 }
 
-function sheetOf(laid: readonly { x: number; y: number; part: Part }[], stock: Stock): NestedSheet {
+function sheetOf(
+  laid: readonly { x: number; y: number; part: Part }[],
+  stock: Stock,
+  stuff: string,
+): NestedSheet {
   const parts = laid.map(({ x, y, part }): NestedPart => {
     const { minX, minY } = boxOf(part)
     return { part, shift: { x: stock.margin + x - minX, y: stock.margin + y - minY } }
@@ -218,6 +255,7 @@ function sheetOf(laid: readonly { x: number; y: number; part: Part }[], stock: S
   const covered = laid.reduce((sum, { part }) => sum + areaOf(part), 0)
   return {
     thickness: laid[0]?.part.thickness ?? 0,
+    stuff,
     stock,
     parts,
     full: covered / (stock.length * stock.width),

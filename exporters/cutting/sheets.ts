@@ -10,7 +10,7 @@ import { writeSvgLaidOut } from '../svg/writeSvg.ts'
 import type { TemplateFile, TemplatesOptions } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { CAPITAL_HEIGHT, fitLine } from '../words/width.ts'
-import { grainOf, isFromSheet, type NestedSheet, nested, stockOf } from './nest.ts'
+import { grainOf, isFromSheet, type NestedSheet, nested, stockOf, stuffOf } from './nest.ts'
 
 export type SheetFiles =
   | {
@@ -43,7 +43,12 @@ export async function sheetTemplates(
   const { only } = options
   const wanted = parts.filter((part) => (only === undefined ? isFromSheet(part) : only.includes(part.id)))
   if (wanted.length === 0) return { ok: false, sentences: ['No part is left to lay out on a sheet.'] }
-  const nesting = await nested(wanted, stockOf(design), (part) => grainOf(part, design))
+  const nesting = await nested(
+    wanted,
+    stockOf(design),
+    (part) => grainOf(part, design),
+    (part) => stuffOf(part, design),
+  )
   if (!nesting.ok) return nesting
   const { sheets } = nesting
   const start = slug(options.title, 'template')
@@ -69,9 +74,11 @@ export async function sheetTemplates(
 
 const partsIn = ({ parts }: NestedSheet): string => parts.map(({ part }) => part.title).join(', ')
 
-/** `Sheet 1 of 2, 4.0 mm thick, 63 % full`. */
-function titleOf({ thickness, full }: NestedSheet, index: number, count: number): string {
-  const thick = lengthLabel(thickness, 'Thickness of a sheet', 2)
+/** `Sheet 1 of 2, plywood 4.0 mm thick, 63 % full`. */
+function titleOf({ thickness, stuff, full }: NestedSheet, index: number, count: number): string {
+  const thick = [stuff, lengthLabel(thickness, 'Thickness of a sheet', 2)]
+    .filter((one) => one !== '')
+    .join(' ')
   return `Sheet ${index + 1} of ${count}, ${thick} mm thick, ${Math.round(full * 100)} % full`
 }
 
@@ -81,7 +88,7 @@ function laidOut({ stock, parts }: NestedSheet, unit: LengthUnit): Sheet {
     const drawing = drawPart(part, unit)
     return { drawing, shift, caption: nameOn(drawing, shift) }
   })
-  return { placed, extent, stock: rectangle(0, 0, stock.length, stock.width) }
+  return { placed, extent, stock: rectangle(0, 0, stock.length, stock.width), rim: stock.margin }
 }
 
 /** The part's name, set along its longer side. */

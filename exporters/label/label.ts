@@ -58,6 +58,16 @@ function codeOf(
  * names the file. The same design gives the same label. Never throws for a valid design.
  */
 export function labelPicture(design: Design): Picture {
+  const before = known.get(design)
+  if (before) return before
+  const picture = drawn(design)
+  known.set(design, picture)
+  return picture
+}
+
+const known = new WeakMap<Design, Picture>()
+
+function drawn(design: Design): Picture {
   const { report } = sourceOf(design)
   const { units, record } = design
   const code = codeOf(design)

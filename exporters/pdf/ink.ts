@@ -42,9 +42,17 @@ export const FAINT = '#5a5a5a'
 
 const n = (value: number, what = 'A place on a sheet') => numberText(value, what, DIGITS)
 
+/** Colours as a PDF writes them: a dozen, each asked for hundreds of times. */
+const colours = new Map<string, string>()
+
 function rgb(colour: string): string {
-  const parts = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16) / 255)
-  return parts.map((part) => numberText(part, `The colour ${colour}`, 3)).join(' ')
+  let text = colours.get(colour)
+  if (text === undefined) {
+    const parts = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16) / 255)
+    text = parts.map((part) => numberText(part, `The colour ${colour}`, 3)).join(' ')
+    colours.set(colour, text)
+  }
+  return text
 }
 
 /** Writes the content of one sheet, or of one drawing used on several. */
@@ -217,15 +225,18 @@ export class Ink {
    */
   words(at: Point, size: number, text: string, look: Lettering = {}): void {
     if (text === '') return
-    const outlines = this.#typeface.outlinesOf(text)
-    for (const [index, sign] of [...text].entries()) this.#used.set(outlines[index] ?? 0, sign)
+    const { outlines, codes, width } = this.#typeface.set(text)
+    let index = 0
+    for (const sign of text) this.#used.set(outlines[index++] ?? 0, sign)
     const { turn = 0, anchor = 'start', colour = INK } = look
-    const back = anchor === 'start' ? 0 : this.#typeface.width(text, size) / (anchor === 'end' ? 1 : 2)
+    const back = anchor === 'start' ? 0 : (width * size) / (anchor === 'end' ? 1000 : 2000)
+    const pen = `BT ${rgb(colour)} rg /F0 ${n(size, 'Size of words')} Tf`
+    if (turn === 0) {
+      this.#op(`${pen} ${n(at.x - back)} ${n(at.y)} Td <${codes}> Tj ET`)
+      return
+    }
     const [cos, sin] = [Math.cos(turn), Math.sin(turn)]
     const turned = [cos, sin, -sin, cos].map((each) => numberText(each, 'Turn of words', 9)).join(' ')
-    const codes = outlines.map((outline) => outline.toString(16).padStart(4, '0')).join('')
-    this.#op(
-      `BT ${rgb(colour)} rg /F0 ${n(size, 'Size of words')} Tf ${turned} ${n(at.x - back * cos)} ${n(at.y - back * sin)} Tm <${codes}> Tj ET`,
-    )
+    this.#op(`${pen} ${turned} ${n(at.x - back * cos)} ${n(at.y - back * sin)} Tm <${codes}> Tj ET`)
   }
 }

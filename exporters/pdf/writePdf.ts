@@ -203,7 +203,7 @@ export async function writePdf(plan: PrintPlan, options: PdfOptions): Promise<Ma
     await tell()
   }
   const title = plainLine(options.title) || 'Templates'
-  const bytes = await bind(pages.list, pages.forms, typeface, pages.used, title)
+  const bytes = bind(pages.list, pages.forms, typeface, pages.used, title)
   return {
     bytes,
     pages: pages.list.length,
@@ -233,6 +233,6 @@ export async function writeBars(setup: PrintSetup): Promise<MadePdf> {
     for (const [index, line] of lines.entries())
       wording.write(ink, { x: window.minX, y: window.minY + 13 - 5 * index }, 2.8, line, room)
   })
-  const bytes = await bind(pages.list, pages.forms, typeface, pages.used, 'The bars of this printer')
+  const bytes = bind(pages.list, pages.forms, typeface, pages.used, 'The bars of this printer')
   return { bytes, pages: 1, keys: 0, cautions: [] }
 }

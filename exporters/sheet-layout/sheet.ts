@@ -21,6 +21,8 @@ export interface Sheet {
   readonly extent: Bounds
   /** The edge of the stock, never cut, where parts are laid out on some. */
   readonly stock?: Chain
+  /** Its rim that stays free of parts, mm. */
+  readonly rim?: number
 }
 
 /** Heights of the capitals of the three lines under a part, and the smallest that can be read, mm. */

@@ -6,6 +6,7 @@ import { plainLine } from '../words/plain.ts'
 import { type Block, lines, picture, type Section, type Sheet, type Table, table } from './model.ts'
 import { facePicture } from './pictures/face.ts'
 import { bowPicture, centsPicture, pullPicture } from './pictures/loads.ts'
+import { surveyPicture } from './pictures/survey.ts'
 import { wholePicture } from './pictures/whole.ts'
 import { type Source, sourceOf } from './source.ts'
 import { stepsOf } from './steps.ts'
@@ -17,6 +18,7 @@ import { placeTable } from './tables/places.ts'
 import { builtTable, historyTable } from './tables/record.ts'
 import { scheduleTable } from './tables/schedule.ts'
 import { saddleLine, saddleTable, stringTable } from './tables/strings.ts'
+import { cornerTable, outlineTable } from './tables/survey.ts'
 import { boxTable, cutList } from './tables/wood.ts'
 
 const section = (id: string, title: string, ...blocks: readonly (Block | null)[]): Section => ({
@@ -46,6 +48,7 @@ export function buildSheet(design: Design): Sheet {
         table(cutList(source)),
         filled(hardwareList(source)),
         table(boxTable(source)),
+        ...surveyOf(source),
       ),
       section(
         'frets',
@@ -65,6 +68,14 @@ export function buildSheet(design: Design): Sheet {
       section('history', 'Strung', table(historyTable(source))),
     ].filter(({ blocks }) => blocks.length > 0),
   }
+}
+
+/** The box as it was surveyed; nothing where it was measured once. */
+function surveyOf(source: Source): Block[] {
+  const drawn = surveyPicture(source.layout, source.report.survey)
+  return [drawn && picture(drawn), tableOrNot(outlineTable(source)), tableOrNot(cornerTable(source))].filter(
+    (one): one is Block => one !== null,
+  )
 }
 
 /** A table that is left out where it has no rows. */

@@ -1,13 +1,14 @@
 /** The files of a build sheet: the page, a CSV of every table, and one JSON of everything. */
 import type { Design } from '../../geometry/index.ts'
 import { inOrder, partsOf, solve } from '../../geometry/index.ts'
-import { reportOf, tidied } from '../report.ts'
+import { tidied } from '../report.ts'
 import { writeCsv } from '../tables/csv.ts'
 import type { TemplateFile } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { buildSheet } from './build-sheet.ts'
 import { writeSheetHtml } from './html/write-html.ts'
 import { type Sheet, tablesOf } from './model.ts'
+import { sourceOf } from './source.ts'
 
 /** Raised when a key of the JSON of everything changes its meaning or goes away. */
 export const EVERYTHING_VERSION = 1
@@ -36,7 +37,7 @@ export function everythingText(design: Design, sheet: Sheet): string {
       version: EVERYTHING_VERSION,
       checksum: sheet.checksum,
       design: inOrder(design),
-      report: reportOf(design),
+      report: sourceOf(design).report,
       ...tidied({ tables, parts: partsOf(solve(design)) }),
     },
     null,

@@ -13,14 +13,21 @@ export interface Source {
   say(mm: number): string
 }
 
+const known = new WeakMap<Design, Source>()
+
+/** The source of a design's sheet and label, remembered: a bundle asks for it several times. */
 export function sourceOf(design: Design): Source {
-  return {
+  const before = known.get(design)
+  if (before) return before
+  const source: Source = {
     design,
     layout: solve(design),
     report: reportOf(design),
     letters: new Map(design.things.map(({ id }, index) => [id, letterOf(index)])),
     say: (mm) => formatLength(mm, design.units, { unit: true }),
   }
+  known.set(design, source)
+  return source
 }
 
 const ALPHABET = 26

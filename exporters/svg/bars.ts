@@ -2,8 +2,11 @@
  * Bars of 100 mm and of 4 inches to be measured on the print, one pair along each axis: a printer's carriage
  * and its feed err by different amounts.
  */
+import { styleOf } from '../drawing/layers.ts'
 import { numberText } from '../numbers.ts'
 import { element, type Markup, titleElement } from './element.ts'
+import { strokeOf } from './layerGroups.ts'
+import type { Purpose } from './purposes.ts'
 import { INK, textElement } from './textElement.ts'
 
 export type Axis = 'across' | 'up'
@@ -95,4 +98,50 @@ export function checkBars(x: number, y: number, axis: Axis): Markup {
     ])
   })
   return element('g', { id: `check-bars-${axis}` }, groups)
+}
+
+/** Lengths of a scribed bar, mm: the longest for which there is room. */
+const SCRIBED = [100, 50, 20]
+/** Height of a scribed bar with its long ticks, size of its words and their room behind its end, mm. */
+export const SCRIBED_HIGH = 2
+const SCRIBED_WORDS = 2.2
+const SCRIBED_END = 10
+
+/** Room that the shortest scribed bar takes along itself, mm. */
+export const SCRIBED_LEAST = Math.min(...SCRIBED) + SCRIBED_END
+
+/**
+ * A bar that a machine scribes beside a part, to be measured before the rest is trusted: a pure mark, as a machine has
+ * two axes that may err and no paper.
+ *
+ * @param x mm on the page, the zero of the bar
+ * @param y mm on the page, its line
+ * @param axis `across` runs to the right with ticks upwards, `up` runs upwards with ticks to the right
+ * @param room along it, mm
+ * @returns `null` where there is no room for the shortest
+ */
+export function scribedBar(x: number, y: number, axis: Axis, room: number, purpose: Purpose): Markup | null {
+  const length = SCRIBED.find((one) => one + SCRIBED_END <= room + 1e-9)
+  if (length === undefined) return null
+  const mark = styleOf('mark')
+  const at = (along: number, aside: number) =>
+    axis === 'across' ? { x: x + along, y: y - aside } : { x: x + aside, y: y - along }
+  const pair = (along: number, aside: number) => {
+    const point = at(along, aside)
+    return `${numberText(point.x, 'A bar')} ${numberText(point.y, 'A bar')}`
+  }
+  const ticks = Array.from({ length: length / 10 + 1 }, (_, index) => {
+    const reach = index === 0 || index * 10 === length ? SCRIBED_HIGH : SCRIBED_HIGH / 2
+    return `M ${pair(index * 10, 0)} L ${pair(index * 10, reach)}`
+  })
+  // Words upwards are read from the right, with their feet away from the edge.
+  const words = axis === 'across' ? at(length + 1, 0) : at(length + 1, SCRIBED_HIGH)
+  return element('g', { id: `bar-${axis}`, ...strokeOf(mark, purpose) }, [
+    titleElement(`${mark.name}: this bar is ${length} mm long; measure it before you trust the rest`),
+    element('path', { d: [`M ${pair(0, 0)} L ${pair(length, 0)}`, ...ticks].join(' ') }),
+    textElement(words.x, words.y, SCRIBED_WORDS, `${length} mm`, {
+      turn: axis === 'across' ? 0 : -Math.PI / 2,
+      colour: purpose.ink.mark,
+    }),
+  ])
 }

@@ -21,8 +21,11 @@ const ESCAPES: Readonly<Record<string, string>> = {
   "'": '&#39;',
 }
 
+const MARKS = /[&<>"']/
+
 function escaped(text: string): string {
-  return plainLine(text, Number.POSITIVE_INFINITY).replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign)
+  const line = plainLine(text, Number.POSITIVE_INFINITY)
+  return MARKS.test(line) ? line.replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign) : line
 }
 
 /** Words between tags: one line without control characters, escaped. */
@@ -36,10 +39,9 @@ export function textNode(text: string): Markup {
  * @example element('circle', { cx: '5', cy: '5', r: '2' }).markup // '<circle cx="5" cy="5" r="2"/>'
  */
 export function element(name: string, attributes: Attributes, children: readonly Markup[] = []): Markup {
-  const written = Object.entries(attributes)
-    .filter((entry): entry is [string, string] => entry[1] !== undefined)
-    .map(([key, value]) => ` ${key}="${escaped(value)}"`)
-    .join('')
+  let written = ''
+  for (const [key, value] of Object.entries(attributes))
+    if (value !== undefined) written += ` ${key}="${escaped(value)}"`
   const inside = children.map((child) => child.markup)
   if (inside.length === 0) return { markup: `<${name}${written}/>` }
   const onOneLine = inside.length === 1 && !inside[0]?.startsWith('<')

@@ -8,7 +8,7 @@ import type { Bounds, Point } from '../../geometry/index.ts'
 import type { Layer } from '../drawing/drawing.ts'
 import { numberText } from '../numbers.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
-import { BAR_END, BAR_LENGTH, BAR_SIDE, checkBars } from './bars.ts'
+import { BAR_END, BAR_LENGTH, BAR_SIDE, checkBars, SCRIBED_HIGH, SCRIBED_LEAST, scribedBar } from './bars.ts'
 import { element, type Markup, textNode, titleElement } from './element.ts'
 import { legend, legendHeight } from './legend.ts'
 import { type OnPaper, ontoPaper } from './paper.ts'
@@ -18,6 +18,12 @@ import { BLOCK_WIDTH, type Row, titleBlock, titleBlockHeight } from './titleBloc
 
 /** Free edge all round, mm: more than any usual printer leaves white. */
 const MARGIN = 10
+
+/** The same of a page for a machine, and from its drawing to the bars, mm. */
+const BARE = MARGIN / 2
+
+/** From the edge of a sheet of stock to the bars on its rim, and from there to the parts at least, mm. */
+const RIM_EDGE = 1
 
 /** From the drawing to the bars and from there to the words, mm. */
 const GAP = 6
@@ -34,8 +40,8 @@ export interface PageContent {
   /** Layers that the legend explains. */
   readonly layers: readonly Layer[]
   readonly titleRows: readonly Row[]
-  /** Free edge of a page without furniture, mm. */
-  readonly margin?: number
+  /** The page is a sheet of stock, with a rim free of parts, mm. */
+  readonly rim?: number
   /** The drawings, once it is known where they lie. */
   draw(paper: OnPaper): readonly Markup[]
 }
@@ -51,7 +57,7 @@ export interface SvgOptions extends SheetOptions {
 /** @returns the whole SVG document as text, with a line break at its end */
 export function page(content: PageContent, options: SvgOptions): string {
   const purpose = purposeOf(options)
-  const markup = purpose.furniture ? furnished(content, purpose) : bare(content)
+  const markup = purpose.furniture ? furnished(content, purpose) : bare(content, purpose)
   const lines = (options.words ?? purpose.words) === 'single lines'
   return `<?xml version="1.0" encoding="UTF-8"?>\n${lines ? inSingleLines(markup, purpose.width) : markup}\n`
 }
@@ -64,14 +70,30 @@ export function purposeOf({ purpose = 'print' }: SvgOptions): Purpose {
   return found
 }
 
-/** Only what is drawn, in a page a little larger: its size is told in its description. */
-function bare(content: PageContent): string {
+/**
+ * Only what is drawn and a bar along each axis. A sheet of stock is the page itself, with the bars on its rim where that
+ * is wide enough; any other page is a little larger than what is drawn.
+ */
+function bare(content: PageContent, purpose: Purpose): string {
   const { minX, minY, maxX, maxY } = content.extent
-  const margin = content.margin ?? MARGIN / 2
-  const across = numberText(maxX - minX + 2 * margin, 'Width of the page')
-  const down = numberText(maxY - minY + 2 * margin, 'Height of the page')
-  const paper = ontoPaper({ x: minX, y: maxY }, { x: margin, y: margin })
-  return svg(content, across, down, content.draw(paper))
+  const { rim } = content
+  const inset = rim ?? BARE + SCRIBED_HIGH + BARE
+  const edge = rim === undefined ? BARE : RIM_EDGE
+  const wide = rim === undefined ? Math.max(maxX - minX, SCRIBED_LEAST) + inset + BARE : maxX - minX
+  const tall = rim === undefined ? Math.max(maxY - minY, SCRIBED_LEAST) + inset + BARE : maxY - minY
+  const from = rim === undefined ? { x: inset, y: BARE } : { x: 0, y: 0 }
+  const paper = ontoPaper({ x: minX, y: maxY }, from)
+  const bars =
+    inset < edge + SCRIBED_HIGH + RIM_EDGE
+      ? []
+      : [
+          scribedBar(inset, tall - edge, 'across', wide - inset - edge, purpose),
+          scribedBar(edge, tall - inset, 'up', tall - inset - edge, purpose),
+        ]
+  return svg(content, numberText(wide, 'Width of the page'), numberText(tall, 'Height of the page'), [
+    ...bars.filter((bar) => bar !== null),
+    ...content.draw(paper),
+  ])
 }
 
 function svg(content: PageContent, width: string, height: string, inside: readonly Markup[]): string {

@@ -162,7 +162,7 @@ export function writeSvgLaidOut(sheet: Sheet, words: LaidOutWords, options: SvgO
       .filter((line) => line !== '')
       .join(' '),
     extent: sheet.extent,
-    margin: 0,
+    ...(sheet.rim === undefined ? {} : { rim: sheet.rim }),
     layers: sheet.placed.flatMap(({ drawing }) => drawing.layers),
     titleRows: [
       {

@@ -63,7 +63,8 @@ export function checkDesign(value: unknown): DesignReading {
       'version',
       `The file is of version ${head.version}; this program reads up to ${VERSION}. It was left untouched: open it with a newer Lidwright.`,
     )
-  const parsed = designSchema.safeParse(value, { reportInput: true })
+  // Without code made for the schema: a design is read once, and a page that forbids such code need not be asked.
+  const parsed = designSchema.safeParse(value, { reportInput: true, jitless: true })
   if (!parsed.success)
     return {
       ok: false,

@@ -5,11 +5,12 @@
 import { readFileSync } from 'node:fs'
 import { cpus } from 'node:os'
 import { join } from 'node:path'
-import { writeDxfSheet } from '../../exporters/index.ts'
+import { planPrint, printPdf, STANDARD_SETUP, writeDxfSheet } from '../../exporters/index.ts'
 import { check, checkDesign, type Design, partsOf, readDesign, solve } from '../../geometry/index.ts'
 import { bareDxf, bareFile } from './bare-dxf.ts'
+import { barePdf, bareSheets } from './bare-pdf.ts'
 import { holesByMakerjs, lidByMakerjs } from './makerjs-lid.ts'
-import { always, checksum, growth, onEachNew, ratio } from './measure.ts'
+import { always, checksum, growth, onEachNew, ratio, ratioLater } from './measure.ts'
 import { started } from './started.ts'
 
 const SAMPLE = 'tea-box-three-strings'
@@ -143,6 +144,19 @@ line(
   dxf,
   'at most 1.5',
   `${dxf.ours.toFixed(3)} ms / ${dxf.theirs.toFixed(3)} ms`,
+)
+const plan = planPrint(parts, STANDARD_SETUP)
+if (!plan.ok) throw new Error(plan.sentence)
+const printed = await bareSheets((await printPdf(plan.plan, { title: design.title })).bytes)
+const pdf = await ratioLater(
+  () => printPdf(plan.plan, { title: design.title }),
+  () => barePdf(printed),
+)
+line(
+  `PDF of ${printed.pages.length} sheets / bare pdf-lib, same operators`,
+  pdf,
+  'at most 1.5',
+  `${pdf.ours.toFixed(3)} ms / ${pdf.theirs.toFixed(3)} ms`,
 )
 const grown = growth(
   (holes) => {

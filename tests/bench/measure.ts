@@ -48,6 +48,23 @@ export const onEachNew =
 /** Batches before anything is counted: the compiler of the machine goes on improving for some thousand calls. */
 const WARM_UP = 80
 
+interface Pair {
+  readonly ours: number
+  readonly theirs: number
+}
+
+/** Median and middle half of the ratios of rounds. */
+export function summed(pairs: readonly Pair[]): Ratio {
+  const ratios = pairs.map((pair) => pair.ours / pair.theirs).sort((a, b) => a - b)
+  return {
+    median: middle(ratios),
+    low: ratios[Math.floor(pairs.length / 4)] ?? 0,
+    high: ratios[Math.floor((3 * pairs.length) / 4)] ?? 0,
+    ours: middle(pairs.map((pair) => pair.ours)),
+    theirs: middle(pairs.map((pair) => pair.theirs)),
+  }
+}
+
 /** Ratio of one work to another: warm-up, then `rounds` rounds by turns; median and the middle half. */
 export function ratio(ours: Prepared, theirs: Prepared, rounds = 31, times = 60): Ratio {
   const round = () => {
@@ -55,15 +72,25 @@ export function ratio(ours: Prepared, theirs: Prepared, rounds = 31, times = 60)
     return { ours: once(we, times), theirs: once(they, times) }
   }
   for (let index = 0; index < WARM_UP; index++) round()
-  const pairs = Array.from({ length: rounds }, round)
-  const ratios = pairs.map((pair) => pair.ours / pair.theirs).sort((a, b) => a - b)
-  return {
-    median: middle(ratios),
-    low: ratios[Math.floor(rounds / 4)] ?? 0,
-    high: ratios[Math.floor((3 * rounds) / 4)] ?? 0,
-    ours: middle(pairs.map((pair) => pair.ours)),
-    theirs: middle(pairs.map((pair) => pair.theirs)),
+  return summed(Array.from({ length: rounds }, round))
+}
+
+/** The same of works that end later. */
+export async function ratioLater(
+  ours: () => Promise<unknown>,
+  theirs: () => Promise<unknown>,
+  rounds = 31,
+  times = 5,
+): Promise<Ratio> {
+  const timed = async (work: () => Promise<unknown>) => {
+    const start = performance.now()
+    for (let index = 0; index < times; index++) swallow(await work())
+    return (performance.now() - start) / times
   }
+  const pairs: Pair[] = []
+  for (let index = 0; index < WARM_UP / times + rounds; index++)
+    pairs.push({ ours: await timed(ours), theirs: await timed(theirs) })
+  return summed(pairs.slice(-rounds))
 }
 
 /** Exponent of growth between two sizes: the slope of the logarithm of time over the logarithm of size. */

@@ -16,26 +16,27 @@ await build({
   logLevel: 'warn',
   build: { ssr: join(import.meta.dirname, 'bench.ts'), outDir, emptyOutDir: true, target: 'node20' },
 })
-// The command and the engine as they ship, to be started from nothing.
+// The command and the engine, to be started from nothing: the command exactly as it is packed, the engine bundled alike.
 const shipped = join(root, 'node_modules/.bench-shipped')
-const bundled = { logLevel: 'warn', ssr: { noExternal: true }, configFile: false, root } as const
-for (const [entry, name, emptyOutDir] of [
-  ['exporters/cli.ts', 'lidwright', true],
-  ['geometry/index.ts', 'engine', false],
-] as const)
-  await build({
-    ...bundled,
-    build: {
-      ssr: join(root, entry),
-      outDir: shipped,
-      emptyOutDir,
-      target: 'node20',
-      minify: true,
-      rolldownOptions: {
-        output: { entryFileNames: `${name}.mjs`, chunkFileNames: `${name}-[name]-[hash].mjs` },
-      },
-    },
-  })
+await build({
+  configFile: join(root, 'exporters/vite.config.ts'),
+  logLevel: 'warn',
+  build: { outDir: shipped, emptyOutDir: true },
+})
+await build({
+  root,
+  configFile: false,
+  logLevel: 'warn',
+  ssr: { noExternal: true },
+  build: {
+    ssr: join(root, 'geometry/index.ts'),
+    outDir: shipped,
+    emptyOutDir: false,
+    target: 'node20',
+    minify: true,
+    rolldownOptions: { output: { entryFileNames: 'engine.mjs' } },
+  },
+})
 const { status } = spawnSync(process.execPath, [join(outDir, 'bench.js')], {
   cwd: root,
   stdio: 'inherit',

@@ -4,13 +4,10 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import type { Ratio } from './measure.ts'
+import { type Ratio, summed } from './measure.ts'
 
 const SAMPLE = join('sample-boxes', 'tea-box-three-strings.lidwright.json')
 const ROUNDS = 15
-
-const middle = (values: readonly number[]) =>
-  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0
 
 /** Milliseconds from the start of Node to its end. Throws where it fails: a quick failure is no speed. */
 function run(script: string): number {
@@ -39,12 +36,5 @@ export function started(): Ratio {
   run(theirs)
   const pairs = Array.from({ length: ROUNDS }, () => ({ ours: run(ours), theirs: run(theirs) }))
   rmSync(out, { recursive: true, force: true })
-  const ratios = pairs.map((pair) => pair.ours / pair.theirs).sort((a, b) => a - b)
-  return {
-    median: middle(ratios),
-    low: ratios[Math.floor(ROUNDS / 4)] ?? 0,
-    high: ratios[Math.floor((3 * ROUNDS) / 4)] ?? 0,
-    ours: middle(pairs.map((pair) => pair.ours)),
-    theirs: middle(pairs.map((pair) => pair.theirs)),
-  }
+  return summed(pairs)
 }

@@ -3,11 +3,20 @@
  * with `npx`.
  */
 import { spawnSync } from 'node:child_process'
-import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { makeBundle } from '../../exporters/bundle/bundle.ts'
+import { readDesign } from '../../geometry/index.ts'
 import { project } from '../support/project-files.ts'
+
+const teaBox = (() => {
+  const file = resolve(project, 'sample-boxes/tea-box-three-strings.lidwright.json')
+  const reading = readDesign(readFileSync(file, 'utf8'))
+  if (!reading.ok) throw new Error(reading.faults[0]?.sentence)
+  return { file, design: reading.design }
+})()
 
 const folder = mkdtempSync(join(tmpdir(), 'lidwright-bin-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
@@ -69,6 +78,14 @@ describe('packed and installed', () => {
 
   test('npx finds it, and it says the same as the source', () => {
     expect(start(folder, 'npx', '--offline', 'lidwright', '--help')).toEqual(fromSource())
+  })
+
+  test('a bundle packed on a thread beside is the one the page makes, byte for byte', async () => {
+    const { design, file } = teaBox
+    const { status, err } = start(folder, 'npx', '--offline', 'lidwright', 'bundle', file, '--out', 'all.zip')
+    expect({ status, err }).toEqual({ status: 0, err: '' })
+    const { bytes } = await makeBundle(design)
+    expect(Buffer.compare(readFileSync(join(folder, 'all.zip')), bytes)).toBe(0)
   })
 
   test('a command it does not know is refused with words and a code', () => {

@@ -99,6 +99,29 @@ describe('drawn by librsvg', () => {
   })
 })
 
+test('the bars that a laser scribes measure 100 mm along both axes', () => {
+  // As thin as a beam follows them no pixel would show: drawn wider, in the same place.
+  const svg = writeSvg(lid, { ...options, purpose: 'laser' }).replaceAll(
+    'stroke-width="0.01"',
+    'stroke-width="0.2"',
+  )
+  const picture = render(svg)
+  const [acrossX = 0, acrossY = 0] = barOf(svg, 'bar-across')
+  const [upX = 0, upY = 0] = barOf(svg, 'bar-up')
+  const green = ([r, g, b]: Rgb) => g > r + 60 && g > b + 60
+  const at = (mm: number) => Math.round(mm * PER_MILLIMETRE)
+  const ends = hits(picture.width, (x) => picture.pixel(x, at(acrossY - 1.5)), green).filter(
+    (x) => x > acrossX - 1 && x < acrossX + 100.5,
+  )
+  const steps = hits(picture.height, (y) => picture.pixel(at(upX + 1.5), y), green).filter(
+    (y) => y < upY + 1 && y > upY - 100.5,
+  )
+  for (const [first = 0, last = 0, ...more] of [ends, steps]) {
+    expect(more).toEqual([])
+    expect(Math.abs(last - first - 100)).toBeLessThan(0.15)
+  }
+})
+
 test('pages with hostile words and the sheet of all parts are drawn without a complaint', () => {
   expect(render(writeSvg(hostile, options), 4).width).toBeGreaterThan(0)
   expect(render(writeSvgSheet(allParts, options), 2).width).toBeGreaterThan(0)

@@ -1,7 +1,6 @@
 /** The font of the printed sheets: which signs are kept of it, and the module they are kept in. */
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { deflateSync } from 'node:zlib'
 import {
   cmapOf,
   fileOf,
@@ -63,11 +62,11 @@ export function keptFont(): Uint8Array {
   return fileOf(new Map([...compact, ['cmap', cmap]]))
 }
 
-/** The text of the module that holds the font, deflated, in base 64. */
+/** The text of the module that holds the font, in base 64. */
 export function fontModule(): string {
-  const data = deflateSync(keptFont(), { level: 9 }).toString('base64')
+  const data = Buffer.from(keptFont()).toString('base64')
   return `/**
- * The letters and signs of the printed sheets, deflated, in base 64. Made by \`npm run font\`; not to be edited.
+ * The letters and signs of the printed sheets, in base 64. Made by \`npm run font\`; not to be edited.
  *
  * @license
  * DejaVu Sans 2.37. Copyright (c) 2003 Bitstream, Inc. (Bitstream Vera), (c) 2006 Tavmjong Bah (Arev Fonts);

@@ -3,12 +3,12 @@
  * the document uses embedded (ISO 32000-1, 9.7.4 and 9.9) and a table back to signs, so that words on a sheet
  * can be searched and read aloud (9.10.3).
  */
-import { type PDFContext, type PDFRef, PDFString } from '../library.ts'
+import { array, dictionary, type PdfFile, type Value } from '../file.ts'
 import { fileOf, onlyOutlines, table } from './sfnt.ts'
 import type { Typeface } from './typeface.ts'
 
 /** Six capitals and a plus say that a font is a part of a larger one (ISO 32000-1, 9.6.4). */
-const NAME = 'LIDWRI+DejaVuSans'
+const NAME = '/LIDWRI+DejaVuSans'
 
 /** Height of a capital and weight of a stem in thousandths of the em: DejaVu Sans, its OS/2 table and measured. */
 const CAPITALS = 729
@@ -47,60 +47,51 @@ function toUnicode(signs: ReadonlyMap<number, string>): string {
  * @param used the signs that the document writes, by the numbers of their outlines
  * @returns the reference by which pages name the font
  */
-export function embedTypeface(
-  context: PDFContext,
-  typeface: Typeface,
-  used: ReadonlyMap<number, string>,
-): PDFRef {
+export function embedTypeface(file: PdfFile, typeface: Typeface, used: ReadonlyMap<number, string>): Value {
   const sorted = new Map([...used].sort(([a], [b]) => a - b))
-  const file = fileOf(onlyOutlines(typeface.tables, sorted.keys()))
-  const program = context.register(context.stream(file, { Length1: file.length }))
+  const outlines = fileOf(onlyOutlines(typeface.tables, sorted.keys()))
+  const program = file.stream(outlines, { Length1: String(outlines.length) })
   const head = table(typeface.tables, 'head')
   const hhea = table(typeface.tables, 'hhea')
   const short = (bytes: Uint8Array, at: number) =>
     Math.round((new DataView(bytes.buffer, bytes.byteOffset).getInt16(at) * 1000) / 2048)
-  const descriptor = context.register(
-    context.obj({
-      Type: 'FontDescriptor',
+  const descriptor = file.add(
+    dictionary({
+      Type: '/FontDescriptor',
       FontName: NAME,
-      Flags: NONSYMBOLIC,
-      FontBBox: [36, 38, 40, 42].map((at) => short(head, at)),
-      ItalicAngle: 0,
-      Ascent: short(hhea, 4),
-      Descent: short(hhea, 6),
-      CapHeight: CAPITALS,
-      StemV: STEM,
+      Flags: String(NONSYMBOLIC),
+      FontBBox: array([36, 38, 40, 42].map((at) => short(head, at))),
+      ItalicAngle: '0',
+      Ascent: String(short(hhea, 4)),
+      Descent: String(short(hhea, 6)),
+      CapHeight: String(CAPITALS),
+      StemV: String(STEM),
       FontFile2: program,
     }),
   )
-  const widths = [...sorted.keys()].flatMap((outline) => [
-    outline,
-    [Math.round(typeface.thousandths(outline))],
-  ])
-  const descendant = context.register(
-    context.obj({
-      Type: 'Font',
-      Subtype: 'CIDFontType2',
+  const widths = [...sorted.keys()].map(
+    (outline) => `${outline} [${Math.round(typeface.thousandths(outline))}]`,
+  )
+  const descendant = file.add(
+    dictionary({
+      Type: '/Font',
+      Subtype: '/CIDFontType2',
       BaseFont: NAME,
-      CIDSystemInfo: context.obj({
-        Registry: PDFString.of('Adobe'),
-        Ordering: PDFString.of('Identity'),
-        Supplement: 0,
-      }),
+      CIDSystemInfo: dictionary({ Registry: '(Adobe)', Ordering: '(Identity)', Supplement: '0' }),
       FontDescriptor: descriptor,
-      DW: 0,
-      W: widths,
-      CIDToGIDMap: 'Identity',
+      DW: '0',
+      W: array(widths),
+      CIDToGIDMap: '/Identity',
     }),
   )
-  return context.register(
-    context.obj({
-      Type: 'Font',
-      Subtype: 'Type0',
+  return file.add(
+    dictionary({
+      Type: '/Font',
+      Subtype: '/Type0',
       BaseFont: NAME,
-      Encoding: 'Identity-H',
-      DescendantFonts: [descendant],
-      ToUnicode: context.register(context.stream(toUnicode(sorted))),
+      Encoding: '/Identity-H',
+      DescendantFonts: array([descendant]),
+      ToUnicode: file.stream(toUnicode(sorted)),
     }),
   )
 }

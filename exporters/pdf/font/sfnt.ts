@@ -68,9 +68,10 @@ function offsetsOf(tables: Tables): Uint32Array {
   const count = view(table(tables, 'maxp')).getUint16(4) + 1
   const loca = view(table(tables, 'loca'))
   const long = view(table(tables, 'head')).getInt16(50) === 1
-  return Uint32Array.from({ length: count }, (_, index) =>
-    long ? loca.getUint32(4 * index) : 2 * loca.getUint16(2 * index),
-  )
+  const offsets = new Uint32Array(count)
+  for (let glyph = 0; glyph < count; glyph++)
+    offsets[glyph] = long ? loca.getUint32(4 * glyph) : 2 * loca.getUint16(2 * glyph)
+  return offsets
 }
 
 /** Flags of a composite outline. */
@@ -129,25 +130,27 @@ export function onlyOutlines(tables: Tables, wanted: Iterable<number>): Tables {
   const outlineOf = (glyph: number) => glyf.subarray(offsets[glyph] ?? 0, offsets[glyph + 1] ?? 0)
   const kept = withComponents(tables, wanted)
   const count = offsets.length - 1
-  const outlines = Array.from({ length: count }, (_, glyph) =>
-    kept.has(glyph) ? withoutInstructions(outlineOf(glyph)) : new Uint8Array(0),
-  )
-  const padded = outlines.map((outline) => (outline.length + 3) & ~3)
+  const outlines = new Map([...kept].map((glyph) => [glyph, withoutInstructions(outlineOf(glyph))]))
+  const padded = (outline: Uint8Array) => (outline.length + 3) & ~3
   const loca = new Uint8Array(4 * (count + 1))
-  const newGlyf = new Uint8Array(padded.reduce((sum, length) => sum + length, 0))
+  const newGlyf = new Uint8Array([...outlines.values()].reduce((sum, one) => sum + padded(one), 0))
+  const places = view(loca)
   let start = 0
-  for (const [glyph, outline] of outlines.entries()) {
-    view(loca).setUint32(4 * glyph, start)
+  for (let glyph = 0; glyph < count; glyph++) {
+    places.setUint32(4 * glyph, start)
+    const outline = outlines.get(glyph)
+    if (outline === undefined) continue
     newGlyf.set(outline, start)
-    start += padded[glyph] ?? 0
+    start += padded(outline)
   }
-  view(loca).setUint32(4 * count, start)
+  places.setUint32(4 * count, start)
   const head = table(tables, 'head').slice()
   view(head).setInt16(50, 1)
   const hmtx = table(tables, 'hmtx').slice()
+  const widths = view(hmtx)
   const measured = view(table(tables, 'hhea')).getUint16(34)
   for (let glyph = 0; glyph < measured; glyph++) {
-    if (!kept.has(glyph)) view(hmtx).setUint32(4 * glyph, 0)
+    if (!kept.has(glyph)) widths.setUint32(4 * glyph, 0)
   }
   return new Map([
     ['head', head],

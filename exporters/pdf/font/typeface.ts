@@ -1,5 +1,4 @@
 /** The one typeface of the printed sheets: what it can write, how wide that comes out, and its PDF font. */
-import { unzlibSync } from 'fflate'
 import { FONT_DATA } from './font-data.ts'
 import { advanceOf, outlinesBySign, type Tables, tablesOf, unitsOf } from './sfnt.ts'
 
@@ -10,11 +9,28 @@ export interface Writable {
   readonly missing: readonly string[]
 }
 
+/** A line in the letters of the sheets. */
+export interface SetLine {
+  /** Numbers of its outlines, one a sign. */
+  readonly outlines: readonly number[]
+  /** The same as a PDF writes them: four hexadecimal digits each. */
+  readonly codes: string
+  /** In thousandths of the em. */
+  readonly width: number
+}
+
+/** Signs that every kept font has. */
+const ASCII = /^[ -~]*$/
+
+/** A byte as two hexadecimal digits. */
+const HEX = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(2, '0'))
+
 export class Typeface {
   readonly tables: Tables
   readonly #outlines: ReadonlyMap<number, number>
   /** Widths in thousandths of the em, by the numbers of outlines; found when first asked for. */
   readonly #widths = new Map<number, number>()
+  readonly #set = new Map<string, SetLine>()
   readonly #units: number
 
   constructor(file: Uint8Array) {
@@ -35,6 +51,7 @@ export class Typeface {
    * @example typeface.writable('Tee 茶') // { text: 'Tee', missing: ['茶'] }
    */
   writable(line: string): Writable {
+    if (ASCII.test(line)) return { text: line.replace(/ {2,}/g, ' ').trim(), missing: [] }
     const missing = new Set<string>()
     let text = ''
     for (const sign of line.normalize('NFC')) {
@@ -44,17 +61,28 @@ export class Typeface {
     return { text: text.replace(/ {2,}/g, ' ').trim(), missing: [...missing] }
   }
 
-  /** Numbers of the outlines of a line. Throws for a sign that is lacking: `writable` comes first. */
-  outlinesOf(line: string): number[] {
-    return [...line].map((sign) => {
+  /** A line as its outlines; remembered, as most words stand on several sheets. Throws for a sign that is lacking: `writable` comes first. */
+  set(line: string): SetLine {
+    const before = this.#set.get(line)
+    if (before) return before
+    const outlines: number[] = []
+    let codes = ''
+    let width = 0
+    for (const sign of line) {
       const outline = this.#outlines.get(sign.codePointAt(0) ?? -1)
       if (outline === undefined) {
         throw new RangeError(
           `The sheet's letters have no "${sign}" (U+${sign.codePointAt(0)?.toString(16)}).`,
         )
       }
-      return outline
-    })
+      outlines.push(outline)
+      codes += HEX[outline >> 8] ?? ''
+      codes += HEX[outline & 0xff] ?? ''
+      width += this.thousandths(outline)
+    }
+    const set = { outlines, codes, width }
+    this.#set.set(line, set)
+    return set
   }
 
   /** Width of an outline's cell in thousandths of the em, as a PDF counts it. */
@@ -69,16 +97,23 @@ export class Typeface {
 
   /** Width of a line, mm, at a size (the em) in mm. */
   width(line: string, size: number): number {
-    let sum = 0
-    for (const outline of this.outlinesOf(line)) sum += this.thousandths(outline)
-    return (sum * size) / 1000
+    return (this.set(line).width * size) / 1000
   }
+}
+
+/** What a text in base 64 (RFC 4648) stands for; as the platform does it at once, where it does. */
+function fromBase64(text: string): Uint8Array {
+  if (typeof Buffer !== 'undefined') return new Uint8Array(Buffer.from(text, 'base64'))
+  const letters = atob(text)
+  const bytes = new Uint8Array(letters.length)
+  for (let at = 0; at < bytes.length; at++) bytes[at] = letters.charCodeAt(at)
+  return bytes
 }
 
 let opened: Typeface | undefined
 
 /** The typeface, unpacked once. */
 export function openTypeface(): Typeface {
-  opened ??= new Typeface(unzlibSync(Uint8Array.from(atob(FONT_DATA), (letter) => letter.charCodeAt(0))))
+  opened ??= new Typeface(fromBase64(FONT_DATA))
   return opened
 }

@@ -3,7 +3,7 @@ import { mirrorX, move } from '../../../geometry/index.ts'
 import { numberText } from '../../numbers.ts'
 import { type Attributes, element, type Markup, textNode, titleElement } from '../../svg/element.ts'
 import { shapeElement } from '../../svg/shape.ts'
-import { type Fill, type Picture, runsOf, type Shape, type Stroke } from '../pictures/picture.ts'
+import { type Fill, type Picture, runsPath, type Shape, type Stroke } from '../pictures/picture.ts'
 
 /** Widths and patterns, mm: thick to thin is 2 to 1 (ISO 128-2), patterns as the templates have them. */
 export const STROKES: Readonly<Record<Stroke, { readonly width: number; readonly dash: readonly number[] }>> =
@@ -46,10 +46,13 @@ function shape(one: Shape, height: number): Markup {
     )
   }
   if (one.kind === 'squares') {
-    const runs = runsOf(one).map(
-      ({ x, y, length }) => `M${n(x)} ${n(height - y)}h${n(length)}v${n(one.side)}h${n(-length)}z`,
-    )
-    return element('path', { d: runs.join(''), fill: INK, 'shape-rendering': 'crispEdges' })
+    const place = `translate(${n(one.at.x)} ${n(height - one.at.y)}) scale(${numberText(one.side, 'a side of a square')})`
+    return element('path', {
+      d: runsPath(one),
+      transform: place,
+      fill: INK,
+      'shape-rendering': 'crispEdges',
+    })
   }
   const down = move(mirrorX(one.contour), 0, height)
   if (one.kind === 'area') return shapeElement(down, { fill: FILLS[one.fill] })

@@ -27,11 +27,21 @@ export function drawPicture(
 function drawShape(ink: Ink, wording: Wording, shape: Shape): void {
   switch (shape.kind) {
     case 'squares':
-      ink.boxes(
-        runsOf(shape).map(
-          ({ x, y, length }): Bounds => ({ minX: x, maxX: x + length, minY: y - shape.side, maxY: y }),
+      // A square is 1 by 1 within: whole numbers are short.
+      ink.within({ move: shape.at }, () =>
+        ink.within({ scale: { x: shape.side, y: shape.side } }, () =>
+          ink.boxes(
+            runsOf(shape).map(
+              ({ column, row, length }): Bounds => ({
+                minX: column,
+                maxX: column + length,
+                minY: -row - 1,
+                maxY: -row,
+              }),
+            ),
+            '#000000',
+          ),
         ),
-        '#000000',
       )
       return
     case 'area':

@@ -100,14 +100,20 @@ export class Flow {
   broken(text: string, size: number, width: number): string[] {
     const { typeface } = this.wording
     const lines: string[] = []
+    const space = typeface.width(' ', size)
     let line = ''
+    // Letters stand side by side, so a line is as wide as its words and the spaces between them.
+    let wide = 0
     for (const word of this.#printable(text).split(' ')) {
       for (const piece of this.#pieces(word, size, width)) {
-        const longer = line === '' ? piece : `${line} ${piece}`
-        if (typeface.width(longer, size) <= width) line = longer
-        else {
+        const own = typeface.width(piece, size)
+        if (line !== '' && wide + space + own <= width) {
+          line = `${line} ${piece}`
+          wide += space + own
+        } else {
           if (line !== '') lines.push(line)
           line = piece
+          wide = own
         }
       }
     }

@@ -46,7 +46,7 @@ export async function writeSheetPdf(sheet: Sheet, paper: PaperName): Promise<Mad
   )
   const { width, height } = size
   const pages = flow.finished().map((content) => ({ width, height, content }))
-  const bytes = await bind(pages, [], typeface, flow.used, `${wording.printable(sheet.title)}: build sheet`)
+  const bytes = bind(pages, [], typeface, flow.used, `${wording.printable(sheet.title)}: build sheet`)
   return { bytes, cautions: wording.cautions }
 }
 
@@ -153,6 +153,6 @@ export async function writeLabelPdf(design: Design): Promise<MadeSheet> {
   page.within({ scale: { x: POINTS, y: POINTS } }, () => drawPicture(page, wording, picture, { x: 0, y: 0 }))
   const { width, height } = picture
   const pages = [{ width, height, content: page.content }]
-  const bytes = await bind(pages, [], typeface, used, wording.printable(picture.title))
+  const bytes = bind(pages, [], typeface, used, wording.printable(picture.title))
   return { bytes, cautions: wording.cautions }
 }

@@ -169,24 +169,30 @@ export function shifted(shapes: readonly Shape[], dx: number, dy: number): Shape
 export const widthOf = ({ minX, maxX }: Bounds): number => maxX - minX
 export const heightOf = ({ minY, maxY }: Bounds): number => maxY - minY
 
-/** A run of black squares, as a rectangle: upper left corner and length, mm on paper. */
+/** A run of black squares: its first column, its row from above, and how many squares it has. */
 export interface Run {
-  readonly x: number
-  readonly y: number
+  readonly column: number
+  readonly row: number
   readonly length: number
 }
 
-/** The runs of black squares, row by row: what is drawn of a code. */
-export function runsOf({ at, side, rows }: Squares): Run[] {
-  return rows.flatMap((row, down) => {
+/** The runs of black squares, row by row: what is drawn of a code, in squares and not in millimetres. */
+export function runsOf({ rows }: Squares): Run[] {
+  return rows.flatMap((squares, row) => {
     const runs: Run[] = []
-    for (let from = 0; from < row.length; from++) {
-      if (!row[from]) continue
+    for (let from = 0; from < squares.length; from++) {
+      if (!squares[from]) continue
       let to = from
-      while (row[to]) to++
-      runs.push({ x: at.x + from * side, y: at.y - down * side, length: (to - from) * side })
+      while (squares[to]) to++
+      runs.push({ column: from, row, length: to - from })
       from = to
     }
     return runs
   })
 }
+
+/** The same as the data of an SVG path with squares of 1, y down from the upper left corner. */
+export const runsPath = (squares: Squares): string =>
+  runsOf(squares)
+    .map(({ column, row, length }) => `M${column} ${row}h${length}v1h-${length}z`)
+    .join('')

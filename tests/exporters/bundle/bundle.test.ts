@@ -5,9 +5,20 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { makeBundle } from '../../../exporters/bundle/bundle.ts'
+import { crc32 } from '../../../exporters/bundle/zip.ts'
+import { followed } from '../../../exporters/cutting/cut-part.ts'
+import { sheetTemplates } from '../../../exporters/cutting/sheets.ts'
 import { sheetFiles } from '../../../exporters/sheet/files.ts'
 import { templates } from '../../../exporters/templates.ts'
-import { checkDesign, type Design, partsOf, readDesign, solve } from '../../../geometry/index.ts'
+import {
+  bounds,
+  type Contour,
+  checkDesign,
+  type Design,
+  partsOf,
+  readDesign,
+  solve,
+} from '../../../geometry/index.ts'
 import { PATIENCE } from '../../support/every-design.ts'
 import { PYTHON } from '../../support/outsideTools.ts'
 import { samples } from '../../support/samples.ts'
@@ -44,6 +55,11 @@ function unpacked(bytes: Uint8Array): Held[] {
 }
 
 const tea = samples().find(({ name }) => name.startsWith('tea-box'))?.design as Design
+
+it('sums files as zips do', () => {
+  // The check value of CRC-32/ISO-HDLC: the nine figures give CBF43926 (catalogue of parametrised CRC algorithms).
+  expect(crc32(Buffer.from('123456789'))).toBe(0xcbf43926)
+})
 
 describe('the bundle', { timeout: PATIENCE }, () => {
   it('holds the design, every template, the sheet, its tables and the label, as they are made alone', async () => {
@@ -84,6 +100,40 @@ describe('the bundle', { timeout: PATIENCE }, () => {
     if (before === undefined) delete process.env.TZ
     else process.env.TZ = before
     expect(Buffer.compare(bytes[0] ?? Buffer.alloc(0), bytes[1] ?? Buffer.alloc(1))).toBe(0)
+  })
+
+  it('of a design for a machine it holds its paths and its sheets of stock too, as they are made alone', async () => {
+    const reading = checkDesign({ ...tea, cutting: { process: 'laser', kerf: 0.3 } })
+    if (!reading.ok) throw new Error(reading.faults[0]?.sentence)
+    const { design } = reading
+    const held = unpacked((await makeBundle(design)).bytes)
+    const textIn = (folder: string, name: string) =>
+      held.find((one) => one.name.endsWith(`/${folder}/${name}`))?.bytes.toString()
+    const writing = { title: design.title, formats: ['svg', 'dxf'], svgPurpose: 'laser' } as const
+    const { parts } = followed(partsOf(solve(design)), design)
+    for (const { name, text } of templates(parts, writing))
+      expect(textIn('paths-laser', name), name).toBe(text)
+    const sheets = await sheetTemplates(parts, design, writing)
+    if (!sheets.ok) throw new Error(sheets.sentences.join(' '))
+    expect(sheets.files.length).toBeGreaterThan(3)
+    for (const { name, text } of sheets.files) expect(textIn('sheets-of-stock', name), name).toBe(text)
+    // A beam 0.3 mm wide is led half of that outside: the lid drawn for it is 0.3 mm larger than the lid.
+    const lidOf = (all: typeof parts) => bounds(all.find(({ id }) => id === 'lid')?.outline as Contour)
+    const [path, lid] = [lidOf(parts), lidOf(partsOf(solve(design)))]
+    expect(path.maxX - path.minX - (lid.maxX - lid.minX)).toBeCloseTo(0.3, 9)
+    const told = held.find((one) => one.name.endsWith('read-me.txt'))?.bytes.toString()
+    for (const sentence of sheets.said) expect(told).toContain(sentence)
+  })
+
+  it('says what no machine can follow and what is larger than the stock, and holds the rest', async () => {
+    const reading = checkDesign({ ...tea, cutting: { process: 'laser', sheetLength: 100, sheetWidth: 100 } })
+    if (!reading.ok) throw new Error(reading.faults[0]?.sentence)
+    const { paths, cautions } = await makeBundle(reading.design)
+    expect(cautions.join(' ')).toMatch(
+      /Lid is .* as it lies, and a sheet of .* The bundle holds no sheets of stock/,
+    )
+    expect(paths.some((path) => path.includes('/paths-laser/'))).toBe(true)
+    expect(paths.some((path) => path.includes('/sheets-of-stock/'))).toBe(false)
   })
 
   it('tells how far it is, from nothing to all', async () => {

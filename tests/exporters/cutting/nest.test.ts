@@ -186,3 +186,15 @@ test('files of a design: a sheet for each thickness, the neck left out, the same
     sentences: expect.arrayContaining([expect.stringMatching(/^Lid is /)]),
   })
 })
+
+test('parts of one thickness share a sheet only where they are of one stuff', async () => {
+  const parts = ['a', 'b', 'c', 'd'].map((id) => board(id, 60, 40))
+  const together = await nested(parts, STOCK, any)
+  const apart = await nested(parts, STOCK, any, ({ id }) => (id === 'a' || id === 'c' ? 'maple' : 'plywood'))
+  if (!together.ok || !apart.ok) throw new Error('they fit')
+  expect(together.sheets).toHaveLength(1)
+  expect(apart.sheets.map(({ stuff, parts: on }) => [stuff, on.map(({ part }) => part.id).sort()])).toEqual([
+    ['maple', ['a', 'c']],
+    ['plywood', ['b', 'd']],
+  ])
+})

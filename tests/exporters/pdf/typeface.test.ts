@@ -27,7 +27,7 @@ test('accents are joined to their letters, what is lacking is named once', async
   const typeface = await openTypeface()
   expect(typeface.writable('Cafe\u0301')).toEqual({ text: 'Café', missing: [] })
   expect(typeface.writable('a 茶 b 茶 \u{1f3b8}')).toEqual({ text: 'a b', missing: ['茶', '\u{1f3b8}'] })
-  expect(() => typeface.outlinesOf('茶')).toThrow('U+8336')
+  expect(() => typeface.set('茶')).toThrow('U+8336')
 })
 
 test('not a font, no font', () => {
