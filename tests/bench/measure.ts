@@ -65,13 +65,20 @@ export function summed(pairs: readonly Pair[]): Ratio {
   }
 }
 
-/** Ratio of one work to another: warm-up, then `rounds` rounds by turns; median and the middle half. */
-export function ratio(ours: Prepared, theirs: Prepared, rounds = 31, times = 60): Ratio {
+/**
+ * Ratio of one work to another: warm-up, then `rounds` rounds by turns; median and the middle half. `ofOurs` is how often
+ * ours is done in a round where that is not as often as theirs.
+ */
+export function ratio(
+  ours: Prepared,
+  theirs: Prepared,
+  { rounds = 31, times = 60, ofOurs = times, warmUp = WARM_UP } = {},
+): Ratio {
   const round = () => {
-    const [we, they] = [ours(times), theirs(times)]
-    return { ours: once(we, times), theirs: once(they, times) }
+    const [we, they] = [ours(ofOurs), theirs(times)]
+    return { ours: once(we, ofOurs), theirs: once(they, times) }
   }
-  for (let index = 0; index < WARM_UP; index++) round()
+  for (let index = 0; index < warmUp; index++) round()
   return summed(Array.from({ length: rounds }, round))
 }
 
