@@ -24,6 +24,7 @@ export { LAYER_TABLE, type LayerStyle, type LengthUnit, LINE_TYPES } from './dra
 export { type DxfOptions, type DxfRelease, writeDxf, writeDxfSheet } from './dxf/writeDxf.ts'
 export { carry, isCarried, readCarried } from './label/carried.ts'
 export { labelPicture, writeLabelHtml, writeLabelSvg } from './label/label.ts'
+export { packText, unpackText } from './label/packing.ts'
 export * from './pdf/index.ts'
 export { scheduleCsv } from './schedule/csv.ts'
 export { buildSheet } from './sheet/build-sheet.ts'

@@ -18,7 +18,7 @@ export function openCarried(): () => void {
 
 async function open(hash: string): Promise<void> {
   const { designIn } = await import('../shelf/link.ts')
-  const carried = await designIn(hash)
+  const carried = designIn(hash)
   history.replaceState(null, '', location.pathname + location.search)
   if (!carried.ok) return sayTrouble('The link could not be opened', carried.sentences.slice(0, 8))
   const outcome = openDesign(carried.design, 'Open a link')

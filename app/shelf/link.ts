@@ -1,4 +1,5 @@
 /** A design as an address: the whole of it, packed small, behind the `#` that no browser sends anywhere. */
+import { packText, unpackText } from '../../exporters/index.ts'
 import { type Design, readDesign } from '../../geometry/index.ts'
 import { fileText } from '../state/index.ts'
 import { LINK_MARK } from './mark.ts'
@@ -14,31 +15,6 @@ export interface DesignLink {
   readonly withoutPhotos: boolean
 }
 
-async function through(
-  bytes: Uint8Array<ArrayBuffer>,
-  pipe: CompressionStream | DecompressionStream,
-  most: number,
-) {
-  const reader = new Blob([bytes]).stream().pipeThrough(pipe).getReader()
-  const parts: Uint8Array[] = []
-  let size = 0
-  for (let read = await reader.read(); !read.done; read = await reader.read()) {
-    size += read.value.length
-    if (size > most) {
-      await reader.cancel()
-      throw new RangeError('too long')
-    }
-    parts.push(read.value)
-  }
-  const whole = new Uint8Array(size)
-  let at = 0
-  for (const part of parts) {
-    whole.set(part, at)
-    at += part.length
-  }
-  return whole
-}
-
 /** The letters of base64url (RFC 4648, section 5), without padding. */
 function toLetters(bytes: Uint8Array): string {
   let text = ''
@@ -49,18 +25,13 @@ function toLetters(bytes: Uint8Array): string {
 const fromLetters = (letters: string) =>
   Uint8Array.from(atob(letters.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0))
 
-/** The address of a design on the page at `page`. Raw DEFLATE (RFC 1951) of the text of its file. */
+/** The address of a design on the page at `page`: the text of its file, packed as a label's code is. */
 export async function linkTo(design: Design, page: string): Promise<DesignLink> {
   const written = fileText({ ...design, photos: [] })
   if (!written.ok) throw new Error(written.sentence)
   const compact = JSON.stringify(JSON.parse(written.text))
-  const packed = await through(
-    new TextEncoder().encode(compact),
-    new CompressionStream('deflate-raw'),
-    Number.POSITIVE_INFINITY,
-  )
   return {
-    address: page.replace(/#.*$/s, '') + LINK_MARK + toLetters(packed),
+    address: page.replace(/#.*$/s, '') + LINK_MARK + toLetters(packText(compact)),
     withoutPhotos: design.photos.length > 0,
   }
 }
@@ -70,27 +41,28 @@ export type Carried =
   | { readonly ok: false; readonly sentences: readonly string[] }
 
 /** The design that an address carries behind its `#`, or what is wrong with it. */
-export async function designIn(hash: string): Promise<Carried> {
-  let text: string
-  try {
-    const bytes = await through(
-      fromLetters(hash.slice(LINK_MARK.length)),
-      new DecompressionStream('deflate-raw'),
-      MOST_UNPACKED,
-    )
-    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-  } catch {
+export function designIn(hash: string): Carried {
+  const text = textIn(hash.slice(LINK_MARK.length))
+  if (text === null)
     return {
       ok: false,
       sentences: [
         'The link is damaged or was cut short on its way. Ask for it again, or for the design as a file.',
       ],
     }
-  }
   const reading = readDesign(text)
   if (reading.ok) return { ok: true, design: reading.design }
   return {
     ok: false,
     sentences: reading.faults.map(({ path, sentence }) => (path ? `${path}: ${sentence}` : sentence)),
+  }
+}
+
+function textIn(letters: string): string | null {
+  try {
+    return unpackText(fromLetters(letters), MOST_UNPACKED)
+  } catch {
+    // Letters that are none of base64url.
+    return null
   }
 }

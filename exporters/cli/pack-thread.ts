@@ -18,7 +18,8 @@ const WORKER = 'pack-worker.mjs'
  */
 export function packThread(): PackThread | null {
   if (import.meta.url.endsWith('.ts')) return null
-  const worker = new Worker(join(import.meta.dirname, WORKER))
+  // Whatever Node was started with is about the command, not about this file.
+  const worker = new Worker(join(import.meta.dirname, WORKER), { execArgv: [] })
   const waiting: { done(packed: Packed): void; failed(error: Error): void }[] = []
   // Files come back in the order in which they were sent.
   worker.on('message', (packed: Packed) => waiting.shift()?.done(packed))

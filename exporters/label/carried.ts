@@ -5,10 +5,10 @@
  * `LIDWRIGHT1:` checksum `:` text. The checksum is that of the design, so a text that was read wrongly, or by a program
  * whose usual values are others, is refused rather than opened as another instrument.
  */
-import { deflateSync, inflateSync } from 'fflate'
 import { checkDesign, type Design, type DesignReading, inOrder } from '../../geometry/index.ts'
 import { fromBase45, toBase45 } from './base45.ts'
 import { checksumOf } from './checksum.ts'
+import { packText, unpackText } from './packing.ts'
 import { withoutUsual } from './usual.ts'
 
 const MARK = 'LIDWRIGHT1:'
@@ -21,8 +21,7 @@ const refused = (sentence: string): DesignReading => ({ ok: false, faults: [{ pa
 /** The design as a text that `readCarried` reads back. Throws for a design that is not valid. */
 export function carry(design: Design): string {
   const short = JSON.stringify(withoutUsual(inOrder(design)))
-  const bytes = deflateSync(new TextEncoder().encode(short), { level: 9 })
-  return `${MARK}${checksumOf(design).replaceAll(' ', '')}:${toBase45(bytes)}`
+  return `${MARK}${checksumOf(design).replaceAll(' ', '')}:${toBase45(packText(short))}`
 }
 
 /** Does a text look as if it were carried by a label? */
@@ -43,7 +42,7 @@ export function readCarried(text: string): DesignReading {
   const rest = plain.slice(MARK.length)
   const colon = rest.indexOf(':')
   const bytes = colon < 0 ? null : fromBase45(rest.slice(colon + 1))
-  const json = bytes && unpacked(bytes)
+  const json = bytes && unpackText(bytes, LARGEST)
   if (!json) return refused('The label’s text is cut off or was changed on the way. Read the code again.')
   let value: unknown
   try {
@@ -58,14 +57,4 @@ export function readCarried(text: string): DesignReading {
       'The label’s text gives another design than its checksum says: it was changed on the way, or written by a Lidwright with other usual values. Open the design’s own file instead.',
     )
   return reading
-}
-
-function unpacked(bytes: Uint8Array): string | null {
-  try {
-    // A little that unpacks to a lot ends here: the room is given and no more is taken.
-    const out = inflateSync(bytes, { out: new Uint8Array(LARGEST) })
-    return new TextDecoder('utf-8', { fatal: true }).decode(out)
-  } catch {
-    return null
-  }
 }

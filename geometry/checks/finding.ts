@@ -58,7 +58,7 @@ export interface Rule {
   readonly basis?: readonly SourceName[]
   /** Its lengths are too fine for a rule: said to a hundredth of a millimetre. */
   readonly fine?: boolean
-  measure(layout: Layout, limit: (name: LimitName) => number): Iterable<Measurement>
+  measure(layout: Layout, limit: (name: LimitName) => number): readonly Measurement[]
   /** What was measured, what is wrong, what would do; one or two sentences. */
   words(finding: Finding, say: Say, layout: Layout): string
 }

@@ -15,6 +15,7 @@ import {
   PDFHexString,
   PDFName,
   PDFNumber,
+  type PDFObject,
   PDFOperator,
   PDFPageLeaf,
   PDFPageTree,
@@ -61,15 +62,19 @@ const numbersOf = (box: PDFArray) => box.asArray().map((one) => (one as PDFNumbe
 export async function bareSheets(bytes: Uint8Array): Promise<BareSheets> {
   const document = await PDFDocument.load(bytes, { updateMetadata: false })
   const textOf = (stream: PDFRawStream) => Buffer.from(stream.contents).toString('latin1')
-  const { context } = document
+  const streamAt = (reference: PDFObject | undefined): PDFRawStream => {
+    const stream = document.context.lookup(reference)
+    if (!(stream instanceof PDFRawStream)) throw new Error('a drawing of the PDF is no stream')
+    return stream
+  }
   const pages = document.getPages().map(({ node }) => ({
     box: numbersOf(node.MediaBox()),
-    content: operationsOf(textOf(context.lookup(node.get(PDFName.of('Contents')), PDFRawStream))),
+    content: operationsOf(textOf(streamAt(node.get(PDFName.of('Contents'))))),
   }))
   const resources = document.getPage(0).node.Resources()
   const drawings = resources?.lookup(PDFName.of('XObject'), PDFDict).entries() ?? []
   const forms = drawings.map(([name, reference]) => {
-    const stream = context.lookup(reference, PDFRawStream)
+    const stream = streamAt(reference)
     return {
       name: name.decodeText(),
       box: numbersOf(stream.dict.lookup(PDFName.of('BBox'), PDFArray)),
@@ -99,19 +104,17 @@ export function barePdf({ pages, forms }: BareSheets): Promise<Uint8Array> {
   const treeRef = context.register(tree)
   context.trailerInfo.Root = context.register(PDFCatalog.withContextAndPages(context, treeRef))
   const font = context.register(context.obj({ Type: 'Font', Subtype: 'Type1', BaseFont: 'Helvetica' }))
-  const streamOf = (content: readonly Operation[], entries: Parameters<typeof context.obj>[0] & object) =>
-    context.register(
-      PDFContentStream.of(context.obj(entries) as unknown as PDFDict, content.map(operatorOf), false),
-    )
+  const streamOf = (content: readonly Operation[], entries: PDFDict) =>
+    context.register(PDFContentStream.of(entries, content.map(operatorOf), false))
   const drawings: Record<string, PDFRef> = {}
   for (const { name, box, content } of forms)
-    drawings[name] = streamOf(content, { Type: 'XObject', Subtype: 'Form', BBox: [...box] })
+    drawings[name] = streamOf(content, context.obj({ Type: 'XObject', Subtype: 'Form', BBox: [...box] }))
   const resources = context.register(context.obj({ Font: { F0: font }, XObject: drawings }))
   for (const { box, content } of pages) {
     const leaf = PDFPageLeaf.withContextAndParent(context, treeRef)
     leaf.set(PDFName.of('MediaBox'), context.obj([...box]))
     leaf.set(PDFName.of('Resources'), resources)
-    leaf.set(PDFName.of('Contents'), streamOf(content, {}))
+    leaf.set(PDFName.of('Contents'), streamOf(content, context.obj({})))
     tree.pushLeafNode(context.register(leaf))
   }
   return PDFWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer()

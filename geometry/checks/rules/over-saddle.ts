@@ -2,7 +2,7 @@ import { braceThatSuffices, braceToNeck } from '../../loads/cures.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import type { StringLoad } from '../../loads/types.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, ROUNDING, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
 import { perString } from './per-string.ts'
 
@@ -112,19 +112,21 @@ export const lidSag: Rule = {
   limits: ['lidSag'],
   fine: true,
   basis: ['lid', 'pull'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { lid } = loadsOf(layout)
-    if (!lid) return
+    if (!lid) return found
     const wanted = limit('lidSag')
     const { x } = layout.saddle
-    yield {
+    found.push({
       about: ['lid', 'brace'],
       measured: lid.sag,
       limit: wanted,
       grade: lid.sag > wanted + ROUNDING ? 'care' : 'clear',
       where: { view: 'section', from: { x, y: 0 }, to: { x, y: layout.box.lidBottom } },
       data: { force: lid.downForce, onNeck: lid.onNeck ? 'yes' : '' },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say, layout) {
     const force = say.pull(Number(data?.force))
@@ -143,12 +145,13 @@ export const braceClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const { brace } = layout.design
-    if (brace.height <= 0) return
+    if (brace.height <= 0) return found
     const measured = braceToNeck(layout, brace)
     const x = brace.runs === 'across' ? layout.saddle.x + brace.offset : layout.saddle.x
-    yield {
+    found.push({
       about: ['brace', 'neck'],
       measured,
       limit: 0,
@@ -158,7 +161,8 @@ export const braceClear: Rule = {
         from: { x, y: layout.box.lidBottom },
         to: { x, y: layout.box.lidBottom - brace.height },
       },
-    }
+    })
+    return found
   },
   words({ measured, grade }, say) {
     return grade === 'clear'

@@ -46,7 +46,11 @@ export const perString = ({ measure, where, worstOnly = false, ...rule }: PerStr
       if (!of) continue
       const spare = rule.wants === 'least' ? of.measured - of.limit : of.limit - of.measured
       if (of.grade !== 'clear' && !worstOnly) found.push(measurementOf(load, of, where(load, layout)))
-      else if (spare < least) [tightest, its, least] = [load, of, spare]
+      else if (spare < least) {
+        tightest = load
+        its = of
+        least = spare
+      }
     }
     if (tightest && its) found.push(measurementOf(tightest, its, where(tightest, layout)))
     return found
