@@ -39,6 +39,7 @@ export const screwHolds: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['screwHold'],
+  mendedBy: ['place', 'thing.screwLength'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const { one, measured } of worst(layout, inWood)) {
@@ -93,6 +94,7 @@ export const screwBeside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodBesideScrew'],
+  mendedBy: ['place'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('woodBesideScrew')
@@ -125,6 +127,7 @@ export const screwPoint: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
+  mendedBy: ['thing.screwLength'],
   measure(layout) {
     const found: Measurement[] = []
     for (const { one, measured } of worst(layout, ({ pokes, held }) => (held.length > 0 ? -pokes : null)))
