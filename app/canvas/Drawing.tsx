@@ -16,9 +16,11 @@ export interface DrawingProps {
   readonly opens: Fitting
   /** Shows what the strings do. */
   readonly pull?: boolean
+  /** Shows the ways of other counts of strings. */
+  readonly counts?: boolean
 }
 
-export function Drawing({ place, opens, pull = false }: DrawingProps) {
+export function Drawing({ place, opens, pull = false, counts = false }: DrawingProps) {
   const scene = useRef<Scene>(null)
   const subject = useMemo(() => {
     return sheetSubject(lookingOf(place, opens), dragging.isOn, (view) => {
@@ -52,10 +54,11 @@ export function Drawing({ place, opens, pull = false }: DrawingProps) {
 
   useEffect(() => {
     const looking = lookingOf(place, opens)
-    if (looking.pull === pull) return
+    if (looking.pull === pull && looking.counts === counts) return
     looking.pull = pull
+    looking.counts = counts
     scene.current?.viewMoved()
-  }, [place, opens, pull])
+  }, [place, opens, pull, counts])
 
   return (
     <Layers

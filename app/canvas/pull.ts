@@ -18,10 +18,11 @@ const CLEAR_OF_WALL = 8
 export function paintBow(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   const { neck } = loadsOf(layout)
   if (!neck) return
-  const highest = Math.max(0, ...neck.curve.map(({ rise }) => rise))
+  const highest = Math.max(0, ...neck.curve().map(({ rise }) => rise))
   const times = TIMES.find((one) => highest * one <= ROOM) ?? 1
   const bottom = layout.neck.bottom - BELOW_NECK / view.section.scale - highest * times
-  const points = neck.curve
+  const points = neck
+    .curve()
     .filter(({ x }) => x <= layout.box.x0)
     .map(({ x, rise }) => ({ x, y: bottom + rise * times }))
   // Without the nut in the window there is no bow to see, only a line.

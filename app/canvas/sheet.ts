@@ -6,6 +6,7 @@ import { fromScreen, toScreen } from './frame.ts'
 import { planHit, sectionHit } from './hit.ts'
 import type { Looking } from './lookings.ts'
 import { type Looks, THIN, TIE } from './looks.ts'
+import { paintOtherCounts } from './other-counts.ts'
 import { type Pen, path, shape, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
 import { paintBow, paintSaddleRoom } from './pull.ts'
@@ -84,6 +85,7 @@ export function sheetSubject(
     paintOver(pen, looks, layout) {
       const v = now()
       paintBodiesOnPlan(pen, looks, v, layout)
+      if (looking.counts) paintOtherCounts(pen, looks, v, layout)
       paintStrings(pen, looks, v, layout)
       if (looking.pull) paintSaddleRoom(pen, looks, v, layout)
       // The section hangs under the rule and must not climb over it when the plan fills the window.

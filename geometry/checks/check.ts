@@ -17,40 +17,36 @@ export function check(layout: Layout): readonly Finding[] {
   const before = known.get(layout)
   if (before) return before
   const limit = limitOf(layout.design)
-  const graded: Record<Grade, Finding[]> = { stop: [], care: [], note: [], clear: [] }
+  // Hardly anybody overrules anything: then no name is looked up.
+  const overruled = Object.keys(layout.design.overruled).length > 0 ? layout.design.overruled : null
+  const found: Finding[] = []
   for (const rule of RULES)
-    for (const one of rule.measure(layout, limit)) graded[one.grade].push(findingOf(rule, one, layout))
-  const sorted: Finding[] = []
-  for (const grade of GRADES) for (const one of graded[grade].sort(byMargin)) sorted.push(one)
-  known.set(layout, sorted)
-  return sorted
+    for (const one of rule.measure(layout, limit)) found.push(findingOf(rule, one, overruled))
+  found.sort(byGravity)
+  known.set(layout, found)
+  return found
 }
 
 /** What one rule finds, in the order in which it measures: where the others do not matter. Throws for a name in no list. */
 export function findingsBy(name: string, layout: Layout): readonly Finding[] {
   const rule = ruleOf(name)
-  return [...rule.measure(layout, limitOf(layout.design))].map((one) => findingOf(rule, one, layout))
+  return rule
+    .measure(layout, limitOf(layout.design))
+    .map((one) => findingOf(rule, one, layout.design.overruled))
 }
 
-type Writable<T> = { -readonly [key in keyof T]: T[key] }
-
-function findingOf(rule: Rule, one: Measurement, layout: Layout): Finding {
-  const key = `${rule.name} ${one.about.length === 1 ? one.about[0] : one.about.join(' ')}`
-  const overruled = layout.design.overruled[key]
-  const finding: Writable<Finding> = {
-    rule: rule.name,
-    key,
-    about: one.about,
-    grade: one.grade,
-    measured: one.measured,
-    limit: one.limit,
-    margin: marginOf(rule, one.measured, one.limit),
-    unit: rule.unit,
-    where: one.where,
-  }
-  if (one.data !== undefined) finding.data = one.data
-  if (overruled !== undefined) finding.overruled = overruled
-  return finding
+function findingOf(rule: Rule, one: Measurement, overruled: Layout['design']['overruled'] | null): Finding {
+  const { about, grade, measured, limit, where, data } = one
+  const { name, unit } = rule
+  const key = `${name} ${about.length === 1 ? about[0] : about.join(' ')}`
+  const margin = marginOf(rule, measured, limit)
+  // Written out twice: a second object for what some have would cost as much as the first.
+  const finding: Finding =
+    data === undefined
+      ? { rule: name, key, about, grade, measured, limit, margin, unit, where }
+      : { rule: name, key, about, grade, measured, limit, margin, unit, where, data }
+  const reason = overruled?.[key]
+  return reason === undefined ? finding : { ...finding, overruled: reason }
 }
 
 function marginOf(rule: Rule, measured: number | null, limit: number | null): number | null {
@@ -59,15 +55,17 @@ function marginOf(rule: Rule, measured: number | null, limit: number | null): nu
 }
 
 /** Gravest first. */
-const GRADES: readonly Grade[] = ['stop', 'care', 'note', 'clear']
+const GRAVITY: Readonly<Record<Grade, number>> = { stop: 0, care: 1, note: 2, clear: 3 }
 
-/** Tightest first; what has no margin last. */
-function byMargin(a: Finding, b: Finding): number {
-  const ours = a.margin ?? Number.MAX_VALUE
-  const theirs = b.margin ?? Number.MAX_VALUE
-  if (ours !== theirs) return ours - theirs
-  return a.key < b.key ? -1 : a.key > b.key ? 1 : 0
+/** Gravest first; of one grade the tightest, and what has no margin last. */
+function byGravity(a: Finding, b: Finding): number {
+  if (a.grade !== b.grade) return GRAVITY[a.grade] - GRAVITY[b.grade]
+  if (a.margin === null) return b.margin === null ? byKey(a, b) : 1
+  if (b.margin === null || a.margin < b.margin) return -1
+  return a.margin > b.margin ? 1 : byKey(a, b)
 }
+
+const byKey = (a: Finding, b: Finding): number => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
 
 const byName = new Map(RULES.map((rule) => [rule.name, rule]))
 

@@ -40,8 +40,9 @@ export const HARD_FROM = 0.5
 
 /** The largest screw whose shank goes through a clearance hole; the smallest of the table for a lesser one. */
 export function screwFor(clearance: number): WoodScrew {
-  const fitting = WOOD_SCREWS.filter((one) => one.shank <= clearance + 1e-9)
-  return fitting.at(-1) ?? (WOOD_SCREWS[0] as WoodScrew)
+  let found = WOOD_SCREWS[0] as WoodScrew
+  for (const one of WOOD_SCREWS) if (one.shank <= clearance + 1e-9) found = one
+  return found
 }
 
 /**

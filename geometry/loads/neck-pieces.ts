@@ -6,6 +6,7 @@ import { halfWidthAt } from '../neck/neck.ts'
 import { bar, type Part, plank, rod, type Stuff } from '../neck/sections.ts'
 import { type NeckPiece, pieceOf } from '../neck/span.ts'
 import { BARS, standing, WOODS, type Wood } from '../neck/woods.ts'
+import { inOrder } from '../quantity/in-order.ts'
 import type { Layout, NeckStretch } from '../solve/layout.ts'
 
 /** Millimetres: nearer together two cuts are one, as in `span.ts`. */
@@ -55,7 +56,7 @@ export function piecesOf(layout: Layout): NeckPiece[] {
   if (board) xs.push(board.x0, board.x1)
   if (glued) xs.push(glued.x0, glued.x1)
   if (design.neck.bar.kind !== 'none') xs.push(design.neck.bar.from, design.neck.bar.to)
-  xs.sort(byPlace)
+  inOrder(xs)
   const pieces: NeckPiece[] = []
   let from = neck.x0
   for (const to of xs) {
@@ -92,8 +93,6 @@ export function piecesOf(layout: Layout): NeckPiece[] {
   }
   return pieces
 }
-
-const byPlace = (a: number, b: number) => a - b
 
 /** What is alike in a piece from one end to the other. */
 interface Cut {

@@ -12,7 +12,7 @@
  */
 import { positive } from '../quantity/demand.ts'
 import { bendFromRoot } from './deflection.ts'
-import { mostStrained, type Strain } from './sections.ts'
+import { type Strain, strainInto } from './sections.ts'
 import { type Gap, type NeckPiece, pieceAt, riseAt, type Span, sectionAt, spanOf } from './span.ts'
 
 interface Place {
@@ -52,8 +52,8 @@ export interface NeckBow {
   /** Radians by which the neck turns at the neck-end wall. */
   readonly turn: number
   readonly weakest: WeakPlace
-  /** The bent neck, nut to back wall. */
-  readonly curve: readonly { readonly x: number; readonly rise: number }[]
+  /** The bent neck, nut to back wall; drawn when asked for. */
+  readonly curve: () => readonly { readonly x: number; readonly rise: number }[]
 }
 
 /**
@@ -109,7 +109,7 @@ export function bendNeck(
       ...(outside ? [{ span: outside as Span, moment: atOutside.moment }] : []),
       ...(inside ? [{ span: inside as Span, moment: atInside.moment }] : []),
     ]),
-    curve: [
+    curve: () => [
       ...curveOf(outside as Span | null, atOutside.rise).reverse(),
       ...curveOf(inside as Span | null, atInside.rise).slice(outside ? 1 : 0),
     ],
@@ -207,11 +207,12 @@ function weakestOf(
   spans: readonly { readonly span: Span; readonly moment: number[] }[],
 ): WeakPlace {
   const { pull, nut, posts, anchor } = load
+  const strain = { stress: 0, share: 0, height: 0 }
   let worst: WeakPlace = { x: hold.front, stress: 0, share: 0, height: 0 }
   const look = (piece: NeckPiece, x: number, momentAt: (axis: number) => number) => {
     const section = sectionAt(piece, x)
     if (!section) return
-    const strain = mostStrained(section, pull, momentAt(section.axis))
+    strainInto(section, pull, momentAt(section.axis), strain)
     if (strain.share > worst.share) worst = { x, ...strain }
   }
   for (const { span, moment } of spans) {
@@ -222,7 +223,7 @@ function weakestOf(
         const x = span.x[3 * index + place]!
         const section = sectionAt(piece, x)
         if (!section) continue
-        const strain = mostStrained(section, pull, moment[3 * index + place]!)
+        strainInto(section, pull, moment[3 * index + place]!, strain)
         if (strain.share > worst.share) worst = { x, ...strain }
       }
     }

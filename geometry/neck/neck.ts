@@ -2,6 +2,7 @@
 import { slotRoom } from '../box/real-slot.ts'
 import type { Design } from '../design/schema.ts'
 import type { Bounds } from '../plane/index.ts'
+import { inOrder } from '../quantity/in-order.ts'
 import type {
   BoxLayout,
   Layout,
@@ -241,7 +242,7 @@ function stretchesOf(
     xs.add(cut.x0)
     xs.add(cut.x1)
   }
-  const edges = [...xs].sort((a, b) => a - b)
+  const edges = inOrder([...xs])
   edges.slice(1).forEach((to, index) => {
     const from = edges[index] ?? to
     const middle = (from + to) / 2

@@ -117,11 +117,21 @@ export interface Strain {
  * Example: maple 40 × 20 mm under 200 N and 2400 N·mm is pressed with 1.15 N/mm² at its top.
  */
 export function mostStrained(section: Section, push: number, moment: number): Strain {
+  return strainInto(section, push, moment, { stress: 0, share: 0, height: 0 })
+}
+
+/** The same, written into an object that is used again and again. */
+export function strainInto(
+  section: Section,
+  push: number,
+  moment: number,
+  into: { -readonly [key in keyof Strain]: number },
+): Strain {
   const along = push / section.stretch
   const curve = moment / section.bend
-  let stress = 0
-  let share = 0
-  let height = section.axis
+  into.stress = 0
+  into.share = 0
+  into.height = section.axis
   for (const part of section.parts) {
     if (part.area === 0) continue
     // A loose part is not pressed along and bends about its own middle.
@@ -131,8 +141,11 @@ export function mostStrained(section: Section, push: number, moment: number): St
       const at = edge === 0 ? part.bottom : part.top
       const found = part.own * (pressed + curve * (at - axis))
       const ofIts = Math.abs(found) / part.strength
-      if (ofIts > share) [stress, share, height] = [found, ofIts, at]
+      if (ofIts <= into.share) continue
+      into.stress = found
+      into.share = ofIts
+      into.height = at
     }
   }
-  return { stress, share, height }
+  return into
 }

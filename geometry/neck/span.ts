@@ -1,4 +1,5 @@
 /** The neck as a beam: its pieces, and a stretch of them cut into intervals that `deflection.ts` can integrate. */
+import { inOrder } from '../quantity/in-order.ts'
 import { type Part, type Section, sectionOf } from './sections.ts'
 
 /** A piece of the neck between two cuts. Between its ends the section runs straight from one to the other. */
@@ -89,7 +90,8 @@ export function spanOf(
   }
   for (const stop of stops) if (stop > low && stop < high) xs.push(stop)
   for (let index = 1; index < INTERVALS; index++) xs.push(low + index * step)
-  xs.sort(root < far ? rising : falling)
+  inOrder(xs)
+  if (far < root) xs.reverse()
   const kept = xs.filter((x, index) => index === 0 || Math.abs(x - xs[index - 1]!) > HAIR)
   const intervals = kept.length - 1
   const lengths = new Array<number>(intervals).fill(0)
@@ -121,9 +123,6 @@ export function pieceAt(pieces: readonly NeckPiece[], x: number, likely?: NeckPi
   for (const piece of pieces) if (piece.x0 <= x && x <= piece.x1) return piece
   throw new RangeError(`the neck has no piece at ${x}`)
 }
-
-const rising = (a: number, b: number) => a - b
-const falling = (a: number, b: number) => b - a
 
 /** Millimetres: nearer together two cuts are one. */
 const HAIR = 1e-6

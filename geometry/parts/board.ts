@@ -5,7 +5,7 @@ import type { Layout } from '../solve/layout.ts'
 import { fretOperations } from './neck.ts'
 import { datum, SHORTEST_LINE } from './operations.ts'
 import type { Operation, Part } from './part.ts'
-import { flipContour, flipOperation } from './sheet-frame.ts'
+import { flipContour, flipOperations } from './sheet-frame.ts'
 
 export function boardPart(layout: Layout): Part[] {
   const { board, neck, box, design } = layout
@@ -32,7 +32,7 @@ export function boardPart(layout: Layout): Part[] {
       hand: design.hand,
       thickness: design.board.thickness,
       outline: flipContour(polygon([...side(-1), ...side(1).reverse()]), flip),
-      operations: operations.map((one) => flipOperation(one, flip)),
+      operations: flipOperations(operations, flip),
     },
   ]
 }

@@ -7,7 +7,8 @@ import { postOperations } from './headstock.ts'
 import { neckProfile, simplified, topAt } from './neck-profile.ts'
 import { datum, drill, mark, note, RUN_OUT, recess } from './operations.ts'
 import type { Operation, Part } from './part.ts'
-import { flipContour, flipOperation } from './sheet-frame.ts'
+import { blockViews, pilotsInSides, pilotsOnTop } from './pilots.ts'
+import { flipContour, flipOperations } from './sheet-frame.ts'
 
 /** The blank from the playing side. */
 export function neckTop(layout: Layout): Part {
@@ -18,6 +19,7 @@ export function neckTop(layout: Layout): Part {
     ...(scarf ? bevelLines(layout, scarf) : postOperations(layout, layout.posts)),
     ...tailHoles(layout),
     ...recesses(layout),
+    ...pilotsOnTop(layout),
     ...(layout.board ? [] : fretOperations(layout, layout.frets)),
     ...(layout.zeroFret && !layout.board ? [] : [across(layout, 0, 'Zero line, front of the nut')]),
     datum({ x: scarf?.bottom.x ?? neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
@@ -34,7 +36,7 @@ export function neckTop(layout: Layout): Part {
     hand: design.hand,
     thickness: design.neck.thickness,
     outline: flipContour(planOutline(layout), flip),
-    operations: operations.map((one) => flipOperation(one, flip)),
+    operations: flipOperations(operations, flip),
   }
 }
 
@@ -56,6 +58,7 @@ export function neckSide(layout: Layout): Part {
         .filter(({ x }) => between(x, neck.x0, neck.x1))
         .map(({ x, of }) => datum({ x, y: neck.bottom }, { x, y: topAt(layout, x) }, of)),
       ...(scarf ? [mark(scarf.top, scarf.bottom, 'Glued joint of the head')] : []),
+      ...pilotsInSides(layout).near,
     ],
   }
 }
@@ -65,19 +68,17 @@ export function blockPart(layout: Layout): Part[] {
   const { block, bottom } = layout.neck
   const height = bottom - layout.box.baseTop
   if (!block || height <= 0) return []
-  return [
-    {
-      id: 'neck-block',
-      title: 'Block under the neck',
-      seen: 'from the playing side',
-      mirrored: false,
-      headEnd: 'left',
-      hand: layout.design.hand,
-      thickness: height,
-      outline: rectangle(0, block.minY, block.maxX - block.minX, block.maxY),
-      operations: [datum({ x: 0, y: 0 }, { x: block.maxX - block.minX, y: 0 }, 'Centreline')],
-    },
-  ]
+  return blockViews(layout, {
+    id: 'neck-block',
+    title: 'Block under the neck',
+    seen: 'from the playing side',
+    mirrored: false,
+    headEnd: 'left',
+    hand: layout.design.hand,
+    thickness: height,
+    outline: rectangle(0, block.minY, block.maxX - block.minX, block.maxY),
+    operations: [datum({ x: 0, y: 0 }, { x: block.maxX - block.minX, y: 0 }, 'Centreline')],
+  })
 }
 
 /** Where the shaft is bevelled for a scarfed head. */
@@ -87,18 +88,21 @@ const bevelLines = (layout: Layout, { top, bottom }: Scarf): Operation[] =>
 /** Fret slots, or lines to see where a fretless neck is stopped, with their numbers. */
 export function fretOperations(layout: Layout, frets: readonly FretLine[]): Operation[] {
   const { slotWidth, slotDepth } = layout.design.scale
-  return frets
-    .filter((fret) => fret.onWood)
-    .flatMap((fret): Operation[] => {
-      const from = { x: fret.fromNut, y: fret.yBass }
-      const to = { x: fret.fromNut, y: fret.yTreble }
-      const of = fret.number === 0 ? 'Zero fret' : `Fret ${fret.number}`
-      const line: Operation = layout.design.scale.fretless
+  const operations: Operation[] = []
+  for (const fret of frets) {
+    if (!fret.onWood) continue
+    const from = { x: fret.fromNut, y: fret.yBass }
+    const to = { x: fret.fromNut, y: fret.yTreble }
+    const of = fret.number === 0 ? 'Zero fret' : `Fret ${fret.number}`
+    operations.push(
+      layout.design.scale.fretless
         ? mark(from, to, of)
-        : { kind: 'slot', from, to, width: slotWidth, depth: slotDepth, of }
-      const text = String(fret.number)
-      return [line, note({ x: fret.fromNut - 1.9 * text.length - 0.8, y: -1.2 }, text, of)]
-    })
+        : { kind: 'slot', from, to, width: slotWidth, depth: slotDepth, of },
+    )
+    const text = String(fret.number)
+    operations.push(note({ x: fret.fromNut - 1.9 * text.length - 0.8, y: -1.2 }, text, of))
+  }
+  return operations
 }
 
 const between = (x: number, low: number, high: number) => x > low && x < high

@@ -51,6 +51,10 @@ export function flipOperation(operation: Operation, flip: Flip): Operation {
   }
 }
 
+/** All of them; the very same list where nothing is turned over. */
+export const flipOperations = (operations: readonly Operation[], flip: Flip): readonly Operation[] =>
+  flip === 'none' ? operations : operations.map((one) => flipOperation(one, flip))
+
 /** Width of a figure or letter as a share of its height, near enough for a drawing font. */
 const LETTER = 0.64
 
@@ -70,6 +74,6 @@ export function mirrorPart(part: Part): Part {
     ...part,
     mirrored: !part.mirrored,
     outline: flipContour(part.outline, flip),
-    operations: part.operations.map((one) => flipOperation(one, flip)),
+    operations: flipOperations(part.operations, flip),
   }
 }

@@ -7,7 +7,7 @@ import type { Layout } from '../solve/layout.ts'
 import { countsOf, holesFor } from '../strings/tail-row.ts'
 import { datum, drill, note } from './operations.ts'
 import type { Note, Part } from './part.ts'
-import { flipContour, flipOperation } from './sheet-frame.ts'
+import { flipContour, flipOperations } from './sheet-frame.ts'
 
 /** Wood around the outer holes of a strip that has no edges of its own. */
 const AROUND = 12
@@ -54,7 +54,7 @@ export function tailStrip(layout: Layout): Part {
     hand: design.hand,
     thickness: 3,
     outline: flipContour(rectangle(-half, Math.min(0, sign * deep), half, Math.max(0, sign * deep)), flip),
-    operations: operations.map((one) => flipOperation(one, flip)),
+    operations: flipOperations(operations, flip),
   }
 }
 

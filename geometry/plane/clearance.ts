@@ -54,13 +54,51 @@ export function isWithin(inner: Contour, outer: Contour): boolean {
 }
 
 /** A circle that keeps clear of the outline all round is as near to it as its centre less its radius. */
-function circleWellInside({ centre, radius }: Circle, outer: Chain): Nearest | undefined {
+function circleWellInside(circle: Circle, outer: Chain): Nearest | undefined {
+  if (isBox(outer)) return circleInBox(circle, outer)
+  const { centre, radius } = circle
   const depth = depthAt(centre, outer)
   if (depth <= radius + SAME_POINT) return undefined
   const to = nearestPoint(outer, centre)
   const share = radius / depth
   const from = { x: centre.x + (to.x - centre.x) * share, y: centre.y + (to.y - centre.y) * share }
   return { distance: depth - radius, from, to }
+}
+
+/** Four straight sides along the axes, as most faces have. */
+function isBox({ vertices, closed }: Chain): boolean {
+  const [a, b, c, d] = vertices
+  if (!closed || vertices.length !== 4 || !a || !b || !c || !d) return false
+  if (a.bulge !== 0 || b.bulge !== 0 || c.bulge !== 0 || d.bulge !== 0) return false
+  return a.x === b.x
+    ? b.y === c.y && c.x === d.x && d.y === a.y && a.x !== c.x && a.y !== c.y
+    : a.y === b.y && b.x === c.x && c.y === d.y && d.x === a.x && a.y !== c.y
+}
+
+/** The same for a rectangle, side by side: nothing has to be taken apart. */
+function circleInBox({ centre: { x, y }, radius }: Circle, { vertices }: Chain): Nearest | undefined {
+  let depth = Number.POSITIVE_INFINITY
+  let toX = x
+  let toY = y
+  for (let index = 0; index < 4; index++) {
+    const from = vertices[index]!
+    const to = vertices[(index + 1) % 4]!
+    const upright = from.x === to.x
+    const beside = upright ? (from.y - y) * (to.y - y) : (from.x - x) * (to.x - x)
+    if (beside > 0) return undefined
+    const away = Math.abs(upright ? from.x - x : from.y - y)
+    if (away >= depth) continue
+    depth = away
+    toX = upright ? from.x : x
+    toY = upright ? y : from.y
+  }
+  if (depth <= radius + SAME_POINT) return undefined
+  const share = radius / depth
+  return {
+    distance: depth - radius,
+    from: { x: x + (toX - x) * share, y: y + (toY - y) * share },
+    to: { x: toX, y: toY },
+  }
 }
 
 /** In a round outline the place of `inner` farthest from the outline's centre tells all, inside and out. */

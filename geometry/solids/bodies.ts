@@ -46,5 +46,8 @@ export function bodiesOf(layout: Layout, placed: Placed): readonly Solid[] {
 }
 
 /** Every thing's solids, in the order of the design. */
-export const thingSolids = (layout: Layout): Solid[] =>
-  layout.placed.flatMap((placed) => [...bodiesOf(layout, placed)])
+export function thingSolids(layout: Layout): Solid[] {
+  const all: Solid[] = []
+  for (const placed of layout.placed) for (const one of bodiesOf(layout, placed)) all.push(one)
+  return all
+}

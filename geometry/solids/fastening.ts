@@ -68,16 +68,18 @@ function along(
   line: Point,
 ): { readonly low: number; readonly high: number; readonly beside: number } | null {
   const { box } = wood
-  if (wood.axis === axis) {
+  if (wood.axis === axis && !wood.isBox) {
     const beside = depthAt(line, wood.contour)
     return beside > 0 ? { low: wood.from, high: wood.to, beside } : null
   }
-  const low = { x: box.minX, y: box.minY, z: box.minZ }
-  const high = { x: box.maxX, y: box.maxY, z: box.maxZ }
-  const [u, v] = planeOf(axis)
-  const beside = Math.min(line.x - low[u], high[u] - line.x, line.y - low[v], high[v] - line.y)
-  return beside > 0 ? { low: low[axis], high: high[axis], beside } : null
+  const { minX, maxX, minY, maxY, minZ, maxZ } = box
+  const { x: u, y: v } = line
+  if (axis === 'z') return stretch(minZ, maxZ, Math.min(u - minX, maxX - u, v - minY, maxY - v))
+  if (axis === 'y') return stretch(minY, maxY, Math.min(u - minX, maxX - u, v - minZ, maxZ - v))
+  return stretch(minX, maxX, Math.min(u - minY, maxY - u, v - minZ, maxZ - v))
 }
+
+const stretch = (low: number, high: number, beside: number) => (beside > 0 ? { low, high, beside } : null)
 
 const at = (axis: Axis, { x, y }: Point, along: number): Point3 =>
   axis === 'z' ? { x, y, z: along } : axis === 'y' ? { x, y: along, z: y } : { x: along, y: x, z: y }

@@ -38,6 +38,8 @@ export interface Solid {
   readonly from: number
   readonly to: number
   readonly box: Box3
+  /** It fills its box to the corners. */
+  readonly isBox?: boolean
   /** The face it stands on, or the face it is. */
   readonly face?: Face
   /** Part of a thing that the builder put there, not of what every instrument has. */
@@ -77,7 +79,44 @@ function boxOf(axis: Axis, contour: Contour, from: number, to: number): Box3 {
 export function block(named: Named, box: Box3): Solid | null {
   const { minX, maxX, minY, maxY, minZ, maxZ } = box
   if (!(maxX - minX > THINNEST && maxY - minY > THINNEST && maxZ - minZ > THINNEST)) return null
-  return known(named, 'z', quad(minX, minY, maxY, maxX, minY, maxY), box)
+  return new Block(named, box)
+}
+
+/** Most wood is a box and most of it lies far from everything: its contour is drawn when somebody asks for it. */
+class Block implements Solid {
+  readonly of: string
+  readonly part: string
+  readonly sort: SolidSort
+  readonly axis = 'z'
+  readonly isBox = true
+  readonly face?: Face
+  readonly placed?: true
+  private drawn: Contour | null = null
+
+  constructor(
+    { of, part = '', sort, face, placed }: Named,
+    readonly box: Box3,
+  ) {
+    this.of = of
+    this.part = part
+    this.sort = sort
+    if (face) this.face = face
+    if (placed) this.placed = placed
+  }
+
+  get from(): number {
+    return this.box.minZ
+  }
+
+  get to(): number {
+    return this.box.maxZ
+  }
+
+  get contour(): Contour {
+    const { minX, maxX, minY, maxY } = this.box
+    this.drawn ??= quad(minX, minY, maxY, maxX, minY, maxY)
+    return this.drawn
+  }
 }
 
 /** A prism whose box is known: nothing is measured. */

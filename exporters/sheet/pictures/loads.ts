@@ -81,9 +81,10 @@ const FACTORS = [100, 50, 20, 10, 5, 2, 1]
 /** The neck bent by the pull, exaggerated and saying so; `null` where it has no numbers. */
 export function bowPicture(layout: Layout, table: Table): Picture | null {
   const { neck } = loadsOf(layout)
-  if (!neck || neck.curve.length < 2) return null
-  const xs = neck.curve.map((one) => one.x)
-  const rises = neck.curve.map((one) => one.rise)
+  const bent = neck?.curve() ?? []
+  if (!neck || bent.length < 2) return null
+  const xs = bent.map((one) => one.x)
+  const rises = bent.map((one) => one.rise)
   const [x0, x1] = [Math.min(...xs), Math.max(...xs)]
   const scale = scaleFor(x1 - x0, PICTURE_WIDTH - 14)
   const most = Math.max(...rises.map(Math.abs), 1e-3)
@@ -93,7 +94,7 @@ export function bowPicture(layout: Layout, table: Table): Picture | null {
   const high = Math.max(0, ...rises) * factor * k
   const base = 9 - low
   const at = (x: number, rise: number) => ({ x: (x - x0) * k + 7, y: base + rise * factor * k })
-  const curve = through(neck.curve.map((one) => at(one.x, one.rise)))
+  const curve = through(bent.map((one) => at(one.x, one.rise)))
   const wall = layout.box.x0
   return {
     id: 'bow',

@@ -32,7 +32,9 @@ export const artworkKept: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['place', 'size'],
+  measure(layout) {
+    const found: Measurement[] = []
     for (const { art, face, contour } of artworkOf(layout)) {
       const cuts: [string, Contour][] = [
         ...layout.placed.flatMap((one): [string, Contour][] =>
@@ -51,11 +53,12 @@ export const artworkKept: Rule = {
           grade: gradeLeast(measured, art.keep, 0),
           where: { view: face, from, to },
         }
-        if (one.grade !== 'clear') yield one
+        if (one.grade !== 'clear') found.push(one)
         else if (!nearestOne || measured < (nearestOne.measured ?? 0)) nearestOne = one
       }
-      if (nearestOne) yield nearestOne
+      if (nearestOne) found.push(nearestOne)
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const [art, cut] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]

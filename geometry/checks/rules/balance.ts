@@ -1,6 +1,6 @@
 /** Rules about where the instrument balances; silent until the builder says how it is held. */
 import { balanceOf } from '../../balance/balance.ts'
-import { gradeLeast, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
 
 const between = (from: number, to: number): Where => ({
   view: 'plan',
@@ -14,19 +14,22 @@ export const balanceNearWall: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['balanceOff'],
-  *measure(layout, limit) {
-    if (layout.design.balance.held === 'not stated') return
+  mendedBy: ['balance.ballast'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
+    if (layout.design.balance.held === 'not stated') return found
     const { fromWall, x, mass } = balanceOf(layout)
     const measured = Math.abs(fromWall)
     const wanted = limit('balanceOff')
-    yield {
+    found.push({
       about: ['box'],
       measured,
       limit: wanted,
       grade: measured > wanted ? 'care' : 'clear',
       where: between(layout.box.x0, x),
       data: { side: fromWall < 0 ? 'before' : 'behind', mass },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const place = `By estimate it weighs ${Math.round(Number(data?.mass))} g and balances ${say.length(measured ?? 0)} ${data?.side} the neck-end face`
@@ -45,12 +48,14 @@ export const headDrops: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
-    if (layout.design.balance.held === 'not stated') return
+  mendedBy: ['balance.ballast', 'balance.strapAt', 'balance.lapAt'],
+  measure(layout) {
+    const found: Measurement[] = []
+    if (layout.design.balance.held === 'not stated') return found
     const { held, x } = balanceOf(layout)
-    if (!held) return
+    if (!held) return found
     const measured = -held.arm
-    yield {
+    found.push({
       about: ['headstock'],
       measured,
       limit: 0,
@@ -62,7 +67,8 @@ export const headDrops: Rule = {
         ballast: held.ballast ?? 0,
         levelAt: held.levelAt,
       },
-    }
+    })
+    return found
   },
   words({ measured, grade, data }, say) {
     const by = data?.by === 'the strap' ? 'the front strap button' : 'the leg'

@@ -20,11 +20,14 @@ export const betweenOpenings: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['betweenOpenings', 'screwToOpening'],
-  *measure(layout, limit) {
+  mendedBy: ['place', 'size'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const face of FACES) {
       const openings = openingsOn(layout, face)
-      for (const pair of tightestPairs(openings, limit)) yield measurement(face, pair)
+      for (const pair of tightestPairs(openings, limit)) found.push(measurement(face, pair))
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const [a, b] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]

@@ -1,4 +1,4 @@
-import { type Grade, gradeLeast, type Rule } from '../finding.ts'
+import { type Grade, gradeLeast, type Measurement, type Rule } from '../finding.ts'
 
 export const blankLength: Rule = {
   name: 'blank-length',
@@ -6,11 +6,13 @@ export const blankLength: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['blankSpare'],
-  *measure(layout, limit) {
+  mendedBy: ['headstock.length', 'neck.tail', 'saddle.place', 'scale.length'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { neck, design } = layout
     const measured = design.neck.length - neck.needs.total
     const wanted = limit('blankSpare')
-    yield {
+    found.push({
       about: ['neck'],
       measured,
       limit: wanted,
@@ -22,7 +24,8 @@ export const blankLength: Rule = {
         to: { x: neck.x1 + Math.max(0, measured), y: 0 },
       },
       data: { ...neck.needs, blank: design.neck.length },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const l = (name: string) => say.length(Number(data?.[name]))
@@ -41,11 +44,13 @@ export const headOnBlank: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['headstock.width', 'neck.widthAtNut'],
+  measure(layout) {
+    const found: Measurement[] = []
     const { neck, headstock } = layout.design
     const widest = Math.max(headstock.width, neck.widthAtNut)
-    if (widest <= neck.width) return
-    yield {
+    if (widest <= neck.width) return found
+    found.push({
       about: ['neck'],
       measured: neck.width - widest,
       limit: 0,
@@ -55,7 +60,8 @@ export const headOnBlank: Rule = {
         from: { x: layout.neck.x0, y: -widest / 2 },
         to: { x: layout.neck.x0, y: widest / 2 },
       },
-    }
+    })
+    return found
   },
   words({ measured }, say) {
     return `The head or the nut is ${say.length(-(measured ?? 0))} wider than the blank: glue cheeks of ${say.length(-(measured ?? 0) / 2)} on each side before cutting.`
@@ -68,20 +74,23 @@ export const firstPost: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['firstPost', 'firstPostLeast'],
-  *measure(layout, limit) {
+  mendedBy: ['headstock.firstPost', 'headstock.stagger'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const nearest = layout.posts.reduce<(typeof layout.posts)[number] | null>(
       (near, post) => (!near || post.x > near.x ? post : near),
       null,
     )
-    if (!nearest) return
+    if (!nearest) return found
     const measured = -nearest.x
-    yield {
+    found.push({
       about: ['headstock'],
       measured,
       limit: limit('firstPost'),
       grade: gradeLeast(measured, limit('firstPost'), limit('firstPostLeast')),
       where: { view: 'plan', from: { x: 0, y: nearest.y }, to: { x: nearest.x, y: nearest.y } },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say) {
     const behind = `The first post stands ${say.length(measured ?? 0)} behind the nut`
@@ -96,28 +105,31 @@ export const postsOnHead: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['postsApart'],
-  *measure(layout, limit) {
+  mendedBy: ['headstock.postSpacing', 'headstock.length', 'headstock.firstPost'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { headstock } = layout.design
     const last = layout.posts.reduce((far, post) => Math.min(far, post.x), 0)
-    if (layout.posts.length === 0) return
+    if (layout.posts.length === 0) return found
     const toEnd = headstock.length + last - headstock.postHole / 2
-    yield {
+    found.push({
       about: ['headstock'],
       measured: toEnd,
       limit: 0,
       grade: gradeLeast(toEnd, 0, 0),
       where: { view: 'plan', from: { x: last, y: 0 }, to: { x: layout.neck.x0, y: 0 } },
       data: { what: 'end' },
-    }
-    if (Math.max(headstock.bassTuners, headstock.trebleTuners) < 2) return
-    yield {
+    })
+    if (Math.max(headstock.bassTuners, headstock.trebleTuners) < 2) return found
+    found.push({
       about: ['headstock', 'posts'],
       measured: headstock.postSpacing,
       limit: limit('postsApart'),
       grade: gradeLeast(headstock.postSpacing, limit('postsApart'), headstock.postHole),
       where: { view: 'plan', from: { x: last, y: 0 }, to: { x: last + headstock.postSpacing, y: 0 } },
       data: { what: 'apart' },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     if (data?.what === 'apart') {
@@ -138,17 +150,20 @@ export const postsForStrings: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['headstock.bassTuners', 'headstock.trebleTuners'],
+  measure(layout) {
+    const found: Measurement[] = []
     const posts = layout.posts.length
     const strings = layout.strings.length
     const grade: Grade = gradeLeast(posts, strings, strings)
-    yield {
+    found.push({
       about: ['headstock'],
       measured: posts,
       limit: strings,
       grade,
       where: { view: 'plan', from: { x: layout.neck.x0, y: 0 }, to: { x: 0, y: 0 } },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }) {
     return grade === 'clear'

@@ -1,7 +1,7 @@
 /** Thick and thin faces: does the thread come through, is there wood left, does the shaft reach its knob? */
 import type { Bushing } from '../../kinds/kind.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, NOTHING_LEFT, ROUNDING, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, NOTHING_LEFT, ROUNDING, type Rule, type Where } from '../finding.ts'
 import { capital } from '../say.ts'
 
 interface Mounted {
@@ -22,10 +22,7 @@ function* mounted({ placed, panels }: Layout): Generator<Mounted> {
   }
 }
 
-const at = ({ placed }: Mounted): Pick<Measurement, 'about' | 'where'> => ({
-  about: [placed.thing.id],
-  where: { view: placed.face, from: placed.at, to: placed.at },
-})
+const at = ({ placed }: Mounted): Where => ({ view: placed.face, from: placed.at, to: placed.at })
 
 const faceWord = (face: unknown) => (face === 'lid' || face === 'base' ? String(face) : 'wall')
 
@@ -38,12 +35,15 @@ export const threadThrough: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['thing.boreDepth', 'thing.backing'],
+  measure(layout) {
+    const found: Measurement[] = []
     for (const one of mounted(layout)) {
       const { bushing, net, thickness, placed } = one
       const measured = bushing.thread - net
-      yield {
-        ...at(one),
+      found.push({
+        about: [one.placed.thing.id],
+        where: at(one),
         measured,
         limit: bushing.nut,
         grade: measured < bushing.nut - ROUNDING ? 'stop' : 'clear',
@@ -58,8 +58,9 @@ export const threadThrough: Rule = {
           ),
           from: bushing.bore === 'from outside' ? 'outside' : 'inside',
         },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = say.thing(about[0] ?? '')
@@ -83,19 +84,23 @@ export const boreWide: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['thing.boreDiameter'],
+  measure(layout) {
+    const found: Measurement[] = []
     for (const one of mounted(layout)) {
       const { bore, boreDiameter, widthInside, widthOutside } = one.bushing
       if (bore === 'none') continue
       const wanted = bore === 'from inside' ? widthInside : widthOutside
-      yield {
-        ...at(one),
+      found.push({
+        about: [one.placed.thing.id],
+        where: at(one),
         measured: boreDiameter,
         limit: wanted,
         grade: boreDiameter < wanted - ROUNDING ? 'stop' : 'clear',
         data: { goes: bore === 'from inside' ? 'body' : 'nut' },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = say.thing(about[0] ?? '')
@@ -110,16 +115,20 @@ export const faceForBushing: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodForNut'],
-  *measure(layout, limit) {
+  mendedBy: ['thing.boreDepth', 'thing.backing'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('woodForNut')
     for (const one of mounted(layout))
-      yield {
-        ...at(one),
+      found.push({
+        about: [one.placed.thing.id],
+        where: at(one),
         measured: one.net,
         limit: wanted,
         grade: gradeLeast(one.net, wanted, NOTHING_LEFT),
         data: { face: one.placed.face, bored: one.bushing.bore === 'none' ? '' : 'yes' },
-      }
+      })
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = say.thing(about[0] ?? '')
@@ -144,13 +153,22 @@ export const shaftInKnob: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['shaftInKnob'],
-  *measure(layout, limit) {
+  mendedBy: ['thing.boreDepth', 'thing.knobDepth', 'thing.shaft'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('shaftInKnob')
     for (const one of mounted(layout)) {
       if (!one.bushing.shaft) continue
       const measured = Math.min(shaftOut(one), one.bushing.shaft.knobDepth)
-      yield { ...at(one), measured, limit: wanted, grade: gradeLeast(measured, wanted, NOTHING_LEFT) }
+      found.push({
+        about: [one.placed.thing.id],
+        where: at(one),
+        measured,
+        limit: wanted,
+        grade: gradeLeast(measured, wanted, NOTHING_LEFT),
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = say.thing(about[0] ?? '')
@@ -169,13 +187,22 @@ export const knobOffFace: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['knobOffFace'],
-  *measure(layout, limit) {
+  mendedBy: ['thing.shaft'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('knobOffFace')
     for (const one of mounted(layout)) {
       if (!one.bushing.shaft) continue
       const measured = Math.max(0, shaftOut(one) - one.bushing.shaft.knobDepth)
-      yield { ...at(one), measured, limit: wanted, grade: measured > wanted + ROUNDING ? 'care' : 'clear' }
+      found.push({
+        about: [one.placed.thing.id],
+        where: at(one),
+        measured,
+        limit: wanted,
+        grade: measured > wanted + ROUNDING ? 'care' : 'clear',
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const stands = `The knob of ${say.thing(about[0] ?? '')} stands ${say.length(measured ?? 0)} off the face`

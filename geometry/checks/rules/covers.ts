@@ -2,7 +2,7 @@
 import { FACES } from '../../kinds/kind.ts'
 import { type Contour, clearance, gap, move, nearest, neighbours, turn } from '../../plane/index.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 const known = new WeakMap<Placed, { readonly cover: Contour | null }>()
@@ -43,18 +43,21 @@ export const coverOnFace: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['place', 'size'],
+  measure(layout) {
+    const found: Measurement[] = []
     for (const { placed, cover } of covers(layout)) {
       const { distance, from, to } = clearance(cover, layout.panels[placed.face].outline)
-      yield {
+      found.push({
         about: [placed.thing.id],
         measured: distance,
         limit: 0,
         grade: gradeLeast(distance, 0),
         where: { view: placed.face, from, to },
         data: { face: placed.face.replaceAll('-', ' ') },
-      }
+      })
     }
+    return found
   },
   words({ measured, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -70,9 +73,11 @@ export const coversApart: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['coversApart'],
-  *measure(layout, limit) {
+  mendedBy: ['place'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const all = covers(layout)
-    if (all.length < 2) return
+    if (all.length < 2) return found
     const wanted = limit('coversApart')
     for (const face of FACES) {
       const here = all.filter(({ placed }) => placed.face === face)
@@ -84,15 +89,16 @@ export const coversApart: Rule = {
           if (!b || other <= first) continue
           const measured = gap(a.cover, b.cover)
           const { from, to } = nearest(a.cover, b.cover)
-          yield {
+          found.push({
             about: [a.placed.thing.id, b.placed.thing.id],
             measured,
             limit: wanted,
             grade: gradeLeast(measured, wanted, 0),
             where: { view: face, from, to },
-          }
+          })
         }
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const [a, b] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]

@@ -7,7 +7,7 @@ import { partsOf } from '../../parts/parts.ts'
 import { flipOf, flipPoint } from '../../parts/sheet-frame.ts'
 import { bounds, type Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
-import type { Rule, Where } from '../finding.ts'
+import type { Measurement, Rule, Where } from '../finding.ts'
 import { capital } from '../say.ts'
 
 const isFace = (id: string): id is Face => (FACES as readonly string[]).includes(id)
@@ -45,8 +45,10 @@ export const toolFits: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
-    if (layout.design.cutting.process === 'by hand') return
+  mendedBy: ['cutting.cutter'],
+  measure(layout) {
+    const found: Measurement[] = []
+    if (layout.design.cutting.process === 'by hand') return found
     for (const part of partsOf(layout)) {
       const tool = toolFor(layout.design, part.id)
       if (tool === null || tool.width === 0) continue
@@ -57,16 +59,17 @@ export const toolFits: Rule = {
         const number = (seen.get(name) ?? 0) + 1
         seen.set(name, number)
         const [from, to] = acrossOf(feature)
-        yield {
+        found.push({
           about: [`part ${part.id}`, number === 1 ? name : `${name} ${number}`],
           measured: widestFor(feature, tool.width),
           limit: tool.width,
           grade: feature.follow === 'rounded' ? 'care' : 'stop',
           where: whereOn(layout, part, from, to),
           data: { of: feature.of, kind: feature.kind, follow: feature.follow, part: part.title },
-        }
+        })
       }
     }
+    return found
   },
   words({ measured, limit, data }, say, { design }) {
     const tool = design.cutting.process === 'router' ? 'cutter' : 'kerf'
@@ -92,21 +95,24 @@ export const webLeft: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['place', 'size'],
+  measure(layout) {
+    const found: Measurement[] = []
     const { process, web } = layout.design.cutting
-    if (process === 'by hand') return
+    if (process === 'by hand') return found
     for (const part of partsOf(layout)) {
       const narrowest = narrowestWeb(part)
       if (narrowest === null) continue
-      yield {
+      found.push({
         about: [`part ${part.id}`],
         measured: narrowest.width,
         limit: web,
         grade: narrowest.width < web - 1e-9 ? 'stop' : 'clear',
         where: whereOn(layout, part, narrowest.from, narrowest.to),
         data: { of: narrowest.of.join('” and “'), sides: narrowest.of.length, part: part.title },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const between =

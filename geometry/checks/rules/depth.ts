@@ -1,4 +1,4 @@
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const roomUnderNeck: Rule = {
@@ -7,18 +7,21 @@ export const roomUnderNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['underNeck'],
-  *measure(layout, limit) {
+  mendedBy: ['neck.rise', 'neck.thickness'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { box, neck } = layout
     const measured = neck.bottom - box.baseTop
     const x = (box.insideX0 + Math.min(box.insideX1, neck.x1)) / 2
     const wanted = limit('underNeck')
-    yield {
+    found.push({
       about: ['neck'],
       measured,
       limit: wanted,
       grade: gradeLeast(measured, wanted, 0),
       where: { view: 'section', from: { x, y: neck.bottom }, to: { x, y: box.baseTop } },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say) {
     if (grade === 'stop')
@@ -35,21 +38,24 @@ export const roomUnderHardware: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['underNeck'],
-  *measure(layout, limit) {
+  mendedBy: ['thing.depth', 'thing.bodyDepth'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { box, panels } = layout
     const wanted = limit('underNeck')
     for (const { thing, kind, face, at, reach } of layout.placed) {
       if (face !== 'lid' || kind.overWall === 'meant' || reach <= 0) continue
       const measured = -reach - box.baseTop
       const x = at.x + panels.lid.originX
-      yield {
+      found.push({
         about: [thing.id],
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, 0),
         where: { view: 'section', from: { x, y: -reach }, to: { x, y: box.baseTop } },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -67,22 +73,25 @@ export const rimDepth: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['rimShare'],
-  *measure(layout, limit) {
+  mendedBy: ['thing.rimDepth'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at } of layout.placed) {
       const rim = kind.rim?.(thing)
       if (!rim) continue
       const { thickness } = layout.panels[face]
       const wanted = thickness * limit('rimShare')
       const grade = rim.depth >= thickness ? 'stop' : rim.depth > wanted + 1e-9 ? 'care' : 'clear'
-      yield {
+      found.push({
         about: [thing.id],
         measured: rim.depth,
         limit: wanted,
         grade,
         where: { view: face, from: at, to: at },
         data: { thickness },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = say.thing(about[0] ?? '')
@@ -100,19 +109,22 @@ export const rimLedge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['rimLedge'],
-  *measure(layout, limit) {
+  mendedBy: ['thing.rimWidth'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at } of layout.placed) {
       const rim = kind.rim?.(thing)
       if (!rim) continue
       const wanted = limit('rimLedge')
-      yield {
+      found.push({
         about: [thing.id],
         measured: rim.ledge,
         limit: wanted,
         grade: gradeLeast(rim.ledge, wanted),
         where: { view: face, from: at, to: at },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const ledge = `The ledge around ${say.thing(about[0] ?? '')} is ${say.length(measured ?? 0)} wide`

@@ -1,4 +1,4 @@
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 
 export const boardBehindLastFret: Rule = {
   name: 'board-behind-last-fret',
@@ -6,22 +6,25 @@ export const boardBehindLastFret: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['beyondLastFret'],
-  *measure(layout, limit) {
+  mendedBy: ['board.beyond', 'board.length', 'scale.frets.count'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const last = layout.frets.at(-1)
-    if (!last || last.number === 0) return
+    if (!last || last.number === 0) return found
     const bare =
       layout.neck.stretches.find((one) => one.of === 'notch' || one.of === 'relief')?.x0 ?? layout.neck.x1
     const end = layout.board ? layout.board.x1 : bare
     const measured = end - last.fromNut
     const wanted = limit('beyondLastFret')
-    yield {
+    found.push({
       about: [layout.board ? 'board' : 'neck'],
       measured,
       limit: wanted,
       grade: gradeLeast(measured, wanted, 0),
       where: { view: 'plan', from: { x: last.fromNut, y: 0 }, to: { x: end, y: 0 } },
       data: { fret: last.number },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, about, data }, say) {
     const end = about[0] === 'board' ? 'the end of the board' : 'where the neck goes under the lid'
@@ -41,17 +44,20 @@ export const boardOverLid: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['neck.rise', 'board.beyond', 'board.length'],
+  measure(layout) {
+    const found: Measurement[] = []
     const { board, box } = layout
-    if (!board || board.overLid <= 0) return
+    if (!board || board.overLid <= 0) return found
     const measured = board.bottom
-    yield {
+    found.push({
       about: ['board'],
       measured,
       limit: 0,
       grade: gradeLeast(measured, 0, 0),
       where: { view: 'section', from: { x: box.x0, y: board.bottom }, to: { x: board.x1, y: board.bottom } },
-    }
+    })
+    return found
   },
   words({ measured, grade }, say) {
     return grade === 'clear'

@@ -19,6 +19,7 @@ interface Nearness {
   readonly limit: LimitName | null
   readonly of: (room: HeadRoom) => Tight | null
   readonly about: (tight: Tight) => readonly string[]
+  readonly mendedBy: readonly string[]
   /** May the two just touch? */
   readonly touch?: boolean
   readonly clear: (finding: Finding, say: Say) => string
@@ -33,18 +34,21 @@ const nearness = (it: Nearness): Rule => ({
   unit: 'mm',
   wants: 'least',
   limits: it.limit ? [it.limit] : [],
-  *measure(layout, limit) {
+  mendedBy: it.mendedBy,
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const tight = it.of(headRoomOf(layout))
-    if (!tight) return
+    if (!tight) return found
     const wanted = it.limit ? limit(it.limit) : 0
-    yield {
+    found.push({
       about: it.about(tight),
       measured: tight.mm,
       limit: wanted,
       grade: gradeLeast(tight.mm, wanted, it.touch ? 0 : NOTHING_LEFT),
       where: onPlan(layout, tight),
       data: { a: tight.a, b: tight.b },
-    }
+    })
+    return found
   },
   words(finding, say) {
     return (finding.grade === 'stop' ? it.stop : finding.grade === 'clear' ? it.clear : it.care)(finding, say)
@@ -59,6 +63,7 @@ export const stringPastPost = nearness({
   title: 'String past the posts',
   limit: 'stringToPost',
   of: (room) => room.passing,
+  mendedBy: ['headstock.postStep', 'headstock.postEdge', 'headstock.postSpacing'],
   about: ({ a }) => ['headstock', `string ${a}`],
   clear: (it, say) => `String ${it.data?.a} passes post ${it.data?.b} with ${mm(it, say)} to spare.`,
   care: (it, say) =>
@@ -72,6 +77,7 @@ export const stringsCrossAtHead = nearness({
   title: 'Strings behind the nut',
   limit: null,
   of: (room) => room.strings,
+  mendedBy: ['headstock.postStep', 'headstock.postEdge'],
   about: ({ a, b }) => ['headstock', `string ${a}`, `string ${b}`],
   clear: (it, say) =>
     `Behind the nut strings ${it.data?.a} and ${it.data?.b} stay ${mm(it, say)} apart, the nearest of all.`,
@@ -85,6 +91,7 @@ export const tunerKnobs = nearness({
   title: 'Knobs of the tuners apart',
   limit: 'knobsApart',
   of: (room) => room.knobs,
+  mendedBy: ['headstock.postSpacing', 'headstock.knobLong'],
   about: () => ['headstock', 'posts'],
   clear: (it, say) => `The knobs of the tuners stand ${mm(it, say)} apart.`,
   care: (it, say) =>
@@ -98,6 +105,7 @@ export const knobToHead = nearness({
   title: 'Knob to the edge of the head',
   limit: 'knobToHead',
   of: (room) => room.knobToEdge,
+  mendedBy: ['headstock.postEdge', 'headstock.width'],
   about: () => ['headstock', 'side'],
   clear: (it, say) => `The knobs begin ${mm(it, say)} outside the edge of the head.`,
   care: (it, say) =>
@@ -111,6 +119,7 @@ export const tunersApart = nearness({
   title: 'Tuners apart behind the head',
   limit: 'tunersApart',
   of: (room) => room.bodies,
+  mendedBy: ['headstock.stagger', 'headstock.width', 'headstock.postSpacing'],
   touch: true,
   about: () => ['headstock', 'posts'],
   clear: (it, say) => `Behind the head the tuners lie ${mm(it, say)} apart.`,
@@ -133,24 +142,32 @@ export const woodInHead: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodInHead', 'woodBesideScrew', 'woodUnderRecess'],
-  *measure(layout, limit) {
+  mendedBy: [
+    'headstock.postEdge',
+    'headstock.postSpacing',
+    'headstock.screwDepth',
+    'headstock.bushingDepth',
+    'headstock.thickness',
+  ],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const room = headRoomOf(layout)
     const { headstock } = layout.design
     for (const [what, [about, of]] of Object.entries(WOOD)) {
       const tight = of(room)
       if (!tight) continue
       const least = limit(what === 'screw' ? 'woodBesideScrew' : 'woodInHead')
-      yield {
+      found.push({
         about: ['headstock', about],
         measured: tight.mm,
         limit: least,
         grade: gradeLeast(tight.mm, least, NOTHING_LEFT),
         where: onPlan(layout, tight),
         data: { what, a: tight.a, b: tight.b },
-      }
+      })
     }
     const first = layout.posts[0]
-    if (!first) return
+    if (!first) return found
     const depths = [
       ...(headstock.screws > 0 ? [['under tuner screws', headstock.screwDepth] as const] : []),
       ...(headstock.bushing === 'let in' ? [['under bushings', headstock.bushingDepth] as const] : []),
@@ -159,15 +176,16 @@ export const woodInHead: Rule = {
       const left = headstock.thickness - deep
       const least = limit('woodUnderRecess')
       const { x } = first
-      yield {
+      found.push({
         about: ['headstock', what],
         measured: left,
         limit: least,
         grade: gradeLeast(left, least, NOTHING_LEFT),
         where: { view: 'plan', from: { x, y: first.y }, to: { x, y: first.y } },
         data: { what },
-      }
+      })
     }
+    return found
   },
   words(finding, say) {
     const { grade, data } = finding
@@ -203,18 +221,21 @@ export const scarfGlued: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['scarfGlued'],
-  *measure(layout, limit) {
+  mendedBy: ['headstock.tiltDegrees', 'neck.thickness'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const scarf = scarfOf(layout.design, layout.nut.x0)
-    if (!scarf) return
+    if (!scarf) return found
     const least = limit('scarfGlued')
-    yield {
+    found.push({
       about: ['headstock', 'neck'],
       measured: scarf.glued,
       limit: least,
       grade: gradeLeast(scarf.glued, least),
       where: { view: 'section', from: scarf.top, to: scarf.bottom },
       data: { covered: layout.board && layout.board.x1 > scarf.top.x ? 'yes' : '' },
-    }
+    })
+    return found
   },
   words(finding, say) {
     const glued = `The scarf is glued over ${mm(finding, say)}`
@@ -231,20 +252,23 @@ export const headFromBlank: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['headstock.step', 'headstock.thickness', 'neck.thickness'],
+  measure(layout) {
+    const found: Measurement[] = []
     const { neck, headstock } = layout.design
-    if (headstock.form === 'straight') return
+    if (headstock.form === 'straight') return found
     const step = headstock.form === 'stepped' ? headstock.step : 0
     const measured = neck.thickness - step - headstock.thickness
     const { x0, top } = layout.neck
-    yield {
+    found.push({
       about: ['headstock', 'neck'],
       measured,
       limit: 0,
       grade: neck.thickness - step <= NOTHING_LEFT ? 'stop' : measured < -NOTHING_LEFT ? 'note' : 'clear',
       where: { view: 'section', from: { x: x0, y: top }, to: { x: x0, y: top - step } },
       data: { step },
-    }
+    })
+    return found
   },
   words(finding, say) {
     if (finding.grade === 'stop')

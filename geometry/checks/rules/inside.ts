@@ -7,7 +7,7 @@ import { roomBetween, type Solid } from '../../solids/index.ts'
 import { insideSolids } from '../../solids/inside.ts'
 import { braceSolids, neckSolids } from '../../solids/structure.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** How far behind a face something must lie for an opening before it not to be stopped up: as much as beside it. */
@@ -17,9 +17,11 @@ export const openingToInside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToInside'],
-  *measure(layout, limit) {
+  mendedBy: ['place', 'size'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const pieces = insidePiecesOf(layout)
-    if (pieces.length === 0) return
+    if (pieces.length === 0) return found
     const wanted = limit('openingToInside')
     for (const { thing, kind, face, footprint } of layout.placed) {
       // Screws are meant to find wood.
@@ -32,15 +34,16 @@ export const openingToInside: Rule = {
         const measured = gap(footprint, plan)
         if (measured > 2 * wanted + LOOK_AROUND) continue
         const ways = nearest(footprint, plan)
-        yield {
+        found.push({
           about: [thing.id, piece.piece.id],
           measured,
           limit: wanted,
           grade: gradeLeast(measured, wanted, 0),
           where: { view: face, from: ways.from, to: ways.to },
-        }
+        })
       }
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const [who, what] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]
@@ -66,7 +69,8 @@ export const insideFits: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const { box } = layout
     for (const one of insidePiecesOf(layout)) {
       const room = roomAround(layout, one.box)
@@ -79,7 +83,7 @@ export const insideFits: Rule = {
         ['lid', box.lidBottom - one.box.maxZ],
       ]
       const [side, measured] = sides.reduce((least, next) => (next[1] < least[1] ? next : least))
-      yield {
+      found.push({
         about: [one.piece.id],
         measured,
         limit: 0,
@@ -87,8 +91,9 @@ export const insideFits: Rule = {
         grade: measured >= -TOUCH ? 'clear' : isWood(one.piece) ? 'stop' : 'care',
         where: across(one),
         data: { side },
-      }
+      })
     }
+    return found
   },
   words({ measured, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -107,8 +112,10 @@ export const insideClearOfNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
-    if (insidePiecesOf(layout).length === 0) return
+  mendedBy: ['inside.tall', 'inside.wide', 'inside.long'],
+  measure(layout) {
+    const found: Measurement[] = []
+    if (insidePiecesOf(layout).length === 0) return found
     const structure = [...neckSolids(layout), ...braceSolids(layout)].filter((one) => one.part !== 'block')
     for (const piece of insideSolids(layout)) {
       const near = structure
@@ -119,14 +126,15 @@ export const insideClearOfNeck: Rule = {
         )
       if (!near || near.between.room > LOOK_AROUND) continue
       const { room, from, to } = near.between
-      yield {
+      found.push({
         about: [piece.of, near.other.of],
         measured: room,
         limit: 0,
         grade: room < -TOUCH ? 'stop' : 'clear',
         where: { view: 'plan', from: { x: from.x, y: from.y }, to: { x: to.x, y: to.y } },
-      }
+      })
     }
+    return found
   },
   words({ measured, about, grade }, say) {
     const [what, who] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]
@@ -138,18 +146,21 @@ export const insideClearOfNeck: Rule = {
 
 export const neckBlockHeight: Rule = {
   name: 'neck-block-height',
+  aims: true,
   title: 'Neck block up to what lies on it',
   unit: 'mm',
   wants: 'most',
   limits: ['blockTouches'],
-  *measure(layout, limit) {
+  mendedBy: ['inside.tall'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('blockTouches')
     for (const one of insidePiecesOf(layout)) {
       if (one.piece.sort !== 'neck block') continue
       const { over, at } = above(layout, one)
       const room = at - one.box.maxZ
       const measured = Math.abs(room)
-      yield {
+      found.push({
         about: [one.piece.id, over],
         measured,
         limit: wanted,
@@ -160,8 +171,9 @@ export const neckBlockHeight: Rule = {
           to: { x: (one.box.minX + one.box.maxX) / 2, y: at },
         },
         data: { side: room < 0 ? 'over' : 'under', wants: one.piece.tall + room },
-      }
+      })
     }
+    return found
   },
   words({ measured, about, grade, data }, say) {
     const [who, over] = [capital(say.thing(about[0] ?? '')), say.thing(about[1] ?? '')]

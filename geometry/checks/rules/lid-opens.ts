@@ -80,10 +80,21 @@ export const lidClears: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['lidClear'],
-  *measure(layout, limit) {
+  mendedBy: [
+    'box.lid.gap',
+    'box.lid.play',
+    'box.lid.bevelAtHinge',
+    'box.lid.bevelOpposite',
+    'place',
+    'thing.depth',
+    'box.lid.slidesTo',
+  ],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { kind } = layout.design.box.lid
-    if (kind === 'hinged') yield* swinging(layout, limit('lidClear'))
-    else if (kind === 'sliding') yield* sliding(layout, limit('lidClear'))
+    if (kind === 'hinged') found.push(...swinging(layout, limit('lidClear')))
+    else if (kind === 'sliding') found.push(...sliding(layout, limit('lidClear')))
+    return found
   },
   words({ measured, limit, grade, about, data }, say, layout) {
     const [moving = '', standing = ''] = about
@@ -110,15 +121,17 @@ export const lidReach: Rule = {
   unit: 'degrees',
   wants: 'least',
   limits: [],
-  *measure(layout) {
-    if (layout.design.box.lid.kind !== 'hinged') return
+  mendedBy: ['box.lid.gap', 'box.lid.play', 'box.lid.bevelAtHinge', 'box.lid.bevelOpposite'],
+  measure(layout) {
+    const found: Measurement[] = []
+    if (layout.design.box.lid.kind !== 'hinged') return found
     const motion = lidMotionOf(layout)
-    if (motion?.by !== 'hinge') return
+    if (motion?.by !== 'hinge') return found
     const { reached, wanted } = motion.swing
     const at = backFrom(motion.section, 0, { x: 0, y: 0 })
     const { box } = layout
     const along = runsAlong(motion.section.edge)
-    yield {
+    found.push({
       about: ['lid'],
       measured: reached * DEGREES,
       limit: wanted * DEGREES,
@@ -126,7 +139,8 @@ export const lidReach: Rule = {
       where: along
         ? { view: 'plan', from: { x: box.x0, y: at.y }, to: { x: box.x1, y: at.y } }
         : { view: 'plan', from: { x: at.x, y: -box.halfWidth }, to: { x: at.x, y: box.halfWidth } },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say) {
     const opens = `The lid opens ${say.angle(measured ?? 0)}`
@@ -142,22 +156,25 @@ export const hingeParallel: Rule = {
   unit: 'degrees',
   wants: 'most',
   limits: [],
-  *measure({ design, box, neck }) {
+  mendedBy: ['box.lid.hingeEdge'],
+  measure({ design, box, neck }) {
+    const found: Measurement[] = []
     const { lid } = design.box
-    if (lid.kind !== 'hinged') return
+    if (lid.kind !== 'hinged') return found
     const across = !runsAlong(lid.hingeEdge)
     const x = lid.hingeEdge === 'neck end' ? box.x0 : box.x1
     // A tongue ends inside: the tail-end wall is free for hinges.
     const crosses = across && (lid.hingeEdge === 'neck end' || neck.x1 > box.insideX1)
-    if (!crosses) return
+    if (!crosses) return found
     const half = design.neck.width / 2
-    yield {
+    found.push({
       about: ['lid', 'neck'],
       measured: 90,
       limit: 0,
       grade: 'care',
       where: { view: 'plan', from: { x, y: -half }, to: { x, y: half } },
-    }
+    })
+    return found
   },
   words({ measured }, say) {
     return `The neck crosses the hinge at ${say.angle(measured ?? 0)}: once it is in, such a lid commonly never opens again. Hinge it on the bass or the treble wall.`

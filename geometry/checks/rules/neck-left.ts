@@ -1,4 +1,4 @@
-import { type Grade, gradeLeast, type Rule } from '../finding.ts'
+import { type Grade, gradeLeast, type Measurement, type Rule } from '../finding.ts'
 
 /** Stiffness goes with the cube of the thickness of a rectangular section (Gere, "Mechanics of Materials": I = b h³ / 12). */
 const stiffness = (left: number, whole: number) => (Math.max(left, 0) / whole) ** 3
@@ -9,7 +9,9 @@ export const neckLeft: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['neckLeft', 'neckStiffnessLeft'],
-  *measure(layout, limit) {
+  mendedBy: ['neck.relief', 'thing.depth', 'neck.rise', 'neck.thickness'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { thinnest, bottom } = layout.neck
     const whole = layout.design.neck.thickness
     const wanted = limit('neckLeft')
@@ -17,7 +19,7 @@ export const neckLeft: Rule = {
     const grade: Grade =
       thinnest.left <= 0 || share < limit('neckStiffnessLeft') ? 'stop' : gradeLeast(thinnest.left, wanted)
     const middle = (thinnest.x0 + thinnest.x1) / 2
-    yield {
+    found.push({
       about: ['neck'],
       measured: thinnest.left,
       limit: Math.max(wanted, whole * Math.cbrt(limit('neckStiffnessLeft'))),
@@ -28,7 +30,8 @@ export const neckLeft: Rule = {
         to: { x: middle, y: bottom },
       },
       data: { of: thinnest.of, share: Math.round(share * 100), whole },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const where = data?.of === 'neck' ? 'over the box' : `at the ${data?.of}`

@@ -47,21 +47,24 @@ const bends = ({ name, title, limit: limitName, measure, words, usual }: Bend): 
   unit: 'mm',
   wants: 'most',
   limits: [limitName],
+  mendedBy: ['neck.relief', 'neck.thickness'],
   fine: true,
   basis: ['neck', 'pull'],
-  *measure(layout, limit): Iterable<Measurement> {
+  measure(layout, limit): readonly Measurement[] {
+    const found: Measurement[] = []
     const { neck, totalPull } = loadsOf(layout)
-    if (!neck || totalPull === null) return
+    if (!neck || totalPull === null) return found
     const measured = measure(neck)
     const wanted = limit(limitName)
-    yield {
+    found.push({
       about: ['neck'],
       measured,
       limit: wanted,
       grade: care(measured, wanted),
       where: outside(layout),
       data: { pull: totalPull },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say, layout) {
     const said = words(say.fine(measured ?? 0), say.pull(Number(data?.pull)))
@@ -107,11 +110,14 @@ export const neckGivesWay: Rule = {
   unit: 'newtons',
   wants: 'most',
   limits: [],
+  mendedBy: ['neck.thickness'],
   basis: ['neck', 'pull'],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const { totalPull, neckTrouble } = loadsOf(layout)
-    if (totalPull === null || neckTrouble !== 'gives way') return
-    yield { about: ['neck'], measured: totalPull, limit: null, grade: 'stop', where: outside(layout) }
+    if (totalPull === null || neckTrouble !== 'gives way') return found
+    found.push({ about: ['neck'], measured: totalPull, limit: null, grade: 'stop', where: outside(layout) })
+    return found
   },
   words({ measured }, say, layout) {
     return `The pull of ${say.pull(measured ?? 0)} folds a neck ${say.length(layout.design.neck.thickness)} thick: the more it bends, the more they bend it. ${cureOf(layout, say)}`
@@ -134,21 +140,24 @@ export const neckStress: Rule = {
   unit: 'share',
   wants: 'most',
   limits: ['neckStress', 'neckStressMost'],
+  mendedBy: ['neck.relief', 'headstock.reinforcement', 'neck.thickness'],
   basis: ['neck', 'pull'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { neck } = loadsOf(layout)
-    if (!neck) return
+    if (!neck) return found
     const { share, x, of, stress } = neck.weakest
     const most = limit('neckStressMost')
     const wanted = limit('neckStress')
-    yield {
+    found.push({
       about: ['neck'],
       measured: share,
       limit: share > most + ROUNDING ? most : Math.min(wanted, most),
       grade: share > most + ROUNDING ? 'stop' : care(share, wanted),
       where: { view: 'section', from: { x, y: layout.neck.top }, to: { x, y: layout.neck.bottom } },
       data: { of, stress: Math.abs(stress) },
-    }
+    })
+    return found
   },
   words({ measured, grade, data }, say, layout) {
     const said = `By estimate the neck is weakest ${PLACES[data?.of as keyof typeof PLACES]}: ${Number(data?.stress).toFixed(1)} N/mm², ${say.share(measured ?? 0)} of what is borne there for good`
@@ -167,13 +176,15 @@ export const headRoot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['headRoot'],
+  mendedBy: ['headstock.reinforcement', 'headstock.thickness'],
   basis: ['neck', 'pull'],
-  *measure(layout, limit) {
-    if (loadsOf(layout).missing) return
+  measure(layout, limit) {
+    const found: Measurement[] = []
+    if (loadsOf(layout).missing) return found
     const measured = headRootOf(layout.design)
     const wanted = limit('headRoot')
     const { x0 } = slopeOf(layout)
-    yield {
+    found.push({
       about: ['headstock'],
       measured,
       limit: wanted,
@@ -183,7 +194,8 @@ export const headRoot: Rule = {
         from: { x: x0, y: layout.neck.bottom + measured },
         to: { x: x0, y: layout.neck.bottom },
       },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say, layout) {
     const left = `The head is ${say.length(measured ?? 0)} thick at its root`

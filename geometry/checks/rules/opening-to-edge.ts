@@ -1,5 +1,5 @@
 import { clearance } from '../../plane/index.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const openingToEdge: Rule = {
@@ -8,20 +8,23 @@ export const openingToEdge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToEdge', 'screwToEdge'],
-  *measure(layout, limit) {
+  mendedBy: ['place', 'size'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, taken } of layout.placed) {
       if (!taken) continue
       const { distance, from, to } = clearance(taken, layout.panels[face].outline)
       const wanted = limit(kind.edgeLimit)
-      yield {
+      found.push({
         about: [thing.id],
         measured: distance,
         limit: wanted,
         grade: gradeLeast(distance, wanted, 0),
         where: { view: face, from, to },
         data: { face, sort: kind.edgeLimit === 'screwToEdge' ? 'a screw' : 'a hole' },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))

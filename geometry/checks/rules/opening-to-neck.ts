@@ -1,5 +1,5 @@
 import { gap, nearest, rectangle } from '../../plane/index.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const openingToNeck: Rule = {
@@ -8,7 +8,9 @@ export const openingToNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToNeck'],
-  *measure(layout, limit) {
+  mendedBy: ['place', 'size'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { panels, neck, design } = layout
     const half = design.neck.width / 2
     const end = neck.x1 - panels.lid.originX
@@ -19,14 +21,15 @@ export const openingToNeck: Rule = {
       const measured = gap(taken, plan)
       const { from, to } = nearest(taken, plan)
       const wanted = limit('openingToNeck')
-      yield {
+      found.push({
         about: [thing.id],
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, 0),
         where: { view: 'lid', from, to },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))

@@ -1,7 +1,7 @@
 import { wallLinesOf } from '../../box/outlines.ts'
 import type { Face } from '../../kinds/kind.ts'
 import { type Contour, clearance, move } from '../../plane/index.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** Openings of lid and base must lie inside the walls that stand under them. */
@@ -11,10 +11,12 @@ export const openingToWall: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToWall'],
-  *measure(layout, limit) {
-    if (layout.placed.length === 0) return
+  mendedBy: ['place', 'size'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
+    if (layout.placed.length === 0) return found
     const { inside } = wallLinesOf(layout)
-    if (!inside) return
+    if (!inside) return found
     const onFace = new Map<Face, Contour>()
     for (const { thing, kind, face, openings, taken } of layout.placed) {
       if ((face !== 'lid' && face !== 'base') || kind.overWall === 'meant') continue
@@ -24,15 +26,16 @@ export const openingToWall: Rule = {
       for (const opening of openings.length > 1 && taken ? [taken] : openings) {
         const { distance, from, to } = clearance(opening, walls)
         const wanted = limit('openingToWall')
-        yield {
+        found.push({
           about: [thing.id],
           measured: distance,
           limit: wanted,
           grade: gradeLeast(distance, wanted, 0),
           where: { view: face, from, to },
-        }
+        })
       }
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))

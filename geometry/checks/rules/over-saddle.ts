@@ -2,7 +2,7 @@ import { braceThatSuffices, braceToNeck } from '../../loads/cures.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import type { StringLoad } from '../../loads/types.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, ROUNDING, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
 import { perString } from './per-string.ts'
 
@@ -24,6 +24,7 @@ export const breakAngleAtSaddle = perString({
   unit: 'degrees',
   wants: 'least',
   limits: ['breakAngleAtSaddle'],
+  mendedBy: ['tailpiece.fromEdge', 'saddle.height'],
   basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
@@ -48,6 +49,7 @@ export const breakAngleHeavy = perString({
   unit: 'degrees',
   wants: 'most',
   limits: ['breakAngleMost'],
+  mendedBy: ['tailpiece.fromEdge', 'saddle.height'],
   basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
@@ -71,6 +73,7 @@ export const breakAngleAtNut = perString({
   unit: 'degrees',
   wants: 'least',
   limits: ['breakAngleAtNut'],
+  mendedBy: ['headstock.postHeight', 'headstock.thickness', 'headstock.firstPost'],
   basis: ['heights'],
   measure({ breakAtNut, atPitch }, limit) {
     if (!atPitch || breakAtNut === null) return null
@@ -110,21 +113,24 @@ export const lidSag: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['lidSag'],
+  mendedBy: ['brace.height', 'neck.relief'],
   fine: true,
   basis: ['lid', 'pull'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { lid } = loadsOf(layout)
-    if (!lid) return
+    if (!lid) return found
     const wanted = limit('lidSag')
     const { x } = layout.saddle
-    yield {
+    found.push({
       about: ['lid', 'brace'],
       measured: lid.sag,
       limit: wanted,
       grade: lid.sag > wanted + ROUNDING ? 'care' : 'clear',
       where: { view: 'section', from: { x, y: 0 }, to: { x, y: layout.box.lidBottom } },
       data: { force: lid.downForce, onNeck: lid.onNeck ? 'yes' : '' },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say, layout) {
     const force = say.pull(Number(data?.force))
@@ -143,12 +149,14 @@ export const braceClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['brace.height', 'neck.relief'],
+  measure(layout) {
+    const found: Measurement[] = []
     const { brace } = layout.design
-    if (brace.height <= 0) return
+    if (brace.height <= 0) return found
     const measured = braceToNeck(layout, brace)
     const x = brace.runs === 'across' ? layout.saddle.x + brace.offset : layout.saddle.x
-    yield {
+    found.push({
       about: ['brace', 'neck'],
       measured,
       limit: 0,
@@ -158,7 +166,8 @@ export const braceClear: Rule = {
         from: { x, y: layout.box.lidBottom },
         to: { x, y: layout.box.lidBottom - brace.height },
       },
-    }
+    })
+    return found
   },
   words({ measured, grade }, say) {
     return grade === 'clear'

@@ -11,10 +11,13 @@ export const partsClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['partsApart'],
-  *measure(layout, limit) {
-    if (!layout.placed.some(hasBodies)) return
+  mendedBy: ['place', 'thing.screwLength', 'thing.depth'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
+    if (!layout.placed.some(hasBodies)) return found
     const wanted = limit('partsApart')
-    for (const conflict of conflictsOf(layout)) yield measurement(conflict, wanted, layout)
+    for (const conflict of conflictsOf(layout)) found.push(measurement(conflict, wanted, layout))
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const [a, b] = [part(data?.a, about[0], say), part(data?.b, about[1], say)]

@@ -13,7 +13,7 @@ export interface OfString {
   readonly data?: Measurement['data']
 }
 
-interface PerString extends Pick<Rule, 'name' | 'title' | 'unit' | 'wants' | 'basis'> {
+interface PerString extends Pick<Rule, 'name' | 'title' | 'unit' | 'wants' | 'basis' | 'mendedBy'> {
   readonly limits: readonly LimitName[]
   measure(load: StringLoad, limit: (name: LimitName) => number, layout: Layout): OfString | null
   where(load: StringLoad, layout: Layout): Where
@@ -46,7 +46,11 @@ export const perString = ({ measure, where, worstOnly = false, ...rule }: PerStr
       if (!of) continue
       const spare = rule.wants === 'least' ? of.measured - of.limit : of.limit - of.measured
       if (of.grade !== 'clear' && !worstOnly) found.push(measurementOf(load, of, where(load, layout)))
-      else if (spare < least) [tightest, its, least] = [load, of, spare]
+      else if (spare < least) {
+        tightest = load
+        its = of
+        least = spare
+      }
     }
     if (tightest && its) found.push(measurementOf(tightest, its, where(tightest, layout)))
     return found

@@ -1,5 +1,5 @@
 import type { Layout, Placed } from '../../solve/layout.ts'
-import { gradeLeast, NOTHING_LEFT, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, NOTHING_LEFT, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** Kinds whose recess a rule of its own judges: the step of a rim. */
@@ -12,22 +12,25 @@ export const recessLeft: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodUnderRecess'],
-  *measure(layout, limit) {
+  mendedBy: ['thing.depth', 'thing.letIn', 'thing.ledgeDepth', 'thing.boreDepth'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const one of layout.placed) {
       if (hasOwnRule(one) || one.kind.strewn) continue
       const deep = deepest(one)
       if (deep <= 0) continue
       const measured = thicknessOf(layout, one) - deep
       const wanted = limit('woodUnderRecess')
-      yield {
+      found.push({
         about: [one.thing.id],
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, NOTHING_LEFT),
         where: { view: one.face, from: one.at, to: one.at },
         data: { deep, thickness: thicknessOf(layout, one) },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))

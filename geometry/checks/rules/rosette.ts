@@ -1,5 +1,5 @@
 import { placePoint } from '../../plane/index.ts'
-import { gradeLeast, ROUNDING, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, ROUNDING, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const rosetteWeb: Rule = {
@@ -8,20 +8,23 @@ export const rosetteWeb: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['rosetteWeb'],
-  *measure({ placed }, limit) {
+  mendedBy: ['thing.pitch', 'thing.hole'],
+  measure({ placed }, limit) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at } of placed) {
       const web = kind.web?.(thing)
       if (!web) continue
       const wanted = limit('rosetteWeb')
       const put = { x: at.x, y: at.y, turn: (thing.turnDegrees * Math.PI) / 180, mirrored: false }
-      yield {
+      found.push({
         about: [thing.id],
         measured: web.wood,
         limit: wanted,
         grade: gradeLeast(web.wood, wanted, 0),
         where: { view: face, from: placePoint(web.from, put), to: placePoint(web.to, put) },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = say.thing(about[0] ?? '')
@@ -38,21 +41,24 @@ export const rosetteHoles: Rule = {
   unit: 'count',
   wants: 'most',
   limits: [],
-  *measure({ placed }) {
+  mendedBy: ['thing.pitch'],
+  measure({ placed }) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at, openings } of placed) {
       const wanted = kind.wanted?.(thing)
       if (!wanted) continue
       const none = openings.length === 0
       const many = none && wanted.count > wanted.most
       const measured = none ? (many ? wanted.count : 0) : openings.length
-      yield {
+      found.push({
         about: [thing.id],
         measured,
         limit: wanted.most,
         grade: none ? 'stop' : measured > wanted.most + ROUNDING ? 'care' : 'clear',
         where: { view: face, from: at, to: at },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))

@@ -3,7 +3,7 @@ import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { gap, rectangle } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { type Grade, gradeLeast, ROUNDING, type Rule, type Where } from '../finding.ts'
+import { type Grade, gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
 
 const upright = ({ saddle }: Layout, height: number): Where => ({
@@ -30,20 +30,23 @@ const built = (side: 'low' | 'tall', limitName: LimitName): Rule => ({
   unit: 'mm',
   wants: side === 'low' ? 'least' : 'most',
   limits: [limitName],
+  mendedBy: ['neck.rise', 'saddle.action'],
   basis: ['heights'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { missing, saddle } = loadsOf(layout)
-    if (missing) return
+    if (missing) return found
     const measured = saddle.heightWanted
     const wanted = limit(limitName)
     const over = measured > wanted + ROUNDING ? 'care' : 'clear'
-    yield {
+    found.push({
       about: ['saddle'],
       measured,
       limit: wanted,
       grade: side === 'low' ? gradeLeast(measured, wanted, 0) : over,
       where: upright(layout, measured),
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say, layout) {
     const action = say.length(layout.design.saddle.action)
@@ -63,21 +66,25 @@ export const actionAsWanted: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['actionOff'],
+  mendedBy: ['saddle.height', 'saddle.action'],
+  aims: true,
   fine: true,
   basis: ['heights'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { missing, saddle } = loadsOf(layout)
-    if (missing) return
+    if (missing) return found
     const measured = Math.abs(saddle.action - layout.design.saddle.action)
     const wanted = limit('actionOff')
-    yield {
+    found.push({
       about: ['saddle'],
       measured,
       limit: wanted,
       grade: measured > wanted + ROUNDING ? 'care' : 'clear',
       where: upright(layout, layout.design.saddle.height),
       data: { action: saddle.action, height: saddle.heightWanted },
-    }
+    })
+    return found
   },
   words({ grade, data }, say, layout) {
     const { saddle, scale } = layout.design
@@ -96,16 +103,19 @@ export const saddleLineOff: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['setbackOff'],
+  mendedBy: ['saddle.setback'],
+  aims: true,
   fine: true,
   basis: ['setback'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { design, saddle } = layout
     const { line } = loadsOf(layout).saddle
-    if (!line || design.scale.fretless) return
+    if (!line || design.scale.fretless) return found
     const measured = Math.abs(design.saddle.setback - line.atCentre)
     const wanted = limit('setbackOff')
     const far: Grade = measured > Math.max(design.saddle.freeBand, wanted) + ROUNDING ? 'care' : 'note'
-    yield {
+    found.push({
       about: ['saddle'],
       measured,
       limit: wanted,
@@ -116,7 +126,8 @@ export const saddleLineOff: Rule = {
         to: { x: saddle.x, y: saddle.foot.maxY },
       },
       data: { wanted: line.atCentre, slant: (line.slant * 180) / Math.PI, farthest: line.farthest },
-    }
+    })
+    return found
   },
   words({ grade, data }, say, layout) {
     const slant = Number(data?.slant)
@@ -141,10 +152,12 @@ export const saddleFreeBand: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'saddle.place', 'saddle.freeBand'],
   basis: ['setback'],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const { missing, saddle: loads } = loadsOf(layout)
-    if (missing) return
+    if (missing) return found
     const { saddle, panels } = layout
     const { originX } = panels.lid
     const [from, to] = endsOf(layout, 'lid')
@@ -162,14 +175,15 @@ export const saddleFreeBand: Rule = {
       const clear = gap(footprint, band)
       if (clear < measured) [measured, what] = [clear, thing.id]
     }
-    yield {
+    found.push({
       about: ['saddle'],
       measured,
       limit: 0,
       grade: measured < -ROUNDING ? 'care' : 'clear',
       where: { view: 'lid', from: { x: minX, y: 0 }, to: { x: maxX, y: 0 } },
       data: { what },
-    }
+    })
+    return found
   },
   words({ measured, grade, data }, say) {
     const what = String(data?.what)

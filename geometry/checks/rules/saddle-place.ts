@@ -2,7 +2,7 @@ import { tailWallAt } from '../../box/outlines.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { type Bounds, clearance, gap, nearest, rectangle } from '../../plane/index.ts'
 import type { Layout, Panel } from '../../solve/layout.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** The lid must be free to move under the saddle; some put it by the wall on purpose, so it is never a stop. */
@@ -12,7 +12,9 @@ export const saddleToTailWall: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['saddleToTailWall'],
-  *measure(layout, limit) {
+  mendedBy: ['saddle.place'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { saddle, box, real } = layout
     // A wall askew is nearest one end of the foot.
     const { minY, maxY, maxX } = saddle.foot
@@ -21,13 +23,14 @@ export const saddleToTailWall: Rule = {
     const y = real ? end : 0
     const measured = wall - maxX
     const wanted = limit('saddleToTailWall')
-    yield {
+    found.push({
       about: ['saddle'],
       measured,
       limit: wanted,
       grade: gradeLeast(measured, wanted),
       where: { view: 'plan', from: { x: maxX, y }, to: { x: wall, y } },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say) {
     if ((measured ?? 0) < 0)
@@ -61,10 +64,12 @@ export const saddleOnLid: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['saddle.place', 'saddle.length'],
+  measure(layout) {
+    const found: Measurement[] = []
     const { saddle, panels, real } = layout
     const measured = real ? footInside(layout) : footInRectangle(saddle.foot, panels.lid)
-    yield {
+    found.push({
       about: ['saddle'],
       measured,
       limit: 0,
@@ -74,7 +79,8 @@ export const saddleOnLid: Rule = {
         from: { x: saddle.foot.minX, y: saddle.foot.minY },
         to: { x: saddle.foot.maxX, y: saddle.foot.maxY },
       },
-    }
+    })
+    return found
   },
   words({ measured, grade }, say) {
     return grade === 'clear'
@@ -89,7 +95,9 @@ export const saddleToOpening: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['saddleToOpening'],
-  *measure(layout, limit) {
+  mendedBy: ['place', 'size', 'saddle.place'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { saddle, panels } = layout
     const { minX, minY, maxX, maxY } = saddle.foot
     const { originX } = panels.lid
@@ -100,14 +108,15 @@ export const saddleToOpening: Rule = {
       if (face !== 'lid' || kind.edgeLimit !== 'openingToEdge' || kind.overNeck === 'meant') continue
       const measured = gap(footprint, foot)
       const { from, to } = nearest(footprint, foot)
-      yield {
+      found.push({
         about: [thing.id, 'saddle'],
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, 0),
         where: { view: 'lid', from, to },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -127,11 +136,12 @@ export const saddleSetback: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const { design, saddle } = layout
     // With a tuning the setback is reckoned, and held against what is stated, unless a slide makes it needless.
-    if (design.saddle.setback > 0 || loadsOf(layout).saddle.line || !loadsOf(layout).missing) return
-    yield {
+    if (design.saddle.setback > 0 || loadsOf(layout).saddle.line || !loadsOf(layout).missing) return found
+    found.push({
       about: ['saddle'],
       measured: design.saddle.setback,
       limit: null,
@@ -141,7 +151,8 @@ export const saddleSetback: Rule = {
         from: { x: saddle.x, y: saddle.foot.minY },
         to: { x: saddle.x, y: saddle.foot.maxY },
       },
-    }
+    })
+    return found
   },
   words(_finding, say, layout) {
     const { freeBand } = layout.design.saddle

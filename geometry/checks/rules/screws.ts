@@ -1,44 +1,37 @@
 /** Screws: do they hold, is there wood beside them, does the point stay in it? */
 import { pilotFor, screwFor } from '../../kinds/wood-screws.ts'
-import { woodNamed } from '../../neck/named-woods.ts'
 import { type Fastened, fasteningsOf } from '../../solids/fastening.ts'
 import { onFace } from '../../solids/index.ts'
-import type { Layout, Placed } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, ROUNDING, type Rule } from '../finding.ts'
+import { gravityOf, hasScrews } from '../../solids/pilots.ts'
+import type { Layout } from '../../solve/layout.ts'
+import { gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 import { capital, type Say } from '../say.ts'
-
-const hasScrews = ({ kind }: Placed): boolean => kind.bodies !== undefined && kind.overWall === 'meant'
 
 const fastenings = (layout: Layout): readonly Fastened[] =>
   layout.placed.some(hasScrews) ? fasteningsOf(layout) : []
 
-/** The worst of a thing's screws: a plate has several, and one sentence will do. */
-function* worst(
-  all: readonly Fastened[],
+/** The worst of a thing's screws: a plate has several, and one sentence will do. They follow one another. */
+function worst(
+  layout: Layout,
   measureOf: (one: Fastened) => number | null,
-): Generator<{ readonly one: Fastened; readonly measured: number }> {
-  const least = new Map<string, { one: Fastened; measured: number }>()
-  for (const one of all) {
+): { readonly one: Fastened; readonly measured: number }[] {
+  const least: { one: Fastened; measured: number }[] = []
+  for (const one of fastenings(layout)) {
     const measured = measureOf(one)
     if (measured === null) continue
-    const before = least.get(one.placed.thing.id)
-    if (!before || measured < before.measured) least.set(one.placed.thing.id, { one, measured })
+    const before = least.at(-1)
+    if (before?.one.placed !== one.placed) least.push({ one, measured })
+    else if (measured < before.measured) least[least.length - 1] = { one, measured }
   }
-  yield* least.values()
+  return least
 }
 
-const where = (layout: Layout, { placed, tip }: Fastened): Pick<Measurement, 'about' | 'where'> => {
+function atTip(layout: Layout, { placed, tip }: Fastened): Where {
   const at = onFace(layout, placed.face, tip)
-  return { about: [placed.thing.id], where: { view: placed.face, from: at, to: at } }
+  return { view: placed.face, from: at, to: at }
 }
 
 const woodName = (of: string | undefined): string => (of ?? '').replaceAll('-', ' ')
-
-/** Specific gravity at 12 % of the wood a screw goes into: the neck’s own, else a hardwood’s. */
-function gravityOf(layout: Layout, of: string): number {
-  const wood = of === 'neck' ? woodNamed(layout.design.neck.wood, layout.design.woods) : null
-  return wood?.density ? wood.density / 1120e-9 : 0.6
-}
 
 export const screwHolds: Rule = {
   name: 'screw-holds',
@@ -46,16 +39,17 @@ export const screwHolds: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['screwHold'],
-  *measure(layout, limit) {
-    for (const { one, measured } of worst(fastenings(layout), ({ held }) => sum(held))) {
+  mendedBy: ['place', 'thing.screwLength'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
+    for (const { one, measured } of worst(layout, inWood)) {
       const wanted = limit('screwHold')
-      const best = one.held.reduce<Fastened['held'][number] | null>(
-        (most, next) => (!most || next.length > most.length ? next : most),
-        null,
-      )
+      let best = one.held[0]
+      for (const next of one.held) if (best && next.length > best.length) best = next
       const of = best?.wood.of ?? ''
-      yield {
-        ...where(layout, one),
+      found.push({
+        about: [one.placed.thing.id],
+        where: atTip(layout, one),
         measured,
         limit: wanted,
         grade: measured <= ROUNDING ? 'care' : gradeLeast(measured, wanted),
@@ -64,8 +58,9 @@ export const screwHolds: Rule = {
           gauge: screwFor(2 * one.radius).gauge,
           pilot: pilotFor(2 * one.radius, gravityOf(layout, of)),
         },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -78,7 +73,17 @@ export const screwHolds: Rule = {
   },
 }
 
-const sum = (held: Fastened['held']): number => held.reduce((all, one) => all + one.length, 0)
+function inWood({ held }: Fastened): number {
+  let all = 0
+  for (const one of held) all += one.length
+  return all
+}
+
+function besideOf({ held }: Fastened): number | null {
+  let least: number | null = null
+  for (const { beside } of held) if (least === null || beside < least) least = beside
+  return least
+}
 
 const pilotWords = (data: Measurement['data'], say: Say) =>
   `a No. ${data?.gauge} wants a pilot of ${say.fine(Number(data?.pilot))}`
@@ -89,20 +94,22 @@ export const screwBeside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodBesideScrew'],
-  *measure(layout, limit) {
+  mendedBy: ['place'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('woodBesideScrew')
-    const beside = ({ held }: Fastened) =>
-      held.length > 0 ? Math.min(...held.map((one) => one.beside)) : null
-    for (const { one, measured } of worst(fastenings(layout), beside)) {
+    for (const { one, measured } of worst(layout, besideOf)) {
       const tight = one.held.find((each) => each.beside === measured)
-      yield {
-        ...where(layout, one),
+      found.push({
+        about: [one.placed.thing.id],
+        where: atTip(layout, one),
         measured,
         limit: wanted,
         grade: gradeLeast(measured, wanted, 0),
         data: { wood: tight?.wood.of ?? '' },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -120,16 +127,18 @@ export const screwPoint: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
-  *measure(layout) {
-    for (const { one, measured } of worst(fastenings(layout), ({ pokes, held }) =>
-      held.length > 0 ? -pokes : null,
-    ))
-      yield {
-        ...where(layout, one),
+  mendedBy: ['thing.screwLength'],
+  measure(layout) {
+    const found: Measurement[] = []
+    for (const { one, measured } of worst(layout, ({ pokes, held }) => (held.length > 0 ? -pokes : null)))
+      found.push({
+        about: [one.placed.thing.id],
+        where: atTip(layout, one),
         measured: 0 - measured,
         limit: 0,
         grade: measured < -ROUNDING ? 'care' : 'clear',
-      }
+      })
+    return found
   },
   words({ measured, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -145,18 +154,20 @@ export const headFlush: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
-  *measure({ placed }) {
+  measure({ placed }) {
+    const found: Measurement[] = []
     for (const { thing, kind, face, at } of placed) {
       const proud = kind.proud?.(thing)
       if (proud === undefined) continue
-      yield {
+      found.push({
         about: [thing.id],
         measured: proud,
         limit: 0,
         grade: proud > 0 ? 'note' : 'clear',
         where: { view: face, from: at, to: at },
-      }
+      })
     }
+    return found
   },
   words({ measured, about, grade }, say) {
     const who = capital(say.thing(about[0] ?? ''))

@@ -1,6 +1,6 @@
 import type { LimitName } from '../../design/limits.ts'
 import type { StringLine } from '../../solve/layout.ts'
-import type { Rule } from '../finding.ts'
+import type { Measurement, Rule } from '../finding.ts'
 
 const degrees = (radians: number) => (radians * 180) / Math.PI
 
@@ -11,35 +11,39 @@ interface Bend {
   readonly limit: LimitName
   readonly angle: (string: StringLine) => number | null
   readonly cure: string
+  readonly mendedBy: readonly string[]
 }
 
 /** A string that turns sideways where it is stopped creeps, or walks the saddle. */
-const rule = ({ name, title, at, limit: limitName, angle, cure }: Bend): Rule => ({
+const rule = ({ name, title, at, limit: limitName, mendedBy, angle, cure }: Bend): Rule => ({
   name,
   title,
   unit: 'degrees',
   wants: 'most',
   limits: [limitName],
-  *measure(layout, limit) {
+  mendedBy,
+  measure(layout, limit) {
+    const found: Measurement[] = []
     let worst: { string: StringLine; turned: number } | null = null
     for (const string of layout.strings) {
       const turned = angle(string)
       if (turned !== null && (!worst || turned > worst.turned)) worst = { string, turned }
     }
-    if (!worst) return
+    if (!worst) return found
     const wanted = limit(limitName)
     const measured = degrees(worst.turned)
     const x = at === 'saddle' ? layout.saddle.x : 0
     const from = { x, y: at === 'saddle' ? worst.string.yAtSaddle : worst.string.yAtNut }
     const { tail, post } = worst.string
-    yield {
+    found.push({
       about: [at, `string ${worst.string.number}`],
       measured,
       limit: wanted,
       grade: measured > wanted + 1e-9 ? 'care' : 'clear',
       where: { view: 'plan', from, to: (at === 'saddle' ? tail : post) ?? from },
       data: { string: worst.string.number },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const turns = `String ${data?.string} turns ${say.angle(measured ?? 0)} sideways at the ${at}`
@@ -55,6 +59,7 @@ export const sideAngleAtSaddle = rule({
   at: 'saddle',
   limit: 'sideAngleAtSaddle',
   angle: (string) => (string.tail ? string.sideAngleAtSaddle : null),
+  mendedBy: ['tailpiece.span', 'tailpiece.fromEdge'],
   cure: 'Bring the string holes in line with the strings.',
 })
 
@@ -64,5 +69,6 @@ export const sideAngleAtNut = rule({
   at: 'nut',
   limit: 'sideAngleAtNut',
   angle: (string) => (string.post ? string.sideAngleAtNut : null),
+  mendedBy: ['headstock.firstPost', 'headstock.postEdge'],
   cure: 'Move the posts back or in.',
 })

@@ -1,4 +1,4 @@
-import type { Rule } from '../finding.ts'
+import type { Measurement, Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** Sheets turned over or mirrored are a classic; without the hand no sheet can say which way round it is. */
@@ -8,15 +8,18 @@ export const handStated: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['hand'],
+  measure(layout) {
+    const found: Measurement[] = []
     const stated = layout.design.hand === 'not stated' ? 0 : 1
-    yield {
+    found.push({
       about: ['hand'],
       measured: stated,
       limit: 1,
       grade: stated ? 'clear' : 'stop',
       where: { view: 'plan', from: { x: layout.neck.x0, y: 0 }, to: { x: layout.neck.x1, y: 0 } },
-    }
+    })
+    return found
   },
   words({ grade }, _say, layout) {
     return grade === 'clear'
@@ -32,19 +35,22 @@ export const placeFollowed: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['place'],
+  measure(layout) {
+    const found: Measurement[] = []
     for (const problem of layout.problems) {
       const placed = layout.placed.find((one) => one.thing.id === problem.of)
       const at = placed?.at ?? { x: layout.saddle.along, y: 0 }
-      yield {
+      found.push({
         about: [problem.of, problem.axis],
         measured: 0,
         limit: 1,
         grade: 'stop',
         where: { view: placed?.face ?? 'lid', from: at, to: at },
         data: { sentence: problem.sentence },
-      }
+      })
     }
+    return found
   },
   words: ({ data }) => capital(String(data?.sentence)),
 }
@@ -56,21 +62,23 @@ export const boxHasInside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure({ box }) {
+  measure({ box }) {
+    const found: Measurement[] = []
     const sizes = [
       box.insideX1 - box.insideX0,
       box.insideTreble - box.insideBass,
       box.lidBottom - box.baseTop,
     ]
     const measured = Math.min(...sizes)
-    yield {
+    found.push({
       about: ['box'],
       measured,
       limit: 0,
       grade: measured > 0 ? 'clear' : 'stop',
       where: { view: 'section', from: { x: box.x0, y: box.baseTop }, to: { x: box.x1, y: box.lidBottom } },
       data: { which: ['long', 'wide', 'deep'][sizes.indexOf(measured)] ?? '' },
-    }
+    })
+    return found
   },
   words({ measured, grade, data }, say) {
     return grade === 'clear'
@@ -86,14 +94,17 @@ export const neckBeforeBox: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure({ box }) {
-    yield {
+  mendedBy: ['saddle.place', 'scale.length'],
+  measure({ box }) {
+    const found: Measurement[] = []
+    found.push({
       about: ['neck', 'box'],
       measured: box.x0,
       limit: 0,
       grade: box.x0 > 0 ? 'clear' : 'stop',
       where: { view: 'plan', from: { x: 0, y: 0 }, to: { x: box.x0, y: 0 } },
-    }
+    })
+    return found
   },
   words({ measured, grade }, say) {
     return grade === 'clear'

@@ -1,5 +1,5 @@
 import { stringAt } from '../../solve/solve.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const stringInsidePickup: Rule = {
@@ -8,7 +8,9 @@ export const stringInsidePickup: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['stringInsidePickup'],
-  *measure(layout, limit) {
+  mendedBy: ['place', 'strings.spanAtSaddle'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     for (const { thing, kind, at, face } of layout.placed) {
       const width = kind.activeWidth?.(thing)
       if (width === undefined || width === null || face !== 'lid') continue
@@ -20,15 +22,16 @@ export const stringInsidePickup: Rule = {
       const tightest = rooms.reduce((least, one) => (one.room < least.room ? one : least))
       const wanted = limit('stringInsidePickup')
       const end = at.y + (tightest.y < at.y ? -width / 2 : width / 2)
-      yield {
+      found.push({
         about: [thing.id],
         measured: tightest.room,
         limit: wanted,
         grade: gradeLeast(tightest.room, wanted),
         where: { view: 'plan', from: { x, y: tightest.y }, to: { x, y: end } },
         data: { string: tightest.string.number },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))

@@ -1,7 +1,7 @@
 import { halfWidthAt } from '../../neck/neck.ts'
 import type { Layout, StringLine } from '../../solve/layout.ts'
 import { stringAt } from '../../solve/solve.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** The outer strings are straight and so is the board's edge, yet each fret is looked at: tapers end where they end. */
@@ -11,21 +11,24 @@ export const stringToBoardEdge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['stringToBoardEdge'],
-  *measure(layout, limit) {
+  mendedBy: ['strings.spanAtNut', 'neck.widthAtNut', 'neck.width'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('stringToBoardEdge')
     for (const side of ['bass', 'treble'] as const) {
       const string = side === 'bass' ? layout.strings[0] : layout.strings.at(-1)
       if (!string || (side === 'treble' && layout.strings.length === 1)) continue
       const { x, y, edge, left, fret } = tightest(layout, string, side)
-      yield {
+      found.push({
         about: [`string ${string.number}`],
         measured: left,
         limit: wanted,
         grade: gradeLeast(left, wanted, 0),
         where: { view: 'plan', from: { x, y }, to: { x, y: edge } },
         data: { at: fret === 0 ? 'the nut' : `fret ${fret}` },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
@@ -40,18 +43,21 @@ export const stringToBoardEdge: Rule = {
 
 /** Looks at the nut and at every fret on wood, nearest the nut first; of equally tight ones the first. */
 function tightest(layout: Layout, string: StringLine, side: 'bass' | 'treble') {
-  let least = marginAt(layout, string, side, 0, 0)
+  let x = 0
+  let number = 0
+  let left = leftAt(layout, string, 0)
   for (const fret of layout.frets) {
     if (!fret.onWood || fret.number === 0) continue
-    const here = marginAt(layout, string, side, fret.fromNut, fret.number)
-    if (here.left < least.left) least = here
+    const here = leftAt(layout, string, fret.fromNut)
+    if (here >= left) continue
+    left = here
+    x = fret.fromNut
+    number = fret.number
   }
-  return least
-}
-
-function marginAt(layout: Layout, string: StringLine, side: 'bass' | 'treble', x: number, fret: number) {
   const y = stringAt(string, x, layout.saddle.x)
   const half = halfWidthAt(layout.neck, x)
-  const edge = y < 0 || (y === 0 && side === 'bass') ? -half : half
-  return { x, y, edge, left: half - Math.abs(y) - string.gauge / 2, fret }
+  return { x, y, edge: y < 0 || (y === 0 && side === 'bass') ? -half : half, left, fret: number }
 }
+
+const leftAt = (layout: Layout, string: StringLine, x: number): number =>
+  halfWidthAt(layout.neck, x) - Math.abs(stringAt(string, x, layout.saddle.x)) - string.gauge / 2

@@ -1,6 +1,6 @@
 import type { LimitName } from '../../design/limits.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 
 type Spot = 'nut' | 'saddle'
 const KEYS = {
@@ -14,12 +14,14 @@ const rule = (spot: Spot): Rule => ({
   unit: 'mm',
   wants: 'least',
   limits: [KEYS[spot].limit],
-  *measure(layout, limit) {
+  mendedBy: [spot === 'nut' ? 'strings.spanAtNut' : 'strings.spanAtSaddle'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const tightest = closest(layout, spot)
-    if (!tightest) return
+    if (!tightest) return found
     const wanted = limit(KEYS[spot].limit)
     const x = spot === 'nut' ? 0 : layout.saddle.x
-    yield {
+    found.push({
       about: [spot],
       measured: tightest.apart,
       limit: wanted,
@@ -27,7 +29,8 @@ const rule = (spot: Spot): Rule => ({
       grade: gradeLeast(tightest.apart, wanted, tightest.gauges),
       where: { view: 'plan', from: { x, y: tightest.from }, to: { x, y: tightest.to } },
       data: { pair: tightest.pair },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     if (grade === 'stop')

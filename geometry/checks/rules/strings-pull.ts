@@ -2,7 +2,7 @@ import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { isSoft, SOFT_SHARE } from '../../loads/strings-loads.ts'
 import { seat } from '../../strings/mass.ts'
-import { type Grade, gradeLeast, ROUNDING, type Rule } from '../finding.ts'
+import { type Grade, gradeLeast, type Measurement, ROUNDING, type Rule } from '../finding.ts'
 import { alongString, perString } from './per-string.ts'
 
 const gradeMost = (measured: number, limit: number): Grade => (measured > limit + ROUNDING ? 'care' : 'clear')
@@ -14,18 +14,20 @@ export const tuningStated: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const stated = layout.design.stringing.tuning.length
     const strings = layout.strings.length
     const grade: Grade = stated === 0 ? 'note' : stated === strings ? 'clear' : 'care'
-    yield {
+    found.push({
       about: ['strings'],
       measured: stated,
       limit: stated === 0 ? null : strings,
       grade,
       where: { view: 'plan', from: { x: 0, y: 0 }, to: { x: layout.saddle.x, y: 0 } },
       data: { strings },
-    }
+    })
+    return found
   },
   words({ measured, grade, data }) {
     const strings = Number(data?.strings)
@@ -77,6 +79,7 @@ export const stringBreaking = perString({
   unit: 'share',
   wants: 'most',
   limits: ['stringStrained', 'stringBreaking'],
+  mendedBy: ['scale.length'],
   basis: ['pull', 'strength'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -105,6 +108,7 @@ export const stringSlack = perString({
   unit: 'newtons',
   wants: 'least',
   limits: ['stringSlack'],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -132,6 +136,7 @@ export const stringHigh = perString({
   unit: 'newtons',
   wants: 'most',
   limits: ['stringHigh'],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -159,10 +164,12 @@ const evenly = (side: 'slackest' | 'tightest', limitName: LimitName): Rule => ({
   unit: 'share',
   wants: side === 'slackest' ? 'least' : 'most',
   limits: [limitName],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { strings, spread } = loadsOf(layout)
-    if (!spread || strings.length < 2) return
+    if (!spread || strings.length < 2) return found
     const measured = side === 'slackest' ? spread.least : spread.most
     const wanted = limit(limitName)
     const pull = measured * spread.mean
@@ -171,14 +178,15 @@ const evenly = (side: 'slackest' | 'tightest', limitName: LimitName): Rule => ({
         ? one
         : near,
     )
-    yield {
+    found.push({
       about: ['strings', `string ${load.number}`],
       measured,
       limit: wanted,
       grade: side === 'slackest' ? gradeLeast(measured, wanted) : gradeMost(measured, wanted),
       where: alongString(load, layout),
       data: { string: load.number, pull, mean: spread.mean },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const pulls = `String ${data?.string} is the ${side}: ${say.pull(Number(data?.pull))}, ${say.share(measured ?? 0)} of the mean of ${say.pull(Number(data?.mean))}`

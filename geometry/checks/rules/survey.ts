@@ -53,16 +53,18 @@ export const surveyMakesBox: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const result = resultOf(layout)
-    if (!result) return
-    yield {
+    if (!result) return found
+    found.push({
       about: ['box'],
       measured: result.ok ? 1 : 0,
       limit: 1,
       grade: result.ok ? 'clear' : 'stop',
       where: across(layout),
-    }
+    })
+    return found
   },
   words(_finding, say, layout) {
     const result = resultOf(layout)
@@ -90,21 +92,23 @@ export const surveyAgrees: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const result = resultOf(layout)
-    if (!result?.ok) return
+    if (!result?.ok) return found
     const { disagreement, readings, redundancy, sigma } = result.survey
     // A shape that needed assumptions can still have a slip in it that stares one in the face.
     const slip = disagreement ? null : slipOf(layout)
-    if (!disagreement && !slip && redundancy < 1) return
+    if (!disagreement && !slip && redundancy < 1) return found
     const worst = disagreement?.suspects[0] ?? readings.reduce(worse)
-    yield {
+    found.push({
       about: ['box'],
       measured: slip ? Math.abs(slip.reading.value - slip.others) : Math.abs(worst.excess),
       limit: slip ? slip.allowed : (CRITICAL * sigma) / Math.sqrt(Math.max(worst.redundancy, 1e-6)),
       grade: disagreement || slip ? 'care' : 'clear',
       where: across(layout),
-    }
+    })
+    return found
   },
   words({ grade, measured }, say, layout) {
     const result = resultOf(layout)
@@ -137,12 +141,13 @@ export const outOfSquare: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['outOfSquare'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const result = resultOf(layout)
-    if (!result?.ok) return
+    if (!result?.ok) return found
     const { worst, overLength, overLengthError } = squarenessOf(result.survey)
     const wanted = limit('outOfSquare')
-    yield {
+    found.push({
       about: ['box'],
       measured: overLength,
       limit: wanted,
@@ -153,7 +158,8 @@ export const outOfSquare: Rule = {
         degrees: (worst.angle * 180) / Math.PI,
         error: overLengthError,
       },
-    }
+    })
+    return found
   },
   words({ measured, grade, data }, say) {
     const off = `${say.length(measured ?? 0)} over its length, give or take ${say.length(Number(data?.error))}`
@@ -171,19 +177,21 @@ export const boxTwist: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['boxTwist'],
-  *measure(layout, limit) {
-    if (!layout.design.box.survey) return
+  measure(layout, limit) {
+    const found: Measurement[] = []
+    if (!layout.design.box.survey) return found
     const twist = heightsOf(layout.design.box, graduationOf(layout.design) / 2)?.twist
-    if (!twist) return
+    if (!twist) return found
     const wanted = limit('boxTwist')
-    yield {
+    found.push({
       about: ['box'],
       measured: Math.abs(twist.by),
       limit: wanted,
       grade: gradeLeast(wanted, Math.abs(twist.by)) === 'clear' ? 'clear' : 'care',
       where: across(layout),
       data: { by: twist.by, error: twist.standardError },
-    }
+    })
+    return found
   },
   words({ grade, data }, say) {
     const by = Number(data?.by)

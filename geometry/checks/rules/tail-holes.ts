@@ -3,7 +3,7 @@ import type { Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { tailPathsOf } from '../../strings/tail-paths.ts'
 import { countsOf } from '../../strings/tail-row.ts'
-import { gradeLeast, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
 
 export const tailHoleWeb: Rule = {
   name: 'tail-hole-web',
@@ -11,13 +11,15 @@ export const tailHoleWeb: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['tailHoleWeb'],
-  *measure(layout, limit) {
+  mendedBy: ['tailpiece.span', 'tailpiece.diameter'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const [first, second] = nearestPair(layout)
-    if (!first || !second) return
+    if (!first || !second) return found
     const { diameter } = layout.design.tailpiece
     const measured = second.y - first.y - diameter
     const wanted = Math.max(limit('tailHoleWeb'), diameter)
-    yield {
+    found.push({
       about: ['tailpiece'],
       measured,
       limit: wanted,
@@ -27,7 +29,8 @@ export const tailHoleWeb: Rule = {
         from: { x: first.x, y: first.y + diameter / 2 },
         to: { x: second.x, y: second.y - diameter / 2 },
       },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say) {
     if (grade === 'stop')
@@ -55,26 +58,29 @@ export const tailHoleToEnd: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['tailHoleToEndGrain', 'stringToBoardEdge'],
-  *measure(layout, limit) {
+  mendedBy: ['tailpiece.fromEdge', 'tailpiece.span', 'neck.tail'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { end, side } = edgesNear(layout)
     const wanted = limit('tailHoleToEndGrain')
-    yield {
+    found.push({
       about: ['tailpiece'],
       measured: end.left,
       limit: wanted,
       grade: gradeLeast(end.left, wanted, 0),
       where: end.where,
       data: { to: end.name },
-    }
+    })
     const wantedBeside = limit('stringToBoardEdge')
-    yield {
+    found.push({
       about: ['tailpiece', 'side'],
       measured: side.left,
       limit: wantedBeside,
       grade: gradeLeast(side.left, wantedBeside, 0),
       where: side.where,
       data: { to: side.name },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     if (grade === 'stop')
@@ -155,18 +161,21 @@ export const tailToHold: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['neck.tail', 'tailpiece.fromEdge', 'tailpiece.at'],
+  measure(layout) {
+    const found: Measurement[] = []
     const { tailpiece, neck } = layout.design
-    if (tailpiece.at !== 'the tail of the neck') return
+    if (tailpiece.at !== 'the tail of the neck') return found
     const measured = neck.ends === 'through the box' ? neck.tail : 0
     const { x1 } = layout.box
-    yield {
+    found.push({
       about: ['tailpiece', 'neck'],
       measured,
       limit: tailpiece.fromEdge,
       grade: gradeLeast(measured, tailpiece.fromEdge, tailpiece.fromEdge),
       where: { view: 'plan', from: { x: x1, y: 0 }, to: { x: x1 + tailpiece.fromEdge, y: 0 } },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }, say) {
     return grade === 'clear'
@@ -181,17 +190,20 @@ export const tailHolesForStrings: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  mendedBy: ['tailpiece.holes', 'tailpiece.row'],
+  measure(layout) {
+    const found: Measurement[] = []
     const holes = layout.tailHoles.length
     const strings = layout.strings.length
     const first = layout.tailHoles[0] ?? { x: layout.box.x1, y: 0 }
-    yield {
+    found.push({
       about: ['tailpiece'],
       measured: holes,
       limit: strings,
       grade: gradeLeast(holes, strings, strings),
       where: { view: 'plan', from: first, to: layout.tailHoles.at(-1) ?? first },
-    }
+    })
+    return found
   },
   words({ measured, limit, grade }) {
     return grade === 'clear'
@@ -207,9 +219,11 @@ export const tailOtherCounts: Rule = {
   unit: 'degrees',
   wants: 'most',
   limits: ['sideAngleAtSaddle'],
-  *measure(layout, limit) {
+  mendedBy: ['tailpiece.holes', 'tailpiece.span', 'tailpiece.row'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const { alsoFor, andFor } = layout.design.tailpiece
-    if (alsoFor + andFor === 0) return
+    if (alsoFor + andFor === 0) return found
     const wanted = limit('sideAngleAtSaddle')
     const own = layout.design.strings.count
     for (const count of countsOf(layout.design)) {
@@ -221,15 +235,16 @@ export const tailOtherCounts: Rule = {
       const hole = worst.hole === null ? undefined : layout.tailHoles[worst.hole]
       const measured = ((worst.sideways ?? Math.PI / 2) * 180) / Math.PI
       const from = { x: layout.saddle.x, y: worst.ySaddle }
-      yield {
+      found.push({
         about: ['tailpiece', `${count} strings`],
         measured,
         limit: wanted,
         grade: worst.sideways === null ? 'stop' : measured > wanted + 1e-9 ? 'care' : 'clear',
         where: { view: 'plan', from, to: hole ?? from },
         data: { count, string: worst.string, holes: layout.tailHoles.length },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     if (grade === 'stop')

@@ -1,5 +1,5 @@
 import type { Layout, WallSlot } from '../../solve/layout.ts'
-import { gradeLeast, type Rule } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 
 const faceName = (face: unknown) =>
   String(face).replaceAll('-', ' ').replace('neck end', 'neck-end').replace('tail end', 'tail-end')
@@ -18,18 +18,21 @@ export const wallUnderSlot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['wallUnderSlot'],
-  *measure(layout, limit) {
+  mendedBy: ['neck.rise', 'neck.thickness'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('wallUnderSlot')
     for (const { slot, height } of eachSlot(layout)) {
-      yield {
+      found.push({
         about: [slot.face],
         measured: slot.wallLeftBelow,
         limit: wanted,
         grade: gradeLeast(slot.wallLeftBelow, wanted, 0),
         where: { view: slot.face, from: { x: 0, y: -slot.depth }, to: { x: 0, y: -height } },
         data: { face: slot.face, depth: slot.depth },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const wall = faceName(data?.face)
@@ -47,10 +50,12 @@ export const wallBesideSlot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['wallBesideSlot'],
-  *measure(layout, limit) {
+  mendedBy: ['neck.width'],
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const wanted = limit('wallBesideSlot')
     for (const { slot, half } of eachSlot(layout)) {
-      yield {
+      found.push({
         about: [slot.face],
         measured: slot.wallLeftBeside,
         limit: wanted,
@@ -61,8 +66,9 @@ export const wallBesideSlot: Rule = {
           to: { x: half + Math.max(0, slot.wallLeftBeside), y: -slot.depth / 2 },
         },
         data: { face: slot.face },
-      }
+      })
     }
+    return found
   },
   words({ measured, limit, grade, data }, say) {
     const wall = faceName(data?.face)

@@ -2,7 +2,7 @@ import type { Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { componentName } from '../../wiring/presets.ts'
 import { SILENT, wiringOf } from '../../wiring/wiring.ts'
-import { gradeLeast, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
 
 /** Where a component stands on the plan; the saddle for one that stands nowhere. */
 function whereOf(layout: Layout, thing: string): Where {
@@ -22,17 +22,19 @@ export const wiringJack: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const { components } = layout.design.wiring
-    if (components.length === 0) return
+    if (components.length === 0) return found
     const jacks = components.filter((one) => one.part === 'jack').length
-    yield {
+    found.push({
       about: ['wiring'],
       measured: jacks,
       limit: 1,
       grade: gradeLeast(jacks, 1, 1),
       where: whereOf(layout, ''),
-    }
+    })
+    return found
   },
   words({ grade, measured }) {
     if (grade !== 'clear') return 'Something is wired, but there is no jack. Add one, or take the wiring out.'
@@ -49,20 +51,22 @@ export const wiringGrounded: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const facts = wiringOf(layout)
-    if (!facts?.circuit.jack) return
+    if (!facts?.circuit.jack) return found
     for (const one of facts.ungrounded)
-      yield {
+      found.push({
         about: about(one.thing, one.id),
         measured: 0,
         limit: 1,
         grade: 'stop',
         where: whereOf(layout, one.thing),
         data: { name: componentName(one) },
-      }
+      })
     if (facts.ungrounded.length === 0)
-      yield { about: ['wiring'], measured: 1, limit: 1, grade: 'clear', where: whereOf(layout, '') }
+      found.push({ about: ['wiring'], measured: 1, limit: 1, grade: 'clear', where: whereOf(layout, '') })
+    return found
   },
   words({ grade, data }) {
     return grade === 'clear'
@@ -78,20 +82,22 @@ export const wiringStrings: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const facts = wiringOf(layout)
-    if (!facts || facts.pickups.length === 0) return
+    if (!facts || facts.pickups.length === 0) return found
     const { wiring, stringing } = layout.design
     const metal = stringing.makes.length === 0 || stringing.makes.some((one) => METAL.test(one.material))
-    if (!metal) return
+    if (!metal) return found
     const parts = wiring.components.filter((one) => one.part === 'metal part').length
-    yield {
+    found.push({
       about: ['wiring', 'strings'],
       measured: parts,
       limit: 1,
       grade: gradeLeast(parts, 1),
       where: whereOf(layout, ''),
-    }
+    })
+    return found
   },
   words({ grade }) {
     return grade === 'clear'
@@ -108,22 +114,24 @@ export const wiringShorted: Rule = {
   unit: 'count',
   wants: 'most',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const facts = wiringOf(layout)
-    if (!facts) return
+    if (!facts) return found
     const { jack } = facts.circuit
     const shorted = facts.pickups.filter((one) => one.shorted).map((one) => one.component)
     for (const one of [...(facts.jackShorted && jack ? [jack] : []), ...shorted])
-      yield {
+      found.push({
         about: about(one.thing, one.id),
         measured: 1,
         limit: 0,
         grade: 'stop',
         where: whereOf(layout, one.thing),
         data: { name: componentName(one), at: one.part === 'jack' ? 'jack' : 'pickup' },
-      }
+      })
     if (!facts.jackShorted && shorted.length === 0)
-      yield { about: ['wiring'], measured: 0, limit: 0, grade: 'clear', where: whereOf(layout, '') }
+      found.push({ about: ['wiring'], measured: 0, limit: 0, grade: 'clear', where: whereOf(layout, '') })
+    return found
   },
   words({ grade, data }) {
     if (grade === 'clear') return 'No wire shorts the jack or a pickup.'
@@ -140,19 +148,21 @@ export const wiringHeard: Rule = {
   unit: 'share',
   wants: 'least',
   limits: ['wiringHeard'],
-  *measure(layout, limit) {
+  measure(layout, limit) {
+    const found: Measurement[] = []
     const facts = wiringOf(layout)
-    if (!facts?.circuit.jack) return
+    if (!facts?.circuit.jack) return found
     const wanted = limit('wiringHeard')
     for (const { component, most } of facts.pickups)
-      yield {
+      found.push({
         about: about(component.thing, component.id),
         measured: most,
         limit: wanted,
         grade: gradeLeast(most, wanted, SILENT),
         where: whereOf(layout, component.thing),
         data: { name: componentName(component), piezo: component.part === 'piezo pickup' ? 1 : 0 },
-      }
+      })
+    return found
   },
   words({ grade, measured, limit, data }, say) {
     const who = `“${data?.name}”`
@@ -172,18 +182,20 @@ export const wiringKnobs: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const facts = wiringOf(layout)
-    if (!facts?.circuit.jack || facts.pickups.length === 0) return
+    if (!facts?.circuit.jack || facts.pickups.length === 0) return found
     for (const one of facts.idleKnobs)
-      yield {
+      found.push({
         about: about(one.thing, one.id),
         measured: 0,
         limit: 1,
         grade: 'care',
         where: whereOf(layout, one.thing),
         data: { name: componentName(one) },
-      }
+      })
+    return found
   },
   words({ data }) {
     return `Turning “${data?.name}” changes nothing that is heard. A lug of it may have no wire.`
@@ -197,21 +209,23 @@ export const wiringSilent: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
-  *measure(layout) {
+  measure(layout) {
+    const found: Measurement[] = []
     const facts = wiringOf(layout)
-    if (!facts?.circuit.jack || facts.pickups.length === 0) return
+    if (!facts?.circuit.jack || facts.pickups.length === 0) return found
     for (const { switchId, position } of facts.silences) {
       const one = layout.design.wiring.components.find(({ id }) => id === switchId)
       if (!one) continue
-      yield {
+      found.push({
         about: [...about(one.thing, one.id), `position ${position}`],
         measured: 0,
         limit: 1,
         grade: 'note',
         where: whereOf(layout, one.thing),
         data: { name: componentName(one), position },
-      }
+      })
     }
+    return found
   },
   words({ data }) {
     return `With “${data?.name}” at “${data?.position}” nothing is heard. Well if that is meant.`

@@ -178,6 +178,10 @@ describe('what was reckoned before', () => {
   const moved = (design: Design, path: Path, value: unknown) => apply(design, change(design, [path, value]))
   const hole = { kind: 'sound-hole', id: 'hole', along: 60, across: 60 }
   const pickup = { kind: 'pickup', id: 'pickup', along: { ofScale: 0.1 }, depth: 12 }
+  const told = (design: Design) => {
+    const all = loadsOf(solve(design))
+    return { ...all, neck: { ...all.neck, curve: all.neck?.curve() } }
+  }
 
   test('serves while a hole is dragged, and not when a pickup bites elsewhere into the neck', () => {
     const design = designOf({ ...strung(), things: [hole, pickup] })
@@ -185,7 +189,7 @@ describe('what was reckoned before', () => {
     expect(loadsOf(solve(moved(design, ['things', 0, 'along'], 80)))).toBe(before)
     const bitten = moved(design, ['things', 1, 'depth'], 15)
     expect(loadsOf(solve(bitten)).neck?.nutRise).toBeGreaterThan(before.neck?.nutRise ?? 0)
-    expect(loadsOf(solve(bitten))).toEqual(loadsOf(solve(structuredClone(bitten))))
+    expect(told(bitten)).toEqual(told(structuredClone(bitten)))
   })
 })
 
