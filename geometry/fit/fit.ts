@@ -177,7 +177,7 @@ function rowOf({ index, base, one, place, around, judge, worked }: Asked): Row {
   worked.solved += 1
   // Solved on a copy that nobody keeps: a table must not hold hundreds of layouts.
   const layout = solve({ ...design })
-  around.turnTo(layout)
+  around.turnTo(layout, one)
   const limit = limitOf(design)
   let cares = 0
   let tightest: Told | null = null
