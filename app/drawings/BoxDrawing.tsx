@@ -1,11 +1,13 @@
 /** The box as measured: from the front and cut across, with the dimensions that a builder takes. */
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import { formatLength, insidePiecesOf, type Layout } from '../../geometry/index.ts'
 import { Dimension } from './Dimension.tsx'
 import type { PlanFrame } from './PlanPieces.tsx'
 import { pathOf } from './path.ts'
-import { SurveyPlan } from './SurveyPlan.tsx'
 import { type PixelSize, useSize } from './size.ts'
+
+/** Only a surveyed box is drawn with its corners as they were found. */
+const SurveyPlan = lazy(() => import('./SurveyPlan.tsx').then((page) => ({ default: page.SurveyPlan })))
 
 /** Names of fields of the box whose dimension is drawn. */
 export type Measured =
@@ -75,14 +77,16 @@ function Views({
   return (
     <svg width={size.width} height={size.height} role={marks ? 'group' : 'img'} aria-label={label}>
       {layout.real ? (
-        <SurveyPlan
-          layout={layout}
-          lit={lit}
-          x={left}
-          y={top}
-          s={s}
-          enlarged={design.box.inside.length + design.artwork.length === 0}
-        />
+        <Suspense fallback={null}>
+          <SurveyPlan
+            layout={layout}
+            lit={lit}
+            x={left}
+            y={top}
+            s={s}
+            enlarged={design.box.inside.length + design.artwork.length === 0}
+          />
+        </Suspense>
       ) : (
         <Plan layout={layout} lit={lit} x={left} y={top} s={s} />
       )}
