@@ -1,6 +1,6 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
 import { formatLength, headOf, type Layout, wallLinesOf } from '../../geometry/index.ts'
-import { useVariants } from '../state/index.ts'
+import { useVariants } from '../state/variants.ts'
 import { paintBodiesOnPlan } from './bodies.ts'
 import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'

@@ -114,7 +114,7 @@ export const designSchema = z.strictObject({
     .meta(
       meta('list of photographs', {
         label: 'Photographs',
-        help: 'One for each face at the most: straightened by its four corners it lies under the drawing at true scale. It never leaves this machine but inside your own file.',
+        help: 'One a face: straightened by its four corners it lies under the drawing at true scale. It leaves this machine only in your own file.',
       }),
     ),
   woods: z
