@@ -67,7 +67,7 @@ export const designSchema = z.strictObject({
     label: 'Title',
     help: 'Names the instrument on screens, sheets and files.',
   }),
-  notes: words('', 20000, { label: 'Notes', help: 'Anything worth remembering.' }),
+  notes: words('', 20000, { label: 'Notes', help: 'What to remember.' }),
   hand: oneOf(['not stated', 'right', 'left'], 'not stated', {
     label: 'Hand',
     help: 'The hand that plucks. A left-handed build is the mirror image; every sheet says which it is.',
@@ -124,7 +124,7 @@ export const designSchema = z.strictObject({
     .meta(
       meta('list of woods', {
         label: 'Own woods',
-        help: 'Woods and sheets that the tables do not have, by the names used for neck, board, lid and brace.',
+        help: 'Woods and sheets that the tables lack, by the names used for neck, board, lid and brace.',
       }),
     ),
   limits,
