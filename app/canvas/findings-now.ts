@@ -2,7 +2,14 @@
  * Findings for the drawing. At rest all of them; while things are dragged only what moves is measured anew, among
  * what is near it, and the rest is as it was when the drag began: no frame waits for thousands of things that stand still.
  */
-import { type Bounds, check, type Finding, type Layout, type Placed } from '../../geometry/index.ts'
+import {
+  type Bounds,
+  check,
+  type Finding,
+  findingsAbout,
+  type Layout,
+  type Placed,
+} from '../../geometry/index.ts'
 import { dragging } from './dragging.ts'
 
 /** Up to so many things a full check is as quick. */
@@ -28,9 +35,7 @@ export function findingsNow(layout: Layout): FindingsNow {
   const before = known.get(layout)
   if (before) return before
   const isMoving = (name: string) => moving.has(name)
-  const news = check({ ...layout, placed: around(layout, isMoving) }).filter((one) =>
-    one.about.some(isMoving),
-  )
+  const news = findingsAbout({ ...layout, placed: around(layout, isMoving) }, isMoving)
   const now = { news, standing: standingIn(start, moving) }
   known.set(layout, now)
   return now

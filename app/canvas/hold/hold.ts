@@ -57,7 +57,7 @@ export function gripOn(layout: Layout, placed: Placed, apart: ReadonlySet<string
 /** Of more things than these only those within reach of the eye give a hold. */
 const MANY = 200
 /** Millimetres to all sides, here and across the centreline. */
-const IN_SIGHT = 100
+const IN_SIGHT = 60
 
 /** The things that may give a hold at a place: all of a few, of many those near it or near its mirror place. */
 function surroundings(
