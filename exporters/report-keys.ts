@@ -1,9 +1,11 @@
 /** What each key of the JSON report holds: for the documentation, and for whoever reads a report. */
 import { BODY_KEYS } from './report-body-keys.ts'
+import { HEAD_KEYS } from './report-head.ts'
 import { HEARING_KEYS } from './report-hearing.ts'
 import { box4, counts, mm, type ReportKey, rows, words, yesNo } from './report-key.ts'
 import { SCHEDULE_KEYS } from './report-schedule.ts'
 import { SURVEY_KEYS, TOLERANCE_KEYS } from './report-survey-keys.ts'
+import { WIRING_KEYS } from './report-wiring.ts'
 
 export type { ReportKey }
 
@@ -250,6 +252,7 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   ...counts('posts[].', { number: 'Bass row first, nearest the nut first.' }),
   ...words('posts[].', { side: '`bass` or `treble`.' }),
   ...mm('posts[].', { fromNut: 'From the nut, negative.', fromCentreline: 'From the centreline.' }),
+  ...HEAD_KEYS,
   ...words('things[].', {
     id: 'Its id.',
     kind: 'Its kind.',
@@ -291,6 +294,7 @@ export const REPORT_KEYS: readonly ReportKey[] = [
   }),
   ...SCHEDULE_KEYS,
   ...HEARING_KEYS,
+  ...WIRING_KEYS,
   ...words('findings[].', {
     rule: 'Name of the rule.',
     key: 'Names this finding for good; what `overruled` in a design points at.',

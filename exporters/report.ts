@@ -28,9 +28,11 @@ import {
   worstCasesOf,
 } from '../geometry/index.ts'
 import { airOf, insideOf, keptOf, openingOf, weightOf } from './report-body.ts'
+import { headReport } from './report-head.ts'
 import { hearingOf } from './report-hearing.ts'
 import { scheduleReport } from './report-schedule.ts'
 import { surveyReport } from './report-survey.ts'
+import { wiringReport } from './report-wiring.ts'
 
 /** Raised when a key changes its meaning or goes away; keys may be added without. */
 export const REPORT_VERSION = 1
@@ -96,10 +98,12 @@ export function reportOf(design: Design, { tolerances = false }: ReportOptions =
       fromNut: post.x,
       fromCentreline: post.y,
     })),
+    headstock: headReport(layout),
     things: layout.placed.map((placed) => thingOf(placed, layout)),
     parts: partsOf(layout).map(partOf),
     schedule: scheduleReport(layout),
     pickups: hearingOf(layout),
+    wiring: wiringReport(layout),
     findings: check(layout).map((finding) => findingOf(finding, layout, worst)),
     problems: layout.problems.map(({ of, axis, sentence }) => ({ of, axis, sentence })),
   })

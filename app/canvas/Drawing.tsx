@@ -1,7 +1,7 @@
 /** The drawing that stays on screen: plan over rule over section. */
 import { useEffect, useMemo, useRef } from 'react'
 import { check, solve } from '../../geometry/index.ts'
-import { useBench } from '../state/index.ts'
+import { useBench, useVariants } from '../state/index.ts'
 import { drawingAtHand } from './at-hand.ts'
 import type { Fitting, View } from './camera.ts'
 import { dragging } from './dragging.ts'
@@ -16,9 +16,11 @@ export interface DrawingProps {
   readonly opens: Fitting
   /** Shows what the strings do. */
   readonly pull?: boolean
+  /** Shows the ways of other counts of strings. */
+  readonly counts?: boolean
 }
 
-export function Drawing({ place, opens, pull = false }: DrawingProps) {
+export function Drawing({ place, opens, pull = false, counts = false }: DrawingProps) {
   const scene = useRef<Scene>(null)
   const subject = useMemo(() => {
     return sheetSubject(lookingOf(place, opens), dragging.isOn, (view) => {
@@ -44,18 +46,21 @@ export function Drawing({ place, opens, pull = false }: DrawingProps) {
       if (state.litFinding && state.litFinding !== before.litFinding)
         bringIntoView(state.litFinding, scene.current, subject)
     })
+    const unheld = useVariants.subscribe(() => scene.current?.viewMoved())
     return () => {
       forget()
       unlit()
+      unheld()
     }
   }, [subject])
 
   useEffect(() => {
     const looking = lookingOf(place, opens)
-    if (looking.pull === pull) return
+    if (looking.pull === pull && looking.counts === counts) return
     looking.pull = pull
+    looking.counts = counts
     scene.current?.viewMoved()
-  }, [place, opens, pull])
+  }, [place, opens, pull, counts])
 
   return (
     <Layers

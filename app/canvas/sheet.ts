@@ -1,11 +1,13 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
 import { formatLength, headOf, type Layout, wallLinesOf } from '../../geometry/index.ts'
+import { useVariants } from '../state/index.ts'
 import { paintBodiesOnPlan } from './bodies.ts'
 import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
 import { planHit, sectionHit } from './hit.ts'
 import type { Looking } from './lookings.ts'
 import { type Looks, THIN, TIE } from './looks.ts'
+import { paintOtherCounts } from './other-counts.ts'
 import { type Pen, path, shape, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
 import { paintBow, paintSaddleRoom } from './pull.ts'
@@ -15,6 +17,7 @@ import type { Subject } from './subject.ts'
 import { dragBox } from './tools/drag-box.ts'
 import { dragTailpiece } from './tools/drag-tailpiece.ts'
 import { dragThing } from './tools/drag-thing.ts'
+import { paintVariants } from './variants-paint.ts'
 
 export interface SheetSubject extends Subject {
   readonly camera: NonNullable<Subject['camera']>
@@ -84,8 +87,10 @@ export function sheetSubject(
     paintOver(pen, looks, layout) {
       const v = now()
       paintBodiesOnPlan(pen, looks, v, layout)
+      if (looking.counts) paintOtherCounts(pen, looks, v, layout)
       paintStrings(pen, looks, v, layout)
       if (looking.pull) paintSaddleRoom(pen, looks, v, layout)
+      if (looking.variants) paintVariants(pen, looks, v, useVariants.getState().held)
       underTheRule(pen, v, () => {
         paintSection(pen, looks, v, layout)
         paintHeights(pen, looks, v, layout, (mm) => formatLength(mm, layout.design.units, { unit: true }))

@@ -1,6 +1,7 @@
 /** One finding in full: what was measured, the limit, the margin, where, and the builder's own decision about it. */
 import { useId, useState } from 'react'
 import {
+  type Cure,
   change,
   type Finding,
   formatMeasure,
@@ -13,6 +14,7 @@ import {
   type WorstCase,
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
+import { CureButtons } from './CureButtons.tsx'
 import { HangsOn } from './HangsOn.tsx'
 import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
@@ -26,9 +28,11 @@ export interface FindingItemProps {
   readonly lit: boolean
   /** How far the margin may be off, once it is known. */
   readonly worst?: WorstCase | undefined
+  /** What would mend it, once that has been looked for. */
+  readonly cures?: readonly Cure[] | undefined
 }
 
-export function FindingItem({ finding, layout, lit, worst }: FindingItemProps) {
+export function FindingItem({ finding, layout, lit, worst, cures }: FindingItemProps) {
   const { grade, measured, limit, margin, unit } = finding
   const { units } = layout.design
   const about = finding.about.map((id) => nameOf(id, layout)).join(', ')
@@ -99,6 +103,9 @@ export function FindingItem({ finding, layout, lit, worst }: FindingItemProps) {
             <dd>{whereWords(finding)}</dd>
           </div>
         </dl>
+      )}
+      {cures && grade !== 'clear' && finding.overruled === undefined && (
+        <CureButtons cures={cures} layout={layout} all={lit} />
       )}
       {lit && <Basis names={ruleOf(finding.rule).basis} />}
       {lit && worst && <HangsOn finding={finding} parts={worst.parts} />}

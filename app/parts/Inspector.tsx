@@ -1,8 +1,16 @@
 /** What is selected, with all its fields: made from the schema, so nothing here knows the kinds by name. */
-import { check, fieldsOf, fieldsOfKind, kindOf, type Layout, type Placed } from '../../geometry/index.ts'
+import {
+  check,
+  companionsOf,
+  fieldsOf,
+  fieldsOfKind,
+  kindOf,
+  type Layout,
+  type Placed,
+} from '../../geometry/index.ts'
 import { act, actionOf } from '../actions/actions.ts'
 import { TOGETHER_ACTIONS } from '../actions/together.ts'
-import { companionsOf, select, selectedThings, takeSizes, useBench } from '../state/index.ts'
+import { select, selectedThings, takeSizes, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { Fields } from './Fields.tsx'
 import { FindingNote } from './FindingNote.tsx'

@@ -1,13 +1,17 @@
 /** The sheet with its small head: what is seen, and the views one always wants back. */
 import { useState } from 'react'
+import { countsOf } from '../../geometry/index.ts'
 import { act } from '../actions/actions.ts'
 import type { Fitting } from '../canvas/camera.ts'
 import { Drawing } from '../canvas/Drawing.tsx'
 import { lookingOf } from '../canvas/lookings.ts'
 import { useMode } from '../canvas/mode.ts'
+import { useBench } from '../state/index.ts'
 
 export function SheetPanel({ place, opens }: { readonly place: string; readonly opens: Fitting }) {
   const [pull, setPull] = useState(() => lookingOf(place, opens).pull)
+  const [counts, setCounts] = useState(() => lookingOf(place, opens).counts)
+  const others = useBench(({ design }) => countsOf(design).length > 1)
   return (
     <section className="sheet sheet-panel" aria-label="Plan, rule and section">
       <header className="sheet-head">
@@ -22,6 +26,17 @@ export function SheetPanel({ place, opens }: { readonly place: string; readonly 
               onClick={() => setPull(!pull)}
             >
               Show the pull
+            </button>
+          )}
+          {others && (
+            <button
+              type="button"
+              className="quiet"
+              aria-pressed={counts}
+              title="Draws where the strings run with the other counts that the holes serve"
+              onClick={() => setCounts(!counts)}
+            >
+              Other counts
             </button>
           )}
           <ModeButtons />
@@ -57,7 +72,7 @@ export function SheetPanel({ place, opens }: { readonly place: string; readonly 
         </fieldset>
       </header>
       <div className="sheet-body">
-        <Drawing place={place} opens={opens} pull={pull} />
+        <Drawing place={place} opens={opens} pull={pull} counts={counts && others} />
       </div>
     </section>
   )

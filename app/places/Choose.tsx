@@ -1,6 +1,7 @@
 /** Choose: strings, scale, neck and what goes with them, with what follows from each choice beside it. */
-import { Fragment, useEffect } from 'react'
+import { Fragment, lazy, Suspense, useEffect } from 'react'
 import { type Field, fieldsOf } from '../../geometry/index.ts'
+import { useFitOpen } from '../fit/open.ts'
 import { useLayout } from '../parts/calm.ts'
 import { Fields } from '../parts/Fields.tsx'
 import { FretList } from '../parts/FretList.tsx'
@@ -53,12 +54,31 @@ function useFollowing(): void {
 /** On a narrow page what follows has no column of its own. */
 const FOLLOWS_TOO: readonly Side[] = [['What follows', Follows]]
 
+/** What fits the box is asked now and then, and fetched when it is. */
+const FitPlace = lazy(() => import('../fit/FitPlace.tsx').then((page) => ({ default: page.FitPlace })))
+
 export function Choose() {
+  const asking = useFitOpen((state) => state.open)
+  return asking ? (
+    <Suspense fallback={null}>
+      <FitPlace />
+    </Suspense>
+  ) : (
+    <Choices />
+  )
+}
+
+function Choices() {
   useFollowing()
   const narrow = useNarrow()
   return (
     <>
       <div className="column form-column">
+        <p className="fit-opener">
+          <button type="button" onClick={() => useFitOpen.setState({ open: true })}>
+            What fits this box?
+          </button>
+        </p>
         <nav className="jump" aria-label="Groups of choices">
           {[...GROUPS, [OWN_WOODS, 'Own woods'] as const].map(([section, title]) => (
             <button key={section} type="button" className="link" onClick={() => showGroup(section)}>

@@ -2,7 +2,9 @@
 import { useState } from 'react'
 import { byWorstCase, check, type Finding, type Grade } from '../../geometry/index.ts'
 import { FaceStrip } from '../canvas/FaceStrip.tsx'
+import { CureAll } from '../parts/CureAll.tsx'
 import { useLayout } from '../parts/calm.ts'
+import { useCures } from '../parts/cures.ts'
 import { FindingItem } from '../parts/FindingItem.tsx'
 import { SheetPanel } from '../parts/SheetPanel.tsx'
 import { Sign } from '../parts/Sign.tsx'
@@ -50,6 +52,7 @@ function Findings() {
   const layout = useLayout()
   const worst = useWorstCases(layout)
   const findings = worst.size > 0 ? byWorstCase(check(layout), worst) : check(layout)
+  const cures = useCures()
   const lit = useBench((bench) => bench.litFinding)
   const [shown, setShown] = useState<ReadonlySet<Grade>>(new Set(GRADES))
   const toggle = (grade: Grade) => {
@@ -68,6 +71,7 @@ function Findings() {
           </button>
         ))}
       </fieldset>
+      {findings.some(isOpen) && <CureAll layout={layout} />}
       <ol className="findings" aria-label="Findings">
         {list.map((finding) => (
           <li key={finding.key}>
@@ -76,6 +80,7 @@ function Findings() {
               layout={layout}
               worst={worst.get(finding.key)}
               lit={finding.key === lit}
+              cures={cures(layout, finding)}
             />
           </li>
         ))}
@@ -84,6 +89,10 @@ function Findings() {
     </>
   )
 }
+
+/** What cure all might do something about. */
+const isOpen = ({ grade, overruled }: Finding) =>
+  (grade === 'stop' || grade === 'care') && overruled === undefined
 
 const count = (findings: readonly Finding[], grade: Grade) =>
   findings.filter((one) => one.grade === grade).length

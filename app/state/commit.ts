@@ -17,10 +17,14 @@ export interface Gesture {
   finish(): void
   /** Back to the start, without a trace. */
   cancel(): void
+  /** Neither finished nor cancelled, by itself or by what came after. */
+  isOn(): boolean
 }
 
 interface Running extends Gesture {
   readonly label: string
+  /** What anything else that is done drops instead of keeping. */
+  readonly tentative: boolean
   readonly selection: string | null
   shown: Change
 }
@@ -52,7 +56,7 @@ export function enter(
   change: Change,
   { selecting, document = 'the same' }: Manner = {},
 ): Outcome {
-  running?.finish()
+  settleRunning()
   const before = useBench.getState()
   const settled = settle(before.design, change)
   if (!settled.ok) return settled
@@ -74,15 +78,26 @@ export function enter(
   return { ok: true }
 }
 
+/** What runs is over before anything else begins: kept, or dropped where it was only tried. */
+function settleRunning(): void {
+  if (running?.tentative) running.cancel()
+  else running?.finish()
+}
+
 /**
- * Begins a gesture. One that is still running is finished first; `undo` while it runs cancels it.
+ * Begins a gesture. One that is still running is finished first; `undo` while it runs cancels it. One that is `tentative`
+ * is only looked at: whatever else is done drops it, and only its own `finish` keeps it.
  * Example: `const drag = beginGesture('Move'); drag.preview(change(drag.start, [path, 40])); drag.finish()`.
  */
-export function beginGesture(label: string): Gesture {
-  running?.finish()
+export function beginGesture(
+  label: string,
+  { tentative = false }: { readonly tentative?: boolean } = {},
+): Gesture {
+  settleRunning()
   const { design: start, selection } = useBench.getState()
   const gesture: Running = {
     label,
+    tentative,
     start,
     selection,
     shown: NO_CHANGE,
@@ -115,15 +130,16 @@ export function beginGesture(label: string): Gesture {
       running = null
       show({ design: start, selection })
     },
+    isOn: () => running === gesture,
   }
   running = gesture
   show({})
   return gesture
 }
 
-/** Finishes the gesture that is running, if one is, and says what then lies on the bench. */
+/** Ends the gesture that is running, if one is, and says what then lies on the bench. */
 export function settledBench(): Design {
-  running?.finish()
+  settleRunning()
   return useBench.getState().design
 }
 

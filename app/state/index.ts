@@ -29,7 +29,6 @@ export {
 } from './commit.ts'
 export { type DesignFile, fileText, saveFile, slug } from './file.ts'
 export { layVersion, openDesign, openText, startFresh } from './open.ts'
-export { companionsOf, setWithCompanions } from './pairs.ts'
 export {
   addThing,
   duplicateThing,
@@ -39,3 +38,11 @@ export {
   setField,
   takeSizes,
 } from './things.ts'
+export {
+  holdVariant,
+  letAllGo,
+  letGo,
+  MOST_VARIANTS,
+  useVariants,
+  type Variant,
+} from './variants.ts'

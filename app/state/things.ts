@@ -8,12 +8,12 @@ import {
   type Path,
   type Placed,
   type Point,
+  setWithCompanions,
   solve,
   type Thing,
 } from '../../geometry/index.ts'
 import { useBench } from './bench.ts'
 import { commit, enter, type Outcome, settledBench } from './commit.ts'
-import { setWithCompanions } from './pairs.ts'
 import {
   followed,
   freeName,

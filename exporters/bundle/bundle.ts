@@ -6,15 +6,16 @@ import { type Design, designText, type Part, partsOf, solve } from '../../geomet
 import { followed } from '../cutting/cut-part.ts'
 import { sheetTemplates } from '../cutting/sheets.ts'
 import type { LengthUnit } from '../drawing/layers.ts'
-import { writeLabelSvg } from '../label/label.ts'
-import { type PaperName, paperFor, planPrint, printFileName, printPdf, STANDARD_SETUP } from '../pdf/index.ts'
+import { labelPicture, writeLabelSvg } from '../label/label.ts'
+import { type PaperName, paperFor, planPrint, printFileName, STANDARD_SETUP } from '../pdf/index.ts'
 import { buildSheet } from '../sheet/build-sheet.ts'
 import { everythingText, tableFiles } from '../sheet/files.ts'
 import { writeSheetHtml } from '../sheet/html/write-html.ts'
-import { printLabel, printSheet } from '../sheet/printing.ts'
+import type { Sheet } from '../sheet/model.ts'
 import { TEMPLATE_FORMATS, type TemplateFormat, type TemplatesOptions, templates } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { contentsText } from './contents.ts'
+import { type Print, type Printed, printed } from './print.ts'
 import { type BundleFile, type Packed, packed, zipOf } from './zip.ts'
 
 export interface BundleOptions {
@@ -24,8 +25,8 @@ export interface BundleOptions {
   readonly dxfUnits?: LengthUnit | undefined
   /** Called before each group of files is made: how many groups are done, of how many, and what comes now. */
   readonly onStep?: ((done: number, of: number, what: string) => void) | undefined
-  /** Packs a file somewhere else while the next is written; here and at once unless stated. */
-  readonly pack?: ((file: BundleFile) => Promise<Packed>) | undefined
+  /** Prints somewhere else while other files are written; here and at once unless stated. */
+  readonly print?: ((print: Print) => Promise<Printed>) | undefined
 }
 
 export interface Bundle {
@@ -40,8 +41,11 @@ export interface Bundle {
 
 interface Group {
   readonly what: string
-  make(): Promise<readonly BundleFile[]> | readonly BundleFile[]
+  make(): Promise<readonly Entry[]> | readonly Entry[]
 }
+
+/** A file, or what is to be printed to one. */
+type Entry = BundleFile | Print
 
 /** Names that Windows keeps for its devices, whatever follows the dot: no file and no folder may be called so. */
 const DEVICES = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/
@@ -64,14 +68,23 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
   const said: string[] = []
   const groups = groupsOf(design, start, options, { cautions, said })
   const paths: string[] = []
-  const pack = async ({ path, bytes }: BundleFile) =>
-    (options.pack ?? packed)({ path: `${start}/${path}`, bytes })
-  const files: Promise<Packed>[] = []
+  const within = (path: string) => `${start}/${path}`
+  const pack = ({ path, bytes }: BundleFile) => packed({ path: within(path), bytes })
+  const print = async (one: Print): Promise<Packed> => {
+    const { packed: file, cautions: more } = await (options.print ?? printed)({
+      ...one,
+      path: within(one.path),
+    })
+    cautions.push(...more)
+    return file
+  }
+  const files: (Packed | Promise<Packed>)[] = []
   for (const [index, group] of groups.entries()) {
     options.onStep?.(index, groups.length, group.what)
-    for (const file of await group.make()) {
-      paths.push(file.path)
-      files.push(pack(file))
+    for (const entry of await group.make()) {
+      paths.push(entry.path)
+      if ('bytes' in entry) files.push(pack(entry))
+      else files.push(options.print ? settled(print(entry)) : await print(entry))
     }
   }
   const readMe = text('read-me.txt', contentsText(design, paths, said))
@@ -80,10 +93,16 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
   return {
     name: `${start}-everything.zip`,
     bytes,
-    paths: [readMe.path, ...paths].map((path) => `${start}/${path}`),
+    paths: [readMe.path, ...paths].map(within),
     // Several of the files say the same of the same title.
     cautions: [...new Set(cautions)],
   }
+}
+
+/** A promise that may fail before anybody waits for it: it fails then, not as a fault of the process. */
+function settled<T>(promise: Promise<T>): Promise<T> {
+  promise.catch(() => {})
+  return promise
 }
 
 /** What groups have to say besides their files. */
@@ -136,10 +155,14 @@ function machineGroups(
 }
 
 function groupsOf(design: Design, start: string, options: BundleOptions, sentences: Sentences): Group[] {
-  const { cautions } = sentences
   const parts = partsOf(solve(design))
   const { title } = design
   const paper = options.paper ?? paperFor(design)
+  let made: Sheet | undefined
+  const sheet = () => {
+    made ??= buildSheet(design)
+    return made
+  }
   const cut = (format: TemplateFormat): Group => ({
     what: `templates, ${format.toUpperCase()}`,
     make: () =>
@@ -149,39 +172,37 @@ function groupsOf(design: Design, start: string, options: BundleOptions, sentenc
   })
   return [
     { what: 'design', make: () => [text(`${start}.lidwright.json`, designText(design))] },
+    // What is printed goes first: it may be done beside all that follows.
     {
       what: 'build sheet',
-      make: async () => {
-        const sheet = buildSheet(design)
-        const printed = await printSheet(sheet, paper)
-        cautions.push(...printed.cautions)
-        return [
-          text(`${start}-build-sheet.html`, writeSheetHtml(sheet)),
-          { path: `${start}-build-sheet-${paper}.pdf`, bytes: printed.bytes },
-          ...tableFiles(sheet).map((one) => text(`tables/${one.name}`, one.text)),
-          text(`${start}-everything.json`, everythingText(design, sheet)),
-        ]
-      },
+      make: () => [{ kind: 'sheet', path: `${start}-build-sheet-${paper}.pdf`, sheet: sheet(), paper }],
     },
     {
       what: 'label',
-      make: async () => [
+      make: () => [
+        { kind: 'label', path: `${start}-label.pdf`, picture: labelPicture(design) },
         text(`${start}-label.svg`, writeLabelSvg(design)),
-        { path: `${start}-label.pdf`, bytes: (await printLabel(design)).bytes },
+      ],
+    },
+    {
+      what: 'templates to print',
+      make: () => {
+        const reading = planPrint(parts, { ...STANDARD_SETUP, paper })
+        if (!reading.ok) throw new Error(reading.sentence)
+        const path = `templates-pdf/${printFileName(title, parts, paper)}`
+        return [{ kind: 'templates', path, plan: reading.plan, title }]
+      },
+    },
+    {
+      what: 'tables',
+      make: () => [
+        text(`${start}-build-sheet.html`, writeSheetHtml(sheet())),
+        ...tableFiles(sheet()).map((one) => text(`tables/${one.name}`, one.text)),
+        text(`${start}-everything.json`, everythingText(design, sheet())),
       ],
     },
     cut('svg'),
     cut('dxf'),
     ...machineGroups(parts, design, options, sentences),
-    {
-      what: 'templates to print',
-      make: async () => {
-        const reading = planPrint(parts, { ...STANDARD_SETUP, paper })
-        if (!reading.ok) throw new Error(reading.sentence)
-        const made = await printPdf(reading.plan, { title })
-        cautions.push(...made.cautions)
-        return [{ path: `templates-pdf/${printFileName(title, parts, paper)}`, bytes: made.bytes }]
-      },
-    },
   ]
 }

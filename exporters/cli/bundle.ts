@@ -5,7 +5,7 @@ import { makeBundle } from '../bundle/bundle.ts'
 import { PAPER_NAMES, type PaperName } from '../pdf/index.ts'
 import { readInputs, type Source, tellTroubles } from './inputs.ts'
 import { EXIT, type Io, Trouble } from './io.ts'
-import { type PackThread, packThread } from './pack-thread.ts'
+import { type PrintThread, printThread } from './print-thread.ts'
 import { EXIT_CODES, settingOption } from './shared-help.ts'
 import { tellStops } from './templates.ts'
 import { type Text, writeWhole } from './write-files.ts'
@@ -47,7 +47,7 @@ Examples:
 ${EXIT_CODES}`,
     )
     .action(async (paths: string[], options: Options) => {
-      const thread = packThread()
+      const thread = printThread()
       try {
         await bundle(paths, options, thread)
       } finally {
@@ -55,7 +55,7 @@ ${EXIT_CODES}`,
       }
     })
 
-  async function bundle(paths: string[], options: Options, thread: PackThread | null) {
+  async function bundle(paths: string[], options: Options, thread: PrintThread | null) {
     const { sources, troubles, many } = await readInputs(paths, options.set, io)
     tellTroubles(troubles, io, 'nothing was written')
     if (troubles.length > 0) return end(EXIT.badInput)
@@ -77,9 +77,9 @@ ${EXIT_CODES}`,
 }
 
 /** A design with open stops may hold parts without a size, which no exporter draws. */
-async function bundled({ file, design }: Source, { paper, inches }: Options, thread: PackThread | null) {
+async function bundled({ file, design }: Source, { paper, inches }: Options, thread: PrintThread | null) {
   try {
-    return await makeBundle(design, { paper, dxfUnits: inches ? 'inches' : 'mm', pack: thread?.pack })
+    return await makeBundle(design, { paper, dxfUnits: inches ? 'inches' : 'mm', print: thread?.print })
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)
     throw new Trouble(

@@ -13,6 +13,7 @@ import { stepsOf } from './steps.ts'
 import { openTable, overruledTable } from './tables/findings.ts'
 import { centsTable, fretTable } from './tables/frets.ts'
 import { hardwareList } from './tables/hardware.ts'
+import { headTable } from './tables/head.ts'
 import { bendTable, heightTable } from './tables/heights.ts'
 import { placeTable } from './tables/places.ts'
 import { builtTable, historyTable } from './tables/record.ts'
@@ -56,6 +57,7 @@ export function buildSheet(design: Design): Sheet {
         filled(fretTable(source)),
         source.report.frets.length === 0 ? lines('No frets.') : null,
       ),
+      section('head', 'Head', filled(headTable(source))),
       section('faces', 'On the faces', ...facesOf(source), filled(placeTable(source))),
       section('schedule', 'Drilling and cutting', filled(scheduleTable(source))),
       section('strings', 'Strings', ...stringsOf(source)),

@@ -1,5 +1,6 @@
 /** The build sheet and the label as PDF; the library and the letters are loaded now, not before. */
 import type { Design } from '../../geometry/index.ts'
+import { labelPicture } from '../label/label.ts'
 import type { PaperName } from '../pdf/papers.ts'
 import type { Sheet } from './model.ts'
 import type { MadeSheet } from './pdf/write-pdf.ts'
@@ -15,5 +16,5 @@ export async function printSheet(sheet: Sheet, paper: PaperName): Promise<MadeSh
 /** The label on a page of its own size; see `writeLabelPdf`. */
 export async function printLabel(design: Design): Promise<MadeSheet> {
   const { writeLabelPdf } = await import('./pdf/write-pdf.ts')
-  return writeLabelPdf(design)
+  return writeLabelPdf(labelPicture(design))
 }

@@ -1,6 +1,7 @@
 /** The work in its order, with the numbers of this instrument and each caution at the step it belongs to. */
 import type { Step } from './model.ts'
 import type { Source } from './source.ts'
+import { madeWords } from './tables/head.ts'
 
 /** Kinds of thing that are wired. */
 const WIRED = /pickup|control|jack|pot|switch/
@@ -21,7 +22,7 @@ function cutting({ report, say }: Source): Step[] {
     },
     {
       title: 'Saw and thickness the neck',
-      words: `Blank ${say(report.neck.needs.total)} long. Mark the nut line first: everything along the neck is measured from there.`,
+      words: `Blank ${say(report.neck.needs.total)} long. Mark the nut line first: everything along the neck is measured from there.${scarfWords(report.headstock, say)}`,
       caution:
         'Saw, router and drill: clamp the work, keep hands behind the edge, take off gloves and loose sleeves, protect eyes and ears.',
     },
@@ -39,6 +40,12 @@ function cutting({ report, say }: Source): Step[] {
         'On a laser: never vinyl, PVC or a plastic you do not know, they give off chlorine. Stay with the machine while it burns.',
     },
   ]
+}
+
+/** A scarf is made before anything else on the neck. */
+function scarfWords(head: Source['report']['headstock'], say: Source['say']): string {
+  if (!head.scarf) return ''
+  return ` ${madeWords(head, say)} Plane both slopes true in one go, and let a block on the board keep the wedge from sliding while it is clamped.`
 }
 
 function joining({ report, say }: Source): Step[] {

@@ -9,7 +9,7 @@ import { halfWidthAt } from '../neck/neck.ts'
 import { BARS, PANELS, type Wood } from '../neck/woods.ts'
 import { area } from '../plane/index.ts'
 import { thingSolids } from '../solids/bodies.ts'
-import type { Layout } from '../solve/layout.ts'
+import type { Layout, Placed } from '../solve/layout.ts'
 import { neckVolume } from './neck-volume.ts'
 
 export interface Piece {
@@ -166,11 +166,24 @@ function fittings(layout: Layout): Piece[] {
   }
   // What is glued in is of the brace's wood.
   const glued = woodOf(design.brace.wood, design)
-  for (const { of, sort, contour, from, to, box: room } of thingSolids(layout))
-    if (sort === 'wood')
-      pieces.push(wooden(of, glued, area(contour) * (to - from), (room.minX + room.maxX) / 2))
+  for (const { of, contour, from, to, box: room } of gluedIn(layout))
+    pieces.push(wooden(of, glued, area(contour) * (to - from), (room.minX + room.maxX) / 2))
   pieces.push(weighed('ballast', balance.ballast, box.insideX1 - balance.ballastFromTail))
   return pieces
+}
+
+const ofWood = new WeakMap<Placed['thing'], boolean>()
+
+/** Bodies of wood. Where no thing on the faces has any, which is remembered, nothing is worked out. */
+function gluedIn(layout: Layout) {
+  if (layout.placed.every(({ thing }) => ofWood.get(thing) === false)) return []
+  const glued = thingSolids(layout).filter((one) => one.sort === 'wood')
+  for (const { thing } of layout.placed)
+    ofWood.set(
+      thing,
+      glued.some((one) => one.of === thing.id),
+    )
+  return glued
 }
 
 /** All strings as one piece, from post to hole. */

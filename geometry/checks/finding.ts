@@ -58,6 +58,13 @@ export interface Rule {
   readonly basis?: readonly SourceName[]
   /** Its lengths are too fine for a rule: said to a hundredth of a millimetre. */
   readonly fine?: boolean
+  /**
+   * What a builder would change to mend it, the likeliest first: fields as `neck.relief`; `thing.depth` and
+   * `inside.tall` for a field of what it is about; `place` to move that, `size` to make an opening larger or smaller.
+   */
+  readonly mendedBy?: readonly string[]
+  /** It measures how far something is off what it should be: a cure goes all the way and not just within the limit. */
+  readonly aims?: true
   measure(layout: Layout, limit: (name: LimitName) => number): readonly Measurement[]
   /** What was measured, what is wrong, what would do; one or two sentences. */
   words(finding: Finding, say: Say, layout: Layout): string

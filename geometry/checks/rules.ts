@@ -7,6 +7,7 @@ import { blankLength, firstPost, headOnBlank, postsForStrings, postsOnHead } fro
 import { toolFits, webLeft } from './rules/cutting.ts'
 import { rimDepth, rimLedge, roomUnderHardware, roomUnderNeck } from './rules/depth.ts'
 import { boardBehindLastFret, boardOverLid } from './rules/frets.ts'
+import { groundHoleClear } from './rules/ground-hole.ts'
 import { HARDWARE_RULES } from './rules/hardware.ts'
 import { HEAD_RULES } from './rules/head.ts'
 import { insideClearOfNeck, insideFits, neckBlockHeight, openingToInside } from './rules/inside.ts'
@@ -101,6 +102,7 @@ export const RULES: readonly Rule[] = [
   tailToHold,
   tailHolesForStrings,
   tailOtherCounts,
+  groundHoleClear,
   blankLength,
   headOnBlank,
   firstPost,

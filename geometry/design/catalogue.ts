@@ -91,6 +91,18 @@ export const ENTRY_LISTS = [
   'artwork',
 ] as const
 
+/** Does the field count, as its neighbours stand? A bevel does not where the lid lifts off. */
+export const counts = (neighbours: unknown, { when = {} }: Field): boolean =>
+  Object.entries(when).every(([key, values]) =>
+    values.includes((neighbours as Record<string, string | boolean> | undefined)?.[key] as string),
+  )
+
+/** `box, depth`; a label that names its section already stays as it is. */
+export function labelOf(section: string, label: string): string {
+  const low = label.charAt(0).toLowerCase() + label.slice(1)
+  return low.startsWith(section) ? low : `${section}, ${low}`
+}
+
 function collect(node: Node, prefix: string, shallow: boolean): Field[] {
   return Object.entries(node.properties ?? {}).flatMap(([key, child]) => {
     if (child.properties && child.type === 'object')

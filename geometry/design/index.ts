@@ -2,6 +2,7 @@
 export * from './catalogue.ts'
 export * from './changes.ts'
 export * from './limits.ts'
+export { companionsOf, leaderOf, setWithCompanions } from './pairs.ts'
 export { ACROSS_LINES, type Across, ALONG_LINES, type Along, type Place } from './place.ts'
 export * from './read.ts'
 export { type Design, type Hand, type Thing, VERSION } from './schema.ts'

@@ -29,6 +29,11 @@ export const HARDWARE_LIMITS = {
     'Behind the face it goes through; less tears out. Common practice.',
   ),
   woodBesideScrew: mm(1, 'Wood beside a screw', 'In the edge of a wall; less splits. Common practice.'),
+  groundHoleClear: mm(
+    2,
+    'Ground wire hole to anything else',
+    'To string holes, openings, screws, blocks and the edge of the wall. Common practice.',
+  ),
   stringToPost: mm(
     0.5,
     'String past a post',

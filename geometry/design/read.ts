@@ -89,6 +89,11 @@ export function checkThings(
   return { ok: true, things: parsed.data }
 }
 
+const asRead = new WeakSet<Design>()
+
+/** Is it the very value that reading gave: valid, complete, its fields in the order of the schema? */
+export const isAsRead = (design: Design): boolean => asRead.has(design)
+
 /** What a schema of single fields cannot say. */
 function beyondSchema(design: Design): DesignReading {
   const seen = new Map<string, number>()
@@ -103,7 +108,9 @@ function beyondSchema(design: Design): DesignReading {
       })
   })
   faults.push(...pieceFaults(design), ...woodFaults(design), ...kindFaults(design), ...wiringFaults(design))
-  return faults.length > 0 ? { ok: false, faults: faults.slice(0, MOST_FAULTS) } : { ok: true, design }
+  if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) }
+  asRead.add(design)
+  return { ok: true, design }
 }
 
 /** What a kind says of its own fields: a curve that crosses itself. */

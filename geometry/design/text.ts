@@ -1,5 +1,5 @@
 /** A design as the text of a file: the same design gives the same text, whatever way it was made. */
-import { checkDesign } from './read.ts'
+import { checkDesign, isAsRead } from './read.ts'
 import type { Design } from './schema.ts'
 
 /**
@@ -15,13 +15,19 @@ const known = new WeakMap<Design, Design>()
 export function inOrder(design: Design): Design {
   const before = known.get(design)
   if (before) return before
-  const reading = checkDesign(design)
-  if (!reading.ok) throw new Error(`the design is not valid: ${reading.faults[0]?.sentence}`)
+  const checked = valid(design)
   const overruled = Object.fromEntries(
-    Object.entries(reading.design.overruled).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
+    Object.entries(checked.overruled).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
   )
-  const ordered = { ...reading.design, overruled }
+  const ordered = { ...checked, overruled }
   known.set(design, ordered)
   known.set(ordered, ordered)
   return ordered
+}
+
+function valid(design: Design): Design {
+  if (isAsRead(design)) return design
+  const reading = checkDesign(design)
+  if (!reading.ok) throw new Error(`the design is not valid: ${reading.faults[0]?.sentence}`)
+  return reading.design
 }

@@ -5,8 +5,9 @@
  */
 import type { Rule } from '../checks/finding.ts'
 import { thingSolids } from '../solids/bodies.ts'
-import type { Layout } from '../solve/layout.ts'
+import type { Layout, Placed } from '../solve/layout.ts'
 import { type Note, soundOf } from '../sound/sound.ts'
+import type { Stringed } from './candidate.ts'
 import type { Verdict } from './verdict.ts'
 
 /** Are two rows, alike within the box, alike in the rest that a rule looks at? */
@@ -48,6 +49,29 @@ const SHARED: ReadonlyMap<string, Alike> = new Map([
   ...listed(sameWayOfLid, 'lid-clears', 'lid-reach', 'hinge-parallel'),
 ])
 
+/** Rules that look at strings, nut and head, and not at where the box lies: measured once for all places of the saddle. */
+const BY_STRINGS: ReadonlySet<string> = new Set([
+  ...[
+    'string-can-be-made',
+    'string-breaking',
+    'string-slack',
+    'string-high',
+    'pull-slackest',
+    'pull-tightest',
+  ],
+  ...['strings-apart-at-nut', 'strings-apart-at-saddle', 'side-angle-at-nut', 'break-angle-at-nut'],
+  ...['first-post', 'posts-on-head', 'posts-for-strings', 'head-on-blank', 'head-root', 'head-from-blank'],
+  ...[
+    'string-past-post',
+    'strings-cross-at-head',
+    'tuner-knobs',
+    'knob-to-head',
+    'tuners-apart',
+    'wood-in-head',
+  ],
+  ...['scarf-glued', 'tail-hole-web', 'tail-holes-for-strings', 'tail-other-counts'],
+])
+
 /** Millimetres: what differs by less is alike. */
 const ALIKE = 1e-7
 /** Pairs with more room than this are no conflict, as `solids/conflicts.ts` has it; and half a thick string. */
@@ -63,9 +87,13 @@ interface Known {
 export class Around {
   private known: Known[] = []
   private current: Known | null = null
+  private readonly strung = new Map<Stringed, Map<Rule, Verdict>>()
+  private strings: Map<Rule, Verdict> = new Map()
 
   /** Turns to a row; what was found of one alike is found again. */
-  turnTo(layout: Layout): void {
+  turnTo(layout: Layout, stringed: Stringed): void {
+    this.strings = this.strung.get(stringed) ?? new Map()
+    this.strung.set(stringed, this.strings)
     this.current = this.known.find((one) => within(one.layout, layout)) ?? null
     if (this.current) return
     this.current = { layout, verdicts: new Map() }
@@ -76,6 +104,13 @@ export class Around {
 
   /** The verdict of a rule on the row turned to, worked out only where none of a row alike is known. */
   verdict(rule: Rule, layout: Layout, work: () => Verdict): Verdict {
+    if (BY_STRINGS.has(rule.name)) {
+      const before = this.strings.get(rule)
+      if (before) return before
+      const verdict = work()
+      this.strings.set(rule, verdict)
+      return verdict
+    }
     const alike = SHARED.get(rule.name)
     if (!alike || !this.current) return work()
     const { verdicts } = this.current
@@ -145,9 +180,28 @@ function meetsStrings(layout: Layout): boolean {
   let widest = 0
   for (const { yAtNut, yAtSaddle, tail } of strings)
     widest = Math.max(widest, Math.abs(yAtNut), Math.abs(yAtSaddle), Math.abs(tail?.y ?? 0))
-  return thingSolids(layout).some(
-    ({ box }) => box.maxZ > 0 && box.minY < widest + BESIDE_STRING && box.maxY > -widest - BESIDE_STRING,
-  )
+  const reach = widest + BESIDE_STRING
+  return standingOut(layout).some(({ minY, maxY }) => minY < reach && maxY > -reach)
+}
+
+interface Across {
+  readonly minY: number
+  readonly maxY: number
+}
+
+const known = new WeakMap<Placed, readonly Across[]>()
+
+/** What stands out before the lid, across it. Remembered with each thing where it stands. */
+function standingOut(layout: Layout): Across[] {
+  let solids: ReturnType<typeof thingSolids> | null = null
+  return layout.placed.flatMap((placed) => {
+    const before = known.get(placed)
+    if (before) return before
+    solids ??= thingSolids(layout)
+    const out = solids.flatMap(({ of, box }) => (of === placed.thing.id && box.maxZ > 0 ? [box] : []))
+    known.set(placed, out)
+    return out
+  })
 }
 
 /** A lid that opens meets a board that runs on over it; one that opens towards the neck may meet all of that. */

@@ -69,6 +69,9 @@ export function liesOnNeck(layout: Layout): boolean {
   return top !== undefined && top >= box.lidBottom - TOUCHES
 }
 
+/** A lid that sags by a metre has given way long before; more says no more. Millimetres. */
+const MOST_SAG = 1000
+
 /** Sag of the lid under a force; `null` without a lid to speak of. No force makes no sag. */
 export function lidLoadsOf(layout: Layout, downForce: number): LidLoads | null {
   const lid = plateOf(layout)
@@ -76,9 +79,9 @@ export function lidLoadsOf(layout: Layout, downForce: number): LidLoads | null {
   const onNeck = liesOnNeck(layout)
   if (!(downForce > 0)) return { downForce, sag: 0, bareSag: 0, onNeck }
   const foot = footOf(layout, downForce)
-  const bareSag = sagOf(lid, foot, undefined, SAG_TERMS).sag
+  const bareSag = Math.min(MOST_SAG, sagOf(lid, foot, undefined, SAG_TERMS).sag)
   const brace = onNeck ? null : braceOn(layout, lid, layout.design.brace)
-  const sag = brace ? sagOf(lid, foot, brace, SAG_TERMS).sag : bareSag
+  const sag = brace ? Math.min(MOST_SAG, sagOf(lid, foot, brace, SAG_TERMS).sag) : bareSag
   return { downForce, sag: onNeck ? 0 : sag, bareSag, onNeck }
 }
 

@@ -5,7 +5,8 @@ import { bounds, circle, type Point, polygon } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
 import { datum, drill, mark } from './operations.ts'
 import type { Operation, Part } from './part.ts'
-import { flipContour, flipOperation, mirrorPart } from './sheet-frame.ts'
+import { pilotsUnder } from './pilots.ts'
+import { flipContour, flipOperations, mirrorPart } from './sheet-frame.ts'
 
 /** Post holes as they stand in the face of the head, with the wider hole for a bushing. Places are the face's own. */
 export function postOperations({ design }: Layout, posts: readonly Point[]): Operation[] {
@@ -22,8 +23,7 @@ export function postOperations({ design }: Layout, posts: readonly Point[]): Ope
 /** The parts a head needs for itself, its front first. */
 export function headParts(layout: Layout, neckTop: Part): Part[] {
   const own = scarfedHead(layout)
-  const front = own[0] ?? neckTop
-  return [...own, ...backOf(layout, front)]
+  return [...own, ...backsOf(layout, neckTop, own[0])]
 }
 
 /** A scarfed head as it is sawn and bevelled, from the front and from the side, before it is glued on. */
@@ -54,7 +54,7 @@ function scarfedHead(layout: Layout): Part[] {
       seen: 'from the playing side',
       thickness,
       outline: flipContour(outline, flip),
-      operations: operations.map((one) => flipOperation(one, flip)),
+      operations: flipOperations(operations, flip),
     },
     {
       ...common,
@@ -73,26 +73,34 @@ function scarfedHead(layout: Layout): Part[] {
   ]
 }
 
-/** The side from which the tuners' screws are drilled, where they have any; what is drilled from the front is marked. */
-function backOf(layout: Layout, front: Part): Part[] {
-  const { screws, screwPilot, screwDepth, thickness } = layout.design.headstock
-  const scarfed = front.id === 'headstock'
-  const { tuners } = headOf(layout)
-  if (screws === 0 || tuners.length === 0) return []
-  const flip = layout.up === 1 ? 'none' : 'y'
+/** The sides from which tuners' screws and screws through the base are drilled; what is drilled from the front is marked. */
+function backsOf(layout: Layout, neckTop: Part, head: Part | undefined): Part[] {
+  const screwed = layout.design.headstock.screws > 0 ? tunerScrews(layout) : []
+  const under = pilotsUnder(layout)
+  const onNeck = [...(head ? [] : screwed), ...under]
+  return [
+    ...(onNeck.length > 0 ? [behind(layout, neckTop, onNeck, 'Neck, from behind')] : []),
+    ...(head && screwed.length > 0 ? [behind(layout, head, screwed, 'Head, from behind')] : []),
+  ]
+}
+
+function tunerScrews(layout: Layout): Operation[] {
+  const { screwPilot, screwDepth, thickness } = layout.design.headstock
   const depth = screwDepth < thickness ? screwDepth : 'through'
-  const operations: Operation[] = tuners.flatMap(({ screws: holes, hole, post }) => [
+  return headOf(layout).tuners.flatMap(({ screws: holes, hole, post }) => [
     ...holes.map((at) => drill(at, screwPilot, 'Tuner screw', depth)),
     { kind: 'mark', contour: circle(post, hole.radius), of: 'Tuner post' } as const,
   ])
+}
+
+function behind(layout: Layout, front: Part, done: readonly Operation[], title: string): Part {
+  const flip = layout.up === 1 ? 'none' : 'y'
   const lines = front.operations.filter((one) => one.kind === 'datum' && one.of === 'Centreline')
-  const turned = operations.map((one) => flipOperation(one, flip))
-  return [
-    {
-      ...mirrorPart({ ...front, operations: [...turned, ...lines] }),
-      id: scarfed ? 'headstock-inside' : 'neck-top-inside',
-      title: scarfed ? 'Head, from behind' : 'Neck, from behind',
-      seen: 'from behind',
-    },
-  ]
+  const turned = flipOperations(done, flip)
+  return {
+    ...mirrorPart({ ...front, operations: [...turned, ...lines] }),
+    id: `${front.id}-inside`,
+    title,
+    seen: 'from behind',
+  }
 }

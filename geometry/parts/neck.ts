@@ -7,6 +7,7 @@ import { postOperations } from './headstock.ts'
 import { neckProfile, simplified, topAt } from './neck-profile.ts'
 import { datum, drill, mark, note, RUN_OUT, recess } from './operations.ts'
 import type { Operation, Part } from './part.ts'
+import { blockViews, pilotsInSides, pilotsOnTop } from './pilots.ts'
 import { flipContour, flipOperations } from './sheet-frame.ts'
 
 /** The blank from the playing side. */
@@ -18,6 +19,7 @@ export function neckTop(layout: Layout): Part {
     ...(scarf ? bevelLines(layout, scarf) : postOperations(layout, layout.posts)),
     ...tailHoles(layout),
     ...recesses(layout),
+    ...pilotsOnTop(layout),
     ...(layout.board ? [] : fretOperations(layout, layout.frets)),
     ...(layout.zeroFret && !layout.board ? [] : [across(layout, 0, 'Zero line, front of the nut')]),
     datum({ x: scarf?.bottom.x ?? neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
@@ -56,6 +58,7 @@ export function neckSide(layout: Layout): Part {
         .filter(({ x }) => between(x, neck.x0, neck.x1))
         .map(({ x, of }) => datum({ x, y: neck.bottom }, { x, y: topAt(layout, x) }, of)),
       ...(scarf ? [mark(scarf.top, scarf.bottom, 'Glued joint of the head')] : []),
+      ...pilotsInSides(layout).near,
     ],
   }
 }
@@ -65,19 +68,17 @@ export function blockPart(layout: Layout): Part[] {
   const { block, bottom } = layout.neck
   const height = bottom - layout.box.baseTop
   if (!block || height <= 0) return []
-  return [
-    {
-      id: 'neck-block',
-      title: 'Block under the neck',
-      seen: 'from the playing side',
-      mirrored: false,
-      headEnd: 'left',
-      hand: layout.design.hand,
-      thickness: height,
-      outline: rectangle(0, block.minY, block.maxX - block.minX, block.maxY),
-      operations: [datum({ x: 0, y: 0 }, { x: block.maxX - block.minX, y: 0 }, 'Centreline')],
-    },
-  ]
+  return blockViews(layout, {
+    id: 'neck-block',
+    title: 'Block under the neck',
+    seen: 'from the playing side',
+    mirrored: false,
+    headEnd: 'left',
+    hand: layout.design.hand,
+    thickness: height,
+    outline: rectangle(0, block.minY, block.maxX - block.minX, block.maxY),
+    operations: [datum({ x: 0, y: 0 }, { x: block.maxX - block.minX, y: 0 }, 'Centreline')],
+  })
 }
 
 /** Where the shaft is bevelled for a scarfed head. */

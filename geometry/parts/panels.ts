@@ -7,6 +7,7 @@ import { formatLength } from '../quantity/index.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { measuredOn } from '../solve/measures.ts'
 import { stringAt } from '../solve/solve.ts'
+import { groundHoleOf } from '../strings/ground-hole.ts'
 import { bevelLines } from './bevels.ts'
 import { keptLines } from './kept.ts'
 import { cut, datum, datumBox, drill, mark, note, RUN_OUT, recess, SHORTEST_LINE } from './operations.ts'
@@ -218,18 +219,10 @@ function neckSlot(layout: Layout, panel: Panel): Operation[] {
   return [cut(rectangle(-slot.width / 2, -depth, slot.width / 2, RUN_OUT), 'Neck slot')]
 }
 
-/** Wood beside the neck slot before a hole for the ground wire, and how far down it lies. Common practice, no source. */
-const BESIDE_SLOT = 8
-const BELOW_EDGE = 12
-/** Nobody bores a finer hole: under this none is meant. */
-const LEAST_HOLE = 0.2
-
-/** The way of the wire that grounds the strings, on the treble side of the neck. */
-function groundHole({ design }: Layout): Operation[] {
-  const { groundHole: diameter } = design.tailpiece
-  if (diameter < LEAST_HOLE) return []
-  const x = (design.neck.width + design.neck.slotPlay + diameter) / 2 + BESIDE_SLOT
-  return [drill({ x, y: -BELOW_EDGE }, diameter, 'Ground wire')]
+/** The way of the wire that grounds the strings. */
+function groundHole(layout: Layout): Operation[] {
+  const hole = groundHoleOf(layout)
+  return hole ? [drill(hole.centre, 2 * hole.radius, 'Ground wire')] : []
 }
 
 /** Holes for the strings, where they go through this face. */

@@ -6,6 +6,7 @@ import { headParts } from './headstock.ts'
 import { blockPart, neckSide, neckTop } from './neck.ts'
 import { insidePart, panelPart } from './panels.ts'
 import type { Part } from './part.ts'
+import { farSide } from './pilots.ts'
 import { tailStrip } from './tail-strip.ts'
 
 const known = new WeakMap<Layout, readonly Part[]>()
@@ -18,6 +19,7 @@ export function partsOf(layout: Layout): readonly Part[] {
   const before = known.get(layout)
   if (before) return before
   const top = neckTop(layout)
+  const side = neckSide(layout)
   const parts = [
     panelPart(layout, 'lid'),
     panelPart(layout, 'base'),
@@ -27,7 +29,8 @@ export function partsOf(layout: Layout): readonly Part[] {
     panelPart(layout, 'treble-wall'),
     ...FACES.flatMap((face) => insidePart(layout, face)),
     top,
-    neckSide(layout),
+    side,
+    ...farSide(layout, side),
     ...headParts(layout, top),
     ...blockPart(layout),
     ...boardPart(layout),

@@ -32,10 +32,15 @@ const centreline = (across: number): FromLine => ({
 export const faceOf = ({ id }: Part): Face | null =>
   FACES.find((face) => face === id || `${face}-inside` === id) ?? null
 
+/** Is it the neck seen from one of its sides? There up is up for both hands. */
+const onSide = ({ id }: Part): boolean => id === 'neck-side' || id === 'neck-side-inside'
+
 /** How a part was turned over for its sheet; turning it once more gives the engine's own frame back. */
 export function turnedBy(part: Part, up: Layout['up']): Flip {
   const face = faceOf(part)
   if (face) return flipOf(face, up)
+  if (part.id === 'neck-block-end') return up === 1 ? 'x' : 'none'
+  if (onSide(part)) return 'none'
   return up === 1 ? 'none' : 'y'
 }
 
@@ -54,9 +59,13 @@ export function measuredOn(part: Part, at: Point, layout: Layout): Measured {
       edge: plain('lid-side edge', 0 - at.y),
       line: plain('neck-end edge', at.x - layout.panels[face].bounds.minX),
     }
+  if (part.id.startsWith('neck-block'))
+    return part.id === 'neck-block-end'
+      ? { edge: plain('top of the block', 0 - at.y), line: centreline(at.x) }
+      : { edge: plain('end at the neck-end wall', at.x), line: centreline(at.y) }
   const zero = layout.zeroFret ? 'crown of the zero fret' : 'front of the nut'
   return {
     edge: { from: zero, distance: Math.abs(at.x), towards: at.x < 0 ? 'head' : 'tail' },
-    line: centreline(at.y),
+    line: onSide(part) ? plain('top of the neck', layout.neck.top - at.y) : centreline(at.y),
   }
 }

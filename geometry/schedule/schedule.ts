@@ -59,7 +59,17 @@ export interface ScheduleRow {
 
 /** Slots first on the board, then the neck while it is square, then the box; the faces seen most come last. */
 const PART_ORDER = [
-  ...['board', 'neck-top', 'headstock', 'neck-block', 'neck-end-wall', 'tail-end-wall', 'bass-wall'],
+  ...[
+    'board',
+    'neck-top',
+    'neck-side',
+    'headstock',
+    'neck-block',
+    'neck-block-end',
+    'neck-end-wall',
+    'tail-end-wall',
+    'bass-wall',
+  ],
   ...['treble-wall', 'base', 'lid'],
 ]
 /** Drawn for another view, or as a help to drill by: what is done there stands elsewhere in the list. */
@@ -77,12 +87,15 @@ export const scheduleOf = remembered((layout: Layout): readonly ScheduleRow[] =>
     return at < 0 ? PART_ORDER.length : at
   }
   return partsOf(layout)
-    .filter((part) => !SHOWN_ELSEWHERE.has(part.id))
+    .filter((part) => !SHOWN_ELSEWHERE.has(part.id) || part.operations.some(isPilot))
     .map((part, index) => ({ part, index }))
     .sort((a, b) => place(a.part.id) - place(b.part.id) || a.index - b.index)
     .flatMap(({ part }) => rowsOf(part, layout, stock))
     .map((row, index) => ({ ...row, order: index + 1 }))
 })
+
+/** A hole of its own in a view that else only shows what stands elsewhere. */
+const isPilot = (one: Operation): boolean => one.kind === 'drill' && one.of.startsWith('Pilot')
 
 type Unnumbered = Omit<ScheduleRow, 'order'>
 

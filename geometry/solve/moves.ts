@@ -119,9 +119,12 @@ function restated(layout: Layout, placed: Placed, axis: 'along' | 'across', targ
 /** Numbers are kept to the millionth: a drag leaves no tail of digits in the file. */
 export const clean = (value: number): number => Math.round(value * 1e6) / 1e6 + 0
 
+/** The finest step that is shown: a tenth of a millimetre, or the finest line of an inch rule; millimetres. */
+export const shownStep = (units: Design['units']): number => (units.display === 'mm' ? 0.1 : stepOf(units))
+
 /** A free place on the user's own rule: no finer than its finest line, a tenth where it is metric. */
 export function onRule(mm: number, units: Design['units']): number {
-  const step = units.display === 'mm' ? 0.1 : stepOf(units)
+  const step = shownStep(units)
   return Math.round(mm / step) * step
 }
 

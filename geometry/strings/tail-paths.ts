@@ -9,6 +9,7 @@ export interface TailPath {
   readonly string: number
   /** Counted from the bass side, from 0; `null` where there are too few holes. */
   readonly hole: number | null
+  readonly yNut: number
   readonly ySaddle: number
   /** Radians sideways over the saddle and down behind it, from the string's own line; `null` without a hole. */
   readonly sideways: number | null
@@ -32,6 +33,7 @@ export function tailPathsOf(layout: Layout): TailPath[] {
         count,
         string: count - index,
         hole: hole && number !== undefined ? number : null,
+        yNut: atNut[index] ?? 0,
         ySaddle,
         sideways: hole ? Math.abs(Math.atan2(hole.y - ySaddle, behind) - slope) : null,
         down: hole ? Math.atan2(saddle.top - hole.z, behind) : null,

@@ -2,7 +2,15 @@
 import { graduationOf } from '../box/real-box.ts'
 import { DISTANCE_NAMES, DISTANCES, type Distance } from '../box/survey/distances.ts'
 import { surveyOf } from '../box/survey/index.ts'
-import { type Field, fieldsOf, fieldsOfEntry, fieldsOfKind, sections } from '../design/catalogue.ts'
+import {
+  counts,
+  type Field,
+  fieldsOf,
+  fieldsOfEntry,
+  fieldsOfKind,
+  labelOf,
+  sections,
+} from '../design/catalogue.ts'
 import { apply, change, type Path, valueAt } from '../design/changes.ts'
 import type { Design, Thing } from '../design/schema.ts'
 
@@ -61,12 +69,6 @@ function fieldsOfList(list: 'box.inside' | 'artwork'): readonly Field[] {
   ofLists.set(list, made)
   return made
 }
-
-/** Does the field count, as its neighbours stand? */
-const counts = (neighbours: unknown, { when = {} }: Field): boolean =>
-  Object.entries(when).every(([key, values]) =>
-    values.includes(valueAt(neighbours, [key]) as string | boolean),
-  )
 
 /**
  * Sections first, then the things of `among` in their order. A dimension of 0 is left out: flush, or not there, is meant exactly.
@@ -136,12 +138,6 @@ function add(
     by: stated === undefined ? 'rule' : 'stated',
     changed: (by) => apply(design, change(design, [path, Math.min(max, Math.max(min, value + by))])),
   })
-}
-
-/** `box, depth`; a label that names its section already stays as it is. */
-function labelOf(section: string, label: string): string {
-  const low = label.charAt(0).toLowerCase() + label.slice(1)
-  return low.startsWith(section) ? low : `${section}, ${low}`
 }
 
 /** A distance read several times is known better than the rule reads, unless its readings say otherwise. */

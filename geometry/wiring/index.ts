@@ -1,5 +1,5 @@
 /** Wiring: what is soldered to what, what of it is heard, and how long each wire is. */
-export { isPickup, positionsOf } from './circuit.ts'
+export { isGrounded, isPickup, positionsOf } from './circuit.ts'
 export { cornerHertz, decibels, inParallel, loadedShare } from './formulas.ts'
 export {
   CIRCUITS,

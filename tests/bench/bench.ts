@@ -6,7 +6,17 @@ import { readFileSync } from 'node:fs'
 import { cpus } from 'node:os'
 import { join } from 'node:path'
 import { planPrint, printPdf, STANDARD_SETUP, writeDxfSheet } from '../../exporters/index.ts'
-import { check, checkDesign, type Design, partsOf, readDesign, solve } from '../../geometry/index.ts'
+import {
+  check,
+  checkDesign,
+  type Design,
+  fittingOf,
+  partsOf,
+  placesBetween,
+  readDesign,
+  solve,
+  USUAL_SCALES,
+} from '../../geometry/index.ts'
 import { bareDxf, bareFile } from './bare-dxf.ts'
 import { barePdf, bareSheets } from './bare-pdf.ts'
 import { holesByMakerjs, lidByMakerjs } from './makerjs-lid.ts'
@@ -172,6 +182,36 @@ line(
   'at most 1.15',
   `${grown.short.toFixed(2)} ms → ${grown.long.toFixed(1)} ms`,
 )
+/** Twelve scales, four counts, nine places of the saddle: 432 rows. */
+const TABLE = {
+  scales: USUAL_SCALES.map((one) => one.length),
+  counts: [2, 3, 4, 6],
+  places: placesBetween(0.52, 0.84, 9),
+  strings: 'chosen for each',
+} as const
+const fitTable = (of: Design) => {
+  const fitting = fittingOf(of, TABLE)
+  while (fitting.step()) {
+    // Each step is a row.
+  }
+  return fitting.rows
+}
+/** The same with a blank so long that none of the rows is told by sums. */
+const longBlank: Design = { ...design, neck: { ...design.neck, length: 1500 } }
+for (const [what, of] of [
+  ['fit table of 432 rows / one solve + check', design],
+  ['the same on a blank long enough for every row', longBlank],
+] as const) {
+  const table = ratio(
+    onEachNew(() => structuredClone(of), fitTable),
+    onEachNew(
+      () => structuredClone(of),
+      (anew) => check(solve(anew)),
+    ),
+    { rounds: 15, times: 100, ofOurs: 1, warmUp: 8 },
+  )
+  line(what, table, 'under 150', `${table.ours.toFixed(0)} ms / ${table.theirs.toFixed(3)} ms`)
+}
 const begun = started()
 line(
   'lidwright bundle / Node started and the engine imported',

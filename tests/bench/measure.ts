@@ -65,13 +65,28 @@ export function summed(pairs: readonly Pair[]): Ratio {
   }
 }
 
-/** Ratio of one work to another: warm-up, then `rounds` rounds by turns; median and the middle half. */
-export function ratio(ours: Prepared, theirs: Prepared, rounds = 31, times = 60): Ratio {
+export interface Rounds {
+  readonly rounds?: number
+  readonly times?: number
+  readonly ofOurs?: number
+  readonly warmUp?: number
+}
+
+/**
+ * Ratio of one work to another: warm-up, then `rounds` rounds by turns; median and the middle half. `ofOurs` is how often
+ * ours is done in a round where that is not as often as theirs.
+ */
+export function ratio(
+  ours: Prepared,
+  theirs: Prepared,
+  { rounds = 31, times = 60, ofOurs, warmUp = WARM_UP }: Rounds = {},
+): Ratio {
+  const timesOurs = ofOurs ?? times
   const round = () => {
-    const [we, they] = [ours(times), theirs(times)]
-    return { ours: once(we, times), theirs: once(they, times) }
+    const [we, they] = [ours(timesOurs), theirs(times)]
+    return { ours: once(we, timesOurs), theirs: once(they, times) }
   }
-  for (let index = 0; index < WARM_UP; index++) round()
+  for (let index = 0; index < warmUp; index++) round()
   return summed(Array.from({ length: rounds }, round))
 }
 

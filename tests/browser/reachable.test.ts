@@ -52,6 +52,25 @@ describe.each(['light', 'dark'] as const)('in the %s scheme', (colorScheme) => {
     }
     await context.close()
   })
+
+  test('axe finds nothing on the faces folded out, beside the field of a curve and on the head', async () => {
+    const context = await browser.newContext({ colorScheme, viewport: { width: 1280, height: 900 } })
+    const page = await context.newPage()
+    await page.goto(address)
+    await page.getByRole('dialog').waitFor()
+    await page.keyboard.press('Escape')
+    await openSample(page, 'ferry-crate-electric')
+    await goTo(page, 'Lay out')
+    await page.getByRole('button', { name: /^Leaf/ }).first().click()
+    const inspector = page.getByRole('complementary', { name: 'What is selected' })
+    await inspector.locator('[data-field=curve] textarea').waitFor()
+    expect(await violations(page), 'a curve is selected').toEqual([])
+    await page.getByRole('button', { name: 'Fold out' }).click()
+    await page.getByRole('button', { name: 'Headstock' }).first().click()
+    await inspector.getByRole('button', { name: 'Typical tuners…' }).waitFor()
+    expect(await violations(page), 'folded out').toEqual([])
+    await context.close()
+  })
 })
 
 /** Presses Tab until something has the focus, as often as a patient person would. */

@@ -18,6 +18,28 @@ function numbersIn(value: unknown): number[] {
   return value === null || typeof value !== 'object' ? [] : Object.values(value).flatMap(numbersIn)
 }
 
+/** A pickup by a switch, a tone control and a knob that does nothing; one position of the switch is silent. */
+const SOLDERED = {
+  components: [
+    { id: 'coil', part: 'coil pickup' },
+    { id: 'disc', part: 'piezo pickup' },
+    { id: 'tone', part: 'pot' },
+    { id: 'cap', part: 'capacitor' },
+    { id: 'idle', part: 'pot' },
+    { id: 'selector', part: 'switch' },
+    { id: 'socket', part: 'jack' },
+  ],
+  wires: [
+    { from: 'coil.hot', to: 'selector.a' },
+    { from: 'coil.ground', to: 'socket.sleeve' },
+    { from: 'disc.ground', to: 'socket.sleeve' },
+    { from: 'selector.common', to: 'socket.tip', colour: 'red' },
+    { from: 'tone.3', to: 'socket.tip' },
+    { from: 'tone.2', to: 'cap.a' },
+    { from: 'cap.b', to: 'socket.sleeve' },
+  ],
+}
+
 /** Designs that between them fill every key. */
 const VARIED = [
   startingDesign({ hand: 'left', strings: 4 }),
@@ -53,6 +75,8 @@ const VARIED = [
   designOf({
     box: { lid: { kind: 'sliding' }, inside: [{ id: 'corner' }] },
     artwork: [{ id: 'swallow' }],
+    headstock: { form: 'scarfed', screws: 1 },
+    wiring: SOLDERED,
   }),
   designOf({
     box: {
@@ -76,7 +100,7 @@ describe('the keys of a report', () => {
     // Where a whole group may be missing, null stands under the group's own name.
     const groups = [
       ...['board', 'neck.block', 'neck.weakest', 'strings[].tail', 'strings[].post', 'strings[].pitch'],
-      ...['schedule[].size', 'schedule[].drill'],
+      ...['schedule[].size', 'schedule[].drill', 'headstock.scarf', 'wiring'],
       ...['pickups[].relief', 'pickups[].relief.bow', 'pickups[].relief.nutRise'],
       ...['pull.spread', 'chord', 'air.note', 'weight.held', 'opening', 'survey', 'findings[].measureAgain'],
     ]
@@ -136,6 +160,59 @@ describe('scale and frets', () => {
     const sum = frets.reduce((total, fret) => total + fret.step, 0)
     expect(sum).toBeCloseTo(frets.at(-1)?.fromNut ?? 0, 4)
   })
+})
+
+describe('wiring', () => {
+  test('a wire between two things on the lid runs square along it: 60 along, 60 across, and 40 of slack', () => {
+    const { wiring } = reportOf(
+      designOf({
+        things: [
+          { kind: 'pot', id: 'volume', along: 100, across: 40 },
+          { kind: 'pot', id: 'tone', along: 160, across: -20 },
+        ],
+        wiring: {
+          slack: 40,
+          components: [
+            { id: 'a', part: 'pot', thing: 'volume', kilohms: 250 },
+            { id: 'b', part: 'pot', thing: 'tone' },
+            { id: 'loose', part: 'jack' },
+          ],
+          wires: [
+            { from: 'a.1', to: 'b.1', colour: 'white' },
+            { from: 'a.2', to: 'loose.tip' },
+          ],
+        },
+      }),
+    )
+    expect(wiring?.wires).toMatchObject([
+      { number: 1, from: 'a.1', to: 'b.1', colour: 'white', length: 160, lost: [] },
+      { length: null, lost: ['loose'] },
+    ])
+    expect(wiring?.components[0]).toMatchObject({
+      thing: 'volume',
+      kilohms: 250,
+      nanofarads: null,
+      grounded: false,
+    })
+    expect(wiring?.findings).toContainEqual({ key: 'wiring-grounded volume component a', grade: 'stop' })
+  })
+
+  test('is nothing where nothing is wired', () => {
+    expect(reportOf(designOf()).wiring).toBeNull()
+  })
+})
+
+test('the head: tuners along its face, and which string winds on which', () => {
+  const { headstock } = reportOf(designOf({ headstock: { form: 'scarfed', tiltDegrees: 30 } }))
+  expect(headstock.tuners.map(({ along }) => along)).toEqual([45, 77, 45])
+  // The outer strings take the nearest post of their own side.
+  expect(headstock.paths.map(({ string, tuner }) => [string, tuner])).toEqual([
+    [3, 1],
+    [2, 2],
+    [1, 3],
+  ])
+  // 19 / sin 30
+  expect(headstock.scarf?.glued).toBe(38)
 })
 
 describe('strings and their holes', () => {

@@ -9,11 +9,12 @@ import {
   onRule,
   type Placed,
   type Point,
+  setWithCompanions,
   solve,
 } from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
 import { type SizeFields, sizeFieldsOf, within } from '../../parts/sizes.ts'
-import { beginGesture, setWithCompanions } from '../../state/index.ts'
+import { beginGesture } from '../../state/index.ts'
 import { dragging } from '../dragging.ts'
 import { type Frame, fromScreen } from '../frame.ts'
 import { chip, paintGhost, paintHeld } from '../guides.ts'

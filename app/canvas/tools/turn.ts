@@ -1,8 +1,8 @@
 /** Turns a thing about its centre. Whole steps of fifteen degrees take hold; otherwise it goes by half degrees. */
-import { change, type Layout, type Placed, solve } from '../../../geometry/index.ts'
+import { change, type Layout, type Placed, setWithCompanions, solve } from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
 import { aroundOnce } from '../../state/around-once.ts'
-import { beginGesture, setWithCompanions } from '../../state/index.ts'
+import { beginGesture } from '../../state/index.ts'
 import { dragging } from '../dragging.ts'
 import { type Frame, fromScreen, toScreen } from '../frame.ts'
 import { chip, paintGhost } from '../guides.ts'

@@ -1,12 +1,11 @@
 /** The build sheet and the label as PDF, from the same data as their HTML and SVG. */
-import type { Design } from '../../../geometry/index.ts'
-import { labelPicture } from '../../label/label.ts'
 import { bind, POINTS } from '../../pdf/bind.ts'
 import { openTypeface } from '../../pdf/font/typeface.ts'
 import { Ink } from '../../pdf/ink.ts'
 import { type PaperName, paperNamed } from '../../pdf/papers.ts'
 import { Wording } from '../../pdf/words.ts'
 import type { Block, Sheet, Step } from '../model.ts'
+import type { Picture } from '../pictures/picture.ts'
 import { drawPicture } from './draw-picture.ts'
 import { drawTable } from './draw-table.ts'
 import { Flow, LEADING } from './flow.ts'
@@ -21,10 +20,10 @@ export interface MadeSheet {
 }
 
 /**
- * The build sheet as a PDF on a paper. The same sheet gives the same bytes. Rejects for a number that is not finite.
- * Example: `const { bytes } = await writeSheetPdf(buildSheet(design), 'a4')`.
+ * The build sheet as a PDF on a paper. The same sheet gives the same bytes. Throws for a number that is not finite.
+ * Example: `const { bytes } = writeSheetPdf(buildSheet(design), 'a4')`.
  */
-export async function writeSheetPdf(sheet: Sheet, paper: PaperName): Promise<MadeSheet> {
+export function writeSheetPdf(sheet: Sheet, paper: PaperName): MadeSheet {
   const typeface = openTypeface()
   const wording = new Wording(typeface)
   const size = paperNamed(paper)
@@ -143,11 +142,10 @@ function drawStep(flow: Flow, { title, words, caution }: Step, number: number): 
   flow.down(2.6)
 }
 
-/** The label as a PDF page of just its size, so that nothing is scaled. */
-export async function writeLabelPdf(design: Design): Promise<MadeSheet> {
+/** A picture, such as the label, as a PDF page of just its size, so that nothing is scaled. */
+export function writeLabelPdf(picture: Picture): MadeSheet {
   const typeface = openTypeface()
   const wording = new Wording(typeface)
-  const picture = labelPicture(design)
   const used = new Map<number, string>()
   const page = new Ink(typeface, used)
   page.within({ scale: { x: POINTS, y: POINTS } }, () => drawPicture(page, wording, picture, { x: 0, y: 0 }))

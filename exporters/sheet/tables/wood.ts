@@ -19,7 +19,8 @@ const ALLOWED = [12, 3, 1.5] as const
 /** Parts that are the box itself or only drawings of what stands in the list by another name. */
 const NOT_SAWN = new Set([
   ...['lid', 'base', 'neck-end-wall', 'tail-end-wall', 'bass-wall', 'treble-wall'],
-  ...['neck-top', 'neck-side', 'neck-top-inside', 'board', 'neck-block', 'tail-strip'],
+  ...['neck-top', 'neck-side', 'neck-top-inside', 'neck-side-inside', 'board', 'tail-strip'],
+  ...['neck-block', 'neck-block-inside', 'neck-block-end'],
   ...['headstock', 'headstock-side', 'headstock-inside'],
 ])
 

@@ -32,6 +32,7 @@ export const artworkKept: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'size'],
   measure(layout) {
     const found: Measurement[] = []
     for (const { art, face, contour } of artworkOf(layout)) {

@@ -14,6 +14,7 @@ export const balanceNearWall: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['balanceOff'],
+  mendedBy: ['balance.ballast'],
   measure(layout, limit) {
     const found: Measurement[] = []
     if (layout.design.balance.held === 'not stated') return found
@@ -47,6 +48,7 @@ export const headDrops: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['balance.ballast', 'balance.strapAt', 'balance.lapAt'],
   measure(layout) {
     const found: Measurement[] = []
     if (layout.design.balance.held === 'not stated') return found

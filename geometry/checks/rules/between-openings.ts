@@ -20,6 +20,7 @@ export const betweenOpenings: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['betweenOpenings', 'screwToOpening'],
+  mendedBy: ['place', 'size'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const face of FACES) {

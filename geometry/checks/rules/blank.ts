@@ -6,6 +6,7 @@ export const blankLength: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['blankSpare'],
+  mendedBy: ['headstock.length', 'neck.tail', 'saddle.place', 'scale.length'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { neck, design } = layout
@@ -43,6 +44,7 @@ export const headOnBlank: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['headstock.width', 'neck.widthAtNut'],
   measure(layout) {
     const found: Measurement[] = []
     const { neck, headstock } = layout.design
@@ -72,6 +74,7 @@ export const firstPost: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['firstPost', 'firstPostLeast'],
+  mendedBy: ['headstock.firstPost', 'headstock.stagger'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const nearest = layout.posts.reduce<(typeof layout.posts)[number] | null>(
@@ -102,6 +105,7 @@ export const postsOnHead: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['postsApart'],
+  mendedBy: ['headstock.postSpacing', 'headstock.length', 'headstock.firstPost'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { headstock } = layout.design
@@ -146,6 +150,7 @@ export const postsForStrings: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['headstock.bassTuners', 'headstock.trebleTuners'],
   measure(layout) {
     const found: Measurement[] = []
     const posts = layout.posts.length

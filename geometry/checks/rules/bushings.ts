@@ -35,6 +35,7 @@ export const threadThrough: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['thing.boreDepth', 'thing.backing'],
   measure(layout) {
     const found: Measurement[] = []
     for (const one of mounted(layout)) {
@@ -83,6 +84,7 @@ export const boreWide: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['thing.boreDiameter'],
   measure(layout) {
     const found: Measurement[] = []
     for (const one of mounted(layout)) {
@@ -113,6 +115,7 @@ export const faceForBushing: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodForNut'],
+  mendedBy: ['thing.boreDepth', 'thing.backing'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('woodForNut')
@@ -150,6 +153,7 @@ export const shaftInKnob: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['shaftInKnob'],
+  mendedBy: ['thing.boreDepth', 'thing.knobDepth', 'thing.shaft'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('shaftInKnob')
@@ -183,6 +187,7 @@ export const knobOffFace: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['knobOffFace'],
+  mendedBy: ['thing.shaft'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('knobOffFace')

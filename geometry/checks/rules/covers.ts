@@ -43,6 +43,7 @@ export const coverOnFace: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'size'],
   measure(layout) {
     const found: Measurement[] = []
     for (const { placed, cover } of covers(layout)) {
@@ -72,6 +73,7 @@ export const coversApart: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['coversApart'],
+  mendedBy: ['place'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const all = covers(layout)

@@ -45,6 +45,7 @@ export const toolFits: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['cutting.cutter'],
   measure(layout) {
     const found: Measurement[] = []
     if (layout.design.cutting.process === 'by hand') return found
@@ -94,6 +95,7 @@ export const webLeft: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'size'],
   measure(layout) {
     const found: Measurement[] = []
     const { process, web } = layout.design.cutting

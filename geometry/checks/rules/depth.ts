@@ -7,6 +7,7 @@ export const roomUnderNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['underNeck'],
+  mendedBy: ['neck.rise', 'neck.thickness'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { box, neck } = layout
@@ -37,6 +38,7 @@ export const roomUnderHardware: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['underNeck'],
+  mendedBy: ['thing.depth', 'thing.bodyDepth'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { box, panels } = layout
@@ -71,6 +73,7 @@ export const rimDepth: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['rimShare'],
+  mendedBy: ['thing.rimDepth'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const { thing, kind, face, at } of layout.placed) {
@@ -106,6 +109,7 @@ export const rimLedge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['rimLedge'],
+  mendedBy: ['thing.rimWidth'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const { thing, kind, face, at } of layout.placed) {

@@ -6,6 +6,7 @@ export const boardBehindLastFret: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['beyondLastFret'],
+  mendedBy: ['board.beyond', 'board.length', 'scale.frets.count'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const last = layout.frets.at(-1)
@@ -43,6 +44,7 @@ export const boardOverLid: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['neck.rise', 'board.beyond', 'board.length'],
   measure(layout) {
     const found: Measurement[] = []
     const { board, box } = layout

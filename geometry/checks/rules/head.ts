@@ -19,6 +19,7 @@ interface Nearness {
   readonly limit: LimitName | null
   readonly of: (room: HeadRoom) => Tight | null
   readonly about: (tight: Tight) => readonly string[]
+  readonly mendedBy: readonly string[]
   /** May the two just touch? */
   readonly touch?: boolean
   readonly clear: (finding: Finding, say: Say) => string
@@ -33,6 +34,7 @@ const nearness = (it: Nearness): Rule => ({
   unit: 'mm',
   wants: 'least',
   limits: it.limit ? [it.limit] : [],
+  mendedBy: it.mendedBy,
   measure(layout, limit) {
     const found: Measurement[] = []
     const tight = it.of(headRoomOf(layout))
@@ -61,6 +63,7 @@ export const stringPastPost = nearness({
   title: 'String past the posts',
   limit: 'stringToPost',
   of: (room) => room.passing,
+  mendedBy: ['headstock.postStep', 'headstock.postEdge', 'headstock.postSpacing'],
   about: ({ a }) => ['headstock', `string ${a}`],
   clear: (it, say) => `String ${it.data?.a} passes post ${it.data?.b} with ${mm(it, say)} to spare.`,
   care: (it, say) =>
@@ -74,6 +77,7 @@ export const stringsCrossAtHead = nearness({
   title: 'Strings behind the nut',
   limit: null,
   of: (room) => room.strings,
+  mendedBy: ['headstock.postStep', 'headstock.postEdge'],
   about: ({ a, b }) => ['headstock', `string ${a}`, `string ${b}`],
   clear: (it, say) =>
     `Behind the nut strings ${it.data?.a} and ${it.data?.b} stay ${mm(it, say)} apart, the nearest of all.`,
@@ -87,6 +91,7 @@ export const tunerKnobs = nearness({
   title: 'Knobs of the tuners apart',
   limit: 'knobsApart',
   of: (room) => room.knobs,
+  mendedBy: ['headstock.postSpacing', 'headstock.knobLong'],
   about: () => ['headstock', 'posts'],
   clear: (it, say) => `The knobs of the tuners stand ${mm(it, say)} apart.`,
   care: (it, say) =>
@@ -100,6 +105,7 @@ export const knobToHead = nearness({
   title: 'Knob to the edge of the head',
   limit: 'knobToHead',
   of: (room) => room.knobToEdge,
+  mendedBy: ['headstock.postEdge', 'headstock.width'],
   about: () => ['headstock', 'side'],
   clear: (it, say) => `The knobs begin ${mm(it, say)} outside the edge of the head.`,
   care: (it, say) =>
@@ -113,6 +119,7 @@ export const tunersApart = nearness({
   title: 'Tuners apart behind the head',
   limit: 'tunersApart',
   of: (room) => room.bodies,
+  mendedBy: ['headstock.stagger', 'headstock.width', 'headstock.postSpacing'],
   touch: true,
   about: () => ['headstock', 'posts'],
   clear: (it, say) => `Behind the head the tuners lie ${mm(it, say)} apart.`,
@@ -135,6 +142,13 @@ export const woodInHead: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodInHead', 'woodBesideScrew', 'woodUnderRecess'],
+  mendedBy: [
+    'headstock.postEdge',
+    'headstock.postSpacing',
+    'headstock.screwDepth',
+    'headstock.bushingDepth',
+    'headstock.thickness',
+  ],
   measure(layout, limit) {
     const found: Measurement[] = []
     const room = headRoomOf(layout)
@@ -207,6 +221,7 @@ export const scarfGlued: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['scarfGlued'],
+  mendedBy: ['headstock.tiltDegrees', 'neck.thickness'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const scarf = scarfOf(layout.design, layout.nut.x0)
@@ -237,6 +252,7 @@ export const headFromBlank: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['headstock.step', 'headstock.thickness', 'neck.thickness'],
   measure(layout) {
     const found: Measurement[] = []
     const { neck, headstock } = layout.design

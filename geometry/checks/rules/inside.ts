@@ -17,6 +17,7 @@ export const openingToInside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToInside'],
+  mendedBy: ['place', 'size'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const pieces = insidePiecesOf(layout)
@@ -111,6 +112,7 @@ export const insideClearOfNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['inside.tall', 'inside.wide', 'inside.long'],
   measure(layout) {
     const found: Measurement[] = []
     if (insidePiecesOf(layout).length === 0) return found
@@ -144,10 +146,12 @@ export const insideClearOfNeck: Rule = {
 
 export const neckBlockHeight: Rule = {
   name: 'neck-block-height',
+  aims: true,
   title: 'Neck block up to what lies on it',
   unit: 'mm',
   wants: 'most',
   limits: ['blockTouches'],
+  mendedBy: ['inside.tall'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('blockTouches')

@@ -80,6 +80,15 @@ export const lidClears: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['lidClear'],
+  mendedBy: [
+    'box.lid.gap',
+    'box.lid.play',
+    'box.lid.bevelAtHinge',
+    'box.lid.bevelOpposite',
+    'place',
+    'thing.depth',
+    'box.lid.slidesTo',
+  ],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { kind } = layout.design.box.lid
@@ -112,6 +121,7 @@ export const lidReach: Rule = {
   unit: 'degrees',
   wants: 'least',
   limits: [],
+  mendedBy: ['box.lid.gap', 'box.lid.play', 'box.lid.bevelAtHinge', 'box.lid.bevelOpposite'],
   measure(layout) {
     const found: Measurement[] = []
     if (layout.design.box.lid.kind !== 'hinged') return found
@@ -146,6 +156,7 @@ export const hingeParallel: Rule = {
   unit: 'degrees',
   wants: 'most',
   limits: [],
+  mendedBy: ['box.lid.hingeEdge'],
   measure({ design, box, neck }) {
     const found: Measurement[] = []
     const { lid } = design.box

@@ -9,6 +9,7 @@ export const neckLeft: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['neckLeft', 'neckStiffnessLeft'],
+  mendedBy: ['neck.relief', 'thing.depth', 'neck.rise', 'neck.thickness'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { thinnest, bottom } = layout.neck

@@ -47,6 +47,7 @@ const bends = ({ name, title, limit: limitName, measure, words, usual }: Bend): 
   unit: 'mm',
   wants: 'most',
   limits: [limitName],
+  mendedBy: ['neck.relief', 'neck.thickness'],
   fine: true,
   basis: ['neck', 'pull'],
   measure(layout, limit): readonly Measurement[] {
@@ -109,6 +110,7 @@ export const neckGivesWay: Rule = {
   unit: 'newtons',
   wants: 'most',
   limits: [],
+  mendedBy: ['neck.thickness'],
   basis: ['neck', 'pull'],
   measure(layout) {
     const found: Measurement[] = []
@@ -138,6 +140,7 @@ export const neckStress: Rule = {
   unit: 'share',
   wants: 'most',
   limits: ['neckStress', 'neckStressMost'],
+  mendedBy: ['neck.relief', 'headstock.reinforcement', 'neck.thickness'],
   basis: ['neck', 'pull'],
   measure(layout, limit) {
     const found: Measurement[] = []
@@ -173,6 +176,7 @@ export const headRoot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['headRoot'],
+  mendedBy: ['headstock.reinforcement', 'headstock.thickness'],
   basis: ['neck', 'pull'],
   measure(layout, limit) {
     const found: Measurement[] = []

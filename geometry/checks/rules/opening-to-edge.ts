@@ -8,6 +8,7 @@ export const openingToEdge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToEdge', 'screwToEdge'],
+  mendedBy: ['place', 'size'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const { thing, kind, face, taken } of layout.placed) {

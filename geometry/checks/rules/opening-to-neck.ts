@@ -8,6 +8,7 @@ export const openingToNeck: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToNeck'],
+  mendedBy: ['place', 'size'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { panels, neck, design } = layout

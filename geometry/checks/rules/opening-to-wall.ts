@@ -11,6 +11,7 @@ export const openingToWall: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['openingToWall'],
+  mendedBy: ['place', 'size'],
   measure(layout, limit) {
     const found: Measurement[] = []
     if (layout.placed.length === 0) return found

@@ -24,6 +24,7 @@ export const breakAngleAtSaddle = perString({
   unit: 'degrees',
   wants: 'least',
   limits: ['breakAngleAtSaddle'],
+  mendedBy: ['tailpiece.fromEdge', 'saddle.height'],
   basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
@@ -48,6 +49,7 @@ export const breakAngleHeavy = perString({
   unit: 'degrees',
   wants: 'most',
   limits: ['breakAngleMost'],
+  mendedBy: ['tailpiece.fromEdge', 'saddle.height'],
   basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
@@ -71,6 +73,7 @@ export const breakAngleAtNut = perString({
   unit: 'degrees',
   wants: 'least',
   limits: ['breakAngleAtNut'],
+  mendedBy: ['headstock.postHeight', 'headstock.thickness', 'headstock.firstPost'],
   basis: ['heights'],
   measure({ breakAtNut, atPitch }, limit) {
     if (!atPitch || breakAtNut === null) return null
@@ -110,6 +113,7 @@ export const lidSag: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['lidSag'],
+  mendedBy: ['brace.height', 'neck.relief'],
   fine: true,
   basis: ['lid', 'pull'],
   measure(layout, limit) {
@@ -145,6 +149,7 @@ export const braceClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['brace.height', 'neck.relief'],
   measure(layout) {
     const found: Measurement[] = []
     const { brace } = layout.design

@@ -11,6 +11,7 @@ export const partsClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['partsApart'],
+  mendedBy: ['place', 'thing.screwLength', 'thing.depth'],
   measure(layout, limit) {
     const found: Measurement[] = []
     if (!layout.placed.some(hasBodies)) return found

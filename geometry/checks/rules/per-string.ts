@@ -13,7 +13,7 @@ export interface OfString {
   readonly data?: Measurement['data']
 }
 
-interface PerString extends Pick<Rule, 'name' | 'title' | 'unit' | 'wants' | 'basis'> {
+interface PerString extends Pick<Rule, 'name' | 'title' | 'unit' | 'wants' | 'basis' | 'mendedBy'> {
   readonly limits: readonly LimitName[]
   measure(load: StringLoad, limit: (name: LimitName) => number, layout: Layout): OfString | null
   where(load: StringLoad, layout: Layout): Where

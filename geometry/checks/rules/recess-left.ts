@@ -12,6 +12,7 @@ export const recessLeft: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodUnderRecess'],
+  mendedBy: ['thing.depth', 'thing.letIn', 'thing.ledgeDepth', 'thing.boreDepth'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const one of layout.placed) {

@@ -8,6 +8,7 @@ export const rosetteWeb: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['rosetteWeb'],
+  mendedBy: ['thing.pitch', 'thing.hole'],
   measure({ placed }, limit) {
     const found: Measurement[] = []
     for (const { thing, kind, face, at } of placed) {
@@ -40,6 +41,7 @@ export const rosetteHoles: Rule = {
   unit: 'count',
   wants: 'most',
   limits: [],
+  mendedBy: ['thing.pitch'],
   measure({ placed }) {
     const found: Measurement[] = []
     for (const { thing, kind, face, at, openings } of placed) {

@@ -30,6 +30,7 @@ const built = (side: 'low' | 'tall', limitName: LimitName): Rule => ({
   unit: 'mm',
   wants: side === 'low' ? 'least' : 'most',
   limits: [limitName],
+  mendedBy: ['neck.rise', 'saddle.action'],
   basis: ['heights'],
   measure(layout, limit) {
     const found: Measurement[] = []
@@ -65,6 +66,8 @@ export const actionAsWanted: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['actionOff'],
+  mendedBy: ['saddle.height', 'saddle.action'],
+  aims: true,
   fine: true,
   basis: ['heights'],
   measure(layout, limit) {
@@ -100,6 +103,8 @@ export const saddleLineOff: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: ['setbackOff'],
+  mendedBy: ['saddle.setback'],
+  aims: true,
   fine: true,
   basis: ['setback'],
   measure(layout, limit) {
@@ -147,6 +152,7 @@ export const saddleFreeBand: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['place', 'saddle.place', 'saddle.freeBand'],
   basis: ['setback'],
   measure(layout) {
     const found: Measurement[] = []

@@ -12,6 +12,7 @@ export const saddleToTailWall: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['saddleToTailWall'],
+  mendedBy: ['saddle.place'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { saddle, box, real } = layout
@@ -63,6 +64,7 @@ export const saddleOnLid: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['saddle.place', 'saddle.length'],
   measure(layout) {
     const found: Measurement[] = []
     const { saddle, panels, real } = layout
@@ -93,6 +95,7 @@ export const saddleToOpening: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['saddleToOpening'],
+  mendedBy: ['place', 'size', 'saddle.place'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { saddle, panels } = layout

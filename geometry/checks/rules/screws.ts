@@ -1,13 +1,11 @@
 /** Screws: do they hold, is there wood beside them, does the point stay in it? */
 import { pilotFor, screwFor } from '../../kinds/wood-screws.ts'
-import { woodNamed } from '../../neck/named-woods.ts'
 import { type Fastened, fasteningsOf } from '../../solids/fastening.ts'
 import { onFace } from '../../solids/index.ts'
-import type { Layout, Placed } from '../../solve/layout.ts'
+import { gravityOf, hasScrews } from '../../solids/pilots.ts'
+import type { Layout } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 import { capital, type Say } from '../say.ts'
-
-const hasScrews = ({ kind }: Placed): boolean => kind.bodies !== undefined && kind.overWall === 'meant'
 
 const fastenings = (layout: Layout): readonly Fastened[] =>
   layout.placed.some(hasScrews) ? fasteningsOf(layout) : []
@@ -35,18 +33,13 @@ function atTip(layout: Layout, { placed, tip }: Fastened): Where {
 
 const woodName = (of: string | undefined): string => (of ?? '').replaceAll('-', ' ')
 
-/** Specific gravity at 12 % of the wood a screw goes into: the neck’s own, else a hardwood’s. */
-function gravityOf(layout: Layout, of: string): number {
-  const wood = of === 'neck' ? woodNamed(layout.design.neck.wood, layout.design.woods) : null
-  return wood?.density ? wood.density / 1120e-9 : 0.6
-}
-
 export const screwHolds: Rule = {
   name: 'screw-holds',
   title: 'Thread of a screw in wood behind the face',
   unit: 'mm',
   wants: 'least',
   limits: ['screwHold'],
+  mendedBy: ['place', 'thing.screwLength'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const { one, measured } of worst(layout, inWood)) {
@@ -101,6 +94,7 @@ export const screwBeside: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['woodBesideScrew'],
+  mendedBy: ['place'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('woodBesideScrew')
@@ -133,6 +127,7 @@ export const screwPoint: Rule = {
   unit: 'mm',
   wants: 'most',
   limits: [],
+  mendedBy: ['thing.screwLength'],
   measure(layout) {
     const found: Measurement[] = []
     for (const { one, measured } of worst(layout, ({ pokes, held }) => (held.length > 0 ? -pokes : null)))

@@ -11,15 +11,17 @@ interface Bend {
   readonly limit: LimitName
   readonly angle: (string: StringLine) => number | null
   readonly cure: string
+  readonly mendedBy: readonly string[]
 }
 
 /** A string that turns sideways where it is stopped creeps, or walks the saddle. */
-const rule = ({ name, title, at, limit: limitName, angle, cure }: Bend): Rule => ({
+const rule = ({ name, title, at, limit: limitName, mendedBy, angle, cure }: Bend): Rule => ({
   name,
   title,
   unit: 'degrees',
   wants: 'most',
   limits: [limitName],
+  mendedBy,
   measure(layout, limit) {
     const found: Measurement[] = []
     let worst: { string: StringLine; turned: number } | null = null
@@ -57,6 +59,7 @@ export const sideAngleAtSaddle = rule({
   at: 'saddle',
   limit: 'sideAngleAtSaddle',
   angle: (string) => (string.tail ? string.sideAngleAtSaddle : null),
+  mendedBy: ['tailpiece.span', 'tailpiece.fromEdge'],
   cure: 'Bring the string holes in line with the strings.',
 })
 
@@ -66,5 +69,6 @@ export const sideAngleAtNut = rule({
   at: 'nut',
   limit: 'sideAngleAtNut',
   angle: (string) => (string.post ? string.sideAngleAtNut : null),
+  mendedBy: ['headstock.firstPost', 'headstock.postEdge'],
   cure: 'Move the posts back or in.',
 })

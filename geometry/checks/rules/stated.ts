@@ -8,6 +8,7 @@ export const handStated: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['hand'],
   measure(layout) {
     const found: Measurement[] = []
     const stated = layout.design.hand === 'not stated' ? 0 : 1
@@ -34,6 +35,7 @@ export const placeFollowed: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['place'],
   measure(layout) {
     const found: Measurement[] = []
     for (const problem of layout.problems) {
@@ -92,6 +94,7 @@ export const neckBeforeBox: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['saddle.place', 'scale.length'],
   measure({ box }) {
     const found: Measurement[] = []
     found.push({

@@ -8,6 +8,7 @@ export const stringInsidePickup: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['stringInsidePickup'],
+  mendedBy: ['place', 'strings.spanAtSaddle'],
   measure(layout, limit) {
     const found: Measurement[] = []
     for (const { thing, kind, at, face } of layout.placed) {

@@ -11,6 +11,7 @@ export const stringToBoardEdge: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['stringToBoardEdge'],
+  mendedBy: ['strings.spanAtNut', 'neck.widthAtNut', 'neck.width'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('stringToBoardEdge')

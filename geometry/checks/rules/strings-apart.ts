@@ -14,6 +14,7 @@ const rule = (spot: Spot): Rule => ({
   unit: 'mm',
   wants: 'least',
   limits: [KEYS[spot].limit],
+  mendedBy: [spot === 'nut' ? 'strings.spanAtNut' : 'strings.spanAtSaddle'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const tightest = closest(layout, spot)

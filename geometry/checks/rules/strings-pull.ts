@@ -79,6 +79,7 @@ export const stringBreaking = perString({
   unit: 'share',
   wants: 'most',
   limits: ['stringStrained', 'stringBreaking'],
+  mendedBy: ['scale.length'],
   basis: ['pull', 'strength'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -107,6 +108,7 @@ export const stringSlack = perString({
   unit: 'newtons',
   wants: 'least',
   limits: ['stringSlack'],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -134,6 +136,7 @@ export const stringHigh = perString({
   unit: 'newtons',
   wants: 'most',
   limits: ['stringHigh'],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   measure({ atPitch }, limit) {
     if (!atPitch) return null
@@ -161,6 +164,7 @@ const evenly = (side: 'slackest' | 'tightest', limitName: LimitName): Rule => ({
   unit: 'share',
   wants: side === 'slackest' ? 'least' : 'most',
   limits: [limitName],
+  mendedBy: ['strings.gauges', 'scale.length'],
   basis: ['pull'],
   measure(layout, limit) {
     const found: Measurement[] = []

@@ -11,6 +11,7 @@ export const tailHoleWeb: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['tailHoleWeb'],
+  mendedBy: ['tailpiece.span', 'tailpiece.diameter'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const [first, second] = nearestPair(layout)
@@ -57,6 +58,7 @@ export const tailHoleToEnd: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['tailHoleToEndGrain', 'stringToBoardEdge'],
+  mendedBy: ['tailpiece.fromEdge', 'tailpiece.span', 'neck.tail'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { end, side } = edgesNear(layout)
@@ -159,6 +161,7 @@ export const tailToHold: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: [],
+  mendedBy: ['neck.tail', 'tailpiece.fromEdge', 'tailpiece.at'],
   measure(layout) {
     const found: Measurement[] = []
     const { tailpiece, neck } = layout.design
@@ -187,6 +190,7 @@ export const tailHolesForStrings: Rule = {
   unit: 'count',
   wants: 'least',
   limits: [],
+  mendedBy: ['tailpiece.holes', 'tailpiece.row'],
   measure(layout) {
     const found: Measurement[] = []
     const holes = layout.tailHoles.length
@@ -215,6 +219,7 @@ export const tailOtherCounts: Rule = {
   unit: 'degrees',
   wants: 'most',
   limits: ['sideAngleAtSaddle'],
+  mendedBy: ['tailpiece.holes', 'tailpiece.span', 'tailpiece.row'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const { alsoFor, andFor } = layout.design.tailpiece

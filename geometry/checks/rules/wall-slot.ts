@@ -18,6 +18,7 @@ export const wallUnderSlot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['wallUnderSlot'],
+  mendedBy: ['neck.rise', 'neck.thickness'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('wallUnderSlot')
@@ -49,6 +50,7 @@ export const wallBesideSlot: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['wallBesideSlot'],
+  mendedBy: ['neck.width'],
   measure(layout, limit) {
     const found: Measurement[] = []
     const wanted = limit('wallBesideSlot')

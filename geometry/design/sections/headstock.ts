@@ -6,7 +6,7 @@ export const headstock = z
   .strictObject({
     form: oneOf(['straight', 'stepped', 'scarfed'], 'straight', {
       label: 'Head',
-      help: 'Straight: in line with the neck, its front carved down behind a slope. Stepped: the whole face lower by a step behind the nut. Scarfed: the stick sawn through at an angle and its end glued back on, tilted.',
+      help: 'Straight: its front carved down behind a slope. Stepped: its face lower by a step behind the nut. Scarfed: the stick sawn through at an angle, its end glued back on, tilted.',
     }),
     length: length(150, 20, 400, {
       label: 'Headstock, long',
@@ -57,7 +57,7 @@ export const headstock = z
     }),
     postStep: length(0, -30, 30, {
       label: 'Each post farther in',
-      help: 'How much nearer the other side each post stands than the one before it; the edge of the head follows its row. For posts in line, about as far as the strings stand apart.',
+      help: 'How much nearer the other side each post stands than the one before it; the edge follows. For posts in line, about as far as the strings stand apart.',
     }),
     postEdge: length(12, 3, 80, {
       label: 'Post to edge',
@@ -111,7 +111,7 @@ export const headstock = z
     }),
     screws: count(0, 0, 2, {
       label: 'Screws to each tuner',
-      help: 'Holes for them are drilled from behind: one, or two alike on both sides of the post.',
+      help: 'Drilled from behind: one, or two alike on both sides of the post.',
     }),
     screwAlong: length(7.5, 0, 40, {
       label: 'Screw beside the post',

@@ -14,7 +14,6 @@ import {
 } from '../../../app/state/arrange.ts'
 import {
   adopt,
-  companionsOf,
   historyNow,
   removeThings,
   selectAll,
@@ -25,7 +24,7 @@ import {
   useBench,
   withGroups,
 } from '../../../app/state/index.ts'
-import { checkDesign, type Design, solve } from '../../../geometry/index.ts'
+import { checkDesign, companionsOf, type Design, solve } from '../../../geometry/index.ts'
 
 const hole = (id: string, along: unknown, across: unknown, more: object = {}) => ({
   kind: 'sound-hole',

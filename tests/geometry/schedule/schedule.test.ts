@@ -77,7 +77,8 @@ describe('what is in the list', () => {
       const layout = solve(design)
       const worked = new Set<string>([
         ...FACES.flatMap((face) => [face, `${face}-inside`]),
-        ...['neck-top', 'board', 'neck-block'],
+        ...['neck-top', 'headstock', 'neck-block'].flatMap((id) => [id, `${id}-inside`]),
+        ...['board', 'neck-side-inside', 'neck-block-end'],
       ])
       const counted = partsOf(layout)
         .filter((part) => worked.has(part.id))

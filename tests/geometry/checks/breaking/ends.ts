@@ -81,6 +81,58 @@ export const ENDS: Cases = {
       },
     ],
   },
+  'ground-hole-clear': {
+    holds: { tailpiece: { groundHole: 3 } },
+    breaks: [
+      // The hole stands at (38 + 0.4 + 3) / 2 + 8 = 28.7, 12 down; string holes of 2.4 at 25 and 28.
+      {
+        what: 'beside a string hole',
+        design: { tailpiece: { groundHole: 3, at: 'the tail-end wall', fromEdge: 12, span: 50 } },
+        grade: 'care',
+        measured: 3.7 - 1.5 - 1.2,
+      },
+      {
+        what: 'in a string hole',
+        design: { tailpiece: { groundHole: 3, at: 'the tail-end wall', fromEdge: 12, span: 56 } },
+        grade: 'stop',
+        measured: 0.7 - 1.5 - 1.2,
+      },
+      // A hole 10 wide stands at 32.2; to one of 12 at 45 there are 12.8 less 5 less 6.
+      {
+        what: 'beside another hole in the wall',
+        design: {
+          tailpiece: { groundHole: 10 },
+          things: [
+            { kind: 'sound-hole', id: 'port', face: 'tail-end-wall', along: 45, across: 12, diameter: 12 },
+          ],
+        },
+        grade: 'care',
+        measured: 45 - 32.2 - 5 - 6,
+      },
+      // A block on the base, 40 tall, begins 31 from the centreline; the hole ends at 30.2.
+      {
+        what: 'beside a block in the corner',
+        design: {
+          tailpiece: { groundHole: 3 },
+          box: { inside: [{ id: 'block', along: 224, across: 46, long: 20, wide: 30, tall: 40 }] },
+        },
+        grade: 'care',
+        measured: 0.8,
+        within: 0.01,
+      },
+      // A screw through the lid into the wall, on the line of the hole and deep enough.
+      {
+        what: 'across a screw in the edge of the wall',
+        design: {
+          tailpiece: { groundHole: 3 },
+          things: [{ kind: 'screw', id: 'in-edge', along: 237, across: 28.7, screwLength: 30 }],
+        },
+        grade: 'stop',
+        measured: -1.5 - 1.5,
+        within: 0.1,
+      },
+    ],
+  },
   'blank-length': {
     holds: {},
     breaks: [

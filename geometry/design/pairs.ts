@@ -2,7 +2,8 @@
  * Companions: things that follow another in both places, as a mirrored partner or as the rest of a row or ring. Where
  * they are alike they stay alike: a size or a turn changed on one is changed on all that had the same.
  */
-import type { Design, Path, Thing } from '../../geometry/index.ts'
+import type { Path } from './changes.ts'
+import type { Design, Thing } from './schema.ts'
 
 /** Whom a thing follows on both axes, and whether it is the mirror image; `null` where it stands by itself. */
 export function leaderOf({ along, across }: Thing): { id: string; mirrored: boolean } | null {
