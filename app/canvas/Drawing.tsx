@@ -1,7 +1,7 @@
 /** The drawing that stays on screen: plan over rule over section. */
 import { useEffect, useMemo, useRef } from 'react'
 import { check, solve } from '../../geometry/index.ts'
-import { useBench } from '../state/index.ts'
+import { useBench, useVariants } from '../state/index.ts'
 import { drawingAtHand } from './at-hand.ts'
 import type { Fitting, View } from './camera.ts'
 import { dragging } from './dragging.ts'
@@ -46,9 +46,11 @@ export function Drawing({ place, opens, pull = false, counts = false }: DrawingP
       if (state.litFinding && state.litFinding !== before.litFinding)
         bringIntoView(state.litFinding, scene.current, subject)
     })
+    const unheld = useVariants.subscribe(() => scene.current?.viewMoved())
     return () => {
       forget()
       unlit()
+      unheld()
     }
   }, [subject])
 

@@ -11,6 +11,8 @@ export interface Looking {
   pull: boolean
   /** Shows the ways of the other counts of strings that the tailpiece is made for. */
   counts: boolean
+  /** Shows the variants that are held beside the design. */
+  readonly variants: boolean
 }
 
 const lookings = new Map<string, Looking>()
@@ -19,7 +21,15 @@ const lookings = new Map<string, Looking>()
 export function lookingOf(place: string, opens: Fitting): Looking {
   const known = lookings.get(place)
   if (known) return known
-  const made: Looking = { camera: null, auto: opens, opens, pull: place === 'choose', counts: false }
+  const choosing = place === 'choose'
+  const made: Looking = {
+    camera: null,
+    auto: opens,
+    opens,
+    pull: choosing,
+    counts: false,
+    variants: choosing,
+  }
   lookings.set(place, made)
   return made
 }

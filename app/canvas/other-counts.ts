@@ -35,7 +35,8 @@ export function paintOtherCounts(pen: Pen, looks: Looks, view: View, layout: Lay
       pen,
       looks,
       `of ${one.count}`,
-      { x: on.x, y: on.y + 11 * view.plan.up },
+      // Towards the middle: outside lies the edge of the neck.
+      { x: on.x, y: on.y + (view.plan.up === 1 ? -4 : 11) },
       { colour: looks.soft, size: 10, align: 'center' },
     )
   }

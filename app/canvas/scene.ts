@@ -9,6 +9,7 @@ import { useBench } from '../state/index.ts'
 import type { Size } from './camera.ts'
 import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
+import { ghosts, paintGhosts } from './ghosts.ts'
 import { paintHandles, withHandles } from './handles.ts'
 import { type Looks, looksAt } from './looks.ts'
 import { paintMeasures } from './measures-paint.ts'
@@ -140,7 +141,9 @@ export class Scene {
     if (!same(resting, this.drawn.resting)) this.paint('resting')
     const { selection, also, litFinding } = useBench.getState()
     const shown = this.subject.liveOf?.(layout)
-    const live = shown ? [this.version, selection, also, litFinding, ...shown] : [Symbol('always')]
+    const live = shown
+      ? [this.version, selection, also, litFinding, ghosts.now(), ...shown]
+      : [Symbol('always')]
     // One more time after a tool is put down, to take its guides away.
     if (this.tool || this.guided || !same(live, this.drawn.live)) this.paint('live')
     this.guided = this.tool !== null
@@ -206,6 +209,7 @@ export class Scene {
       this.tool?.moving ?? NOTHING,
     )
     paintMeasures(pen, this.looks, layout, this.subject.faces, (face) => this.subject.frameOf(face))
+    paintGhosts(pen, this.looks, this.subject.faces, (face) => this.subject.frameOf(face))
     const handled = this.tool ? null : withHandles(layout, selection, also)
     const frame =
       handled && this.subject.faces.includes(handled.face) ? this.subject.frameOf(handled.face) : null

@@ -1,5 +1,6 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
 import { formatLength, headOf, type Layout, wallLinesOf } from '../../geometry/index.ts'
+import { useVariants } from '../state/index.ts'
 import { paintBodiesOnPlan } from './bodies.ts'
 import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
@@ -16,6 +17,7 @@ import type { Subject } from './subject.ts'
 import { dragBox } from './tools/drag-box.ts'
 import { dragTailpiece } from './tools/drag-tailpiece.ts'
 import { dragThing } from './tools/drag-thing.ts'
+import { paintVariants } from './variants-paint.ts'
 
 export interface SheetSubject extends Subject {
   readonly camera: NonNullable<Subject['camera']>
@@ -88,6 +90,7 @@ export function sheetSubject(
       if (looking.counts) paintOtherCounts(pen, looks, v, layout)
       paintStrings(pen, looks, v, layout)
       if (looking.pull) paintSaddleRoom(pen, looks, v, layout)
+      if (looking.variants) paintVariants(pen, looks, v, useVariants.getState().held)
       // The section hangs under the rule and must not climb over it when the plan fills the window.
       pen.save()
       pen.beginPath()

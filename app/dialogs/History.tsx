@@ -4,7 +4,7 @@ import { announce } from '../parts/Announcer.tsx'
 import { Dialog } from '../parts/Dialog.tsx'
 import { dropVersion, keepVersion, versionsHere } from '../saving/index.ts'
 import { designOf, type Version } from '../saving/versions.ts'
-import { historyNow, layVersion, travel, useBench } from '../state/index.ts'
+import { historyNow, holdVariant, layVersion, travel, useBench } from '../state/index.ts'
 import { Compare } from './Compare.tsx'
 
 const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' })
@@ -59,6 +59,20 @@ export function History({ onClose }: { readonly onClose: () => void }) {
                 </span>
                 <button type="button" className="quiet" onClick={() => setComparing(version)}>
                   Compare
+                </button>
+                <button
+                  type="button"
+                  className="quiet"
+                  title="Draws it faintly over the plan in Choose, its numbers side by side under What fits this box"
+                  onClick={() => {
+                    const design = designOf(version)
+                    if (!design) return setFault(`“${version.name}” cannot be read any more.`)
+                    const number = holdVariant(version.name, design)
+                    if (number === null) return setFault('Four variants are held already; let one go first.')
+                    announce(`“${version.name}” is held beside the design as ${number}.`)
+                  }}
+                >
+                  Hold beside
                 </button>
                 <button
                   type="button"

@@ -9,9 +9,11 @@ import {
   reasonsOf,
   setOf,
 } from '../../geometry/index.ts'
-import { committed, useBench } from '../state/index.ts'
+import { announce } from '../parts/Announcer.tsx'
+import { committed, holdVariant, letGo, MOST_VARIANTS, useBench, useVariants } from '../state/index.ts'
 import { type Asked, useAsked } from './asked.ts'
 import { useReckoned } from './reckoned.ts'
+import { SideBySide } from './SideBySide.tsx'
 import { SHOWN, sayCount, sayPlace, sayRow } from './say-row.ts'
 import { dropRow, keepRow, tryRow, useTrying } from './trying.ts'
 
@@ -25,6 +27,8 @@ export function FitTable() {
   useBench((bench) => bench.design)
   const { stringing, units } = committed()
   const [most, setMost] = useState(AT_FIRST)
+  const held = useVariants((state) => state.held)
+  const [beside, setBeside] = useState(false)
   const inOrder = useMemo(
     () => ranked(rows, asked.weights, { pull: stringing.wantedPull, note: asked.note }),
     [rows, asked.weights, asked.note, stringing.wantedPull],
@@ -39,15 +43,29 @@ export function FitTable() {
           {done < total ? `${done} of ${total} rows reckoned` : `${fitting} of ${total} rows can be built`}
         </p>
         {done < total && <progress max={total} value={done} aria-label="Rows reckoned" />}
+        {held.length > 0 && (
+          <button
+            type="button"
+            className="quiet"
+            aria-pressed={beside}
+            title="The variants that are held, beside the design on the bench"
+            onClick={() => setBeside(!beside)}
+          >
+            Side by side ({held.length})
+          </button>
+        )}
         <Tried />
       </header>
       <section
+        key={beside ? 'beside' : 'rows'}
         className="tables fit-rows"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so keys must be able to reach it
         tabIndex={0}
         aria-label="Rows, best first"
       >
-        {shown.length > 0 ? (
+        {beside && held.length > 0 ? (
+          <SideBySide />
+        ) : shown.length > 0 ? (
           <table className="fit-table">
             <caption className="unseen">
               Rows that can be built, best first; lengths in{' '}
@@ -65,6 +83,9 @@ export function FitTable() {
                     {head}
                   </th>
                 ))}
+                <th scope="col" title="Up to four are drawn faintly over the plan, and stand side by side">
+                  Hold
+                </th>
               </tr>
             </thead>
             <tbody onKeyDown={stepRows}>
@@ -76,14 +97,14 @@ export function FitTable() {
         ) : (
           done === total && total > 0 && <p className="fit-none">{nothingWords(fitting)}</p>
         )}
-        {shown.length > most && (
+        {!beside && shown.length > most && (
           <p>
             <button type="button" className="quiet" onClick={() => setMost(most + AT_FIRST)}>
               {Math.min(AT_FIRST, shown.length - most)} more
             </button>
           </p>
         )}
-        {done === total && <Impossible rows={inOrder} />}
+        {!beside && done === total && <Impossible rows={inOrder} />}
       </section>
     </section>
   )
@@ -146,7 +167,34 @@ function FitRow({ row, first }: { readonly row: Row; readonly first: boolean }) 
           {say(numbers, design.units)}
         </td>
       ))}
+      <td>
+        <Hold row={row} />
+      </td>
     </tr>
+  )
+}
+
+/** Holds a row beside the design: its number where it is held. */
+function Hold({ row }: { readonly row: Row }) {
+  const number = useVariants((state) => state.held.find((one) => one.design === row.design)?.number ?? null)
+  const full = useVariants((state) => state.held.length >= MOST_VARIANTS)
+  return (
+    <button
+      type="button"
+      className="quiet fit-hold"
+      aria-pressed={number !== null}
+      aria-label={`Hold ${sayRow(row)} beside`}
+      disabled={full && number === null}
+      title={full && number === null ? 'Four are held; let one go first' : undefined}
+      onClick={(event) => {
+        event.stopPropagation()
+        if (number !== null) return letGo(number)
+        const given = holdVariant(sayRow(row), row.design)
+        if (given !== null) announce(`Held as ${given}: ${sayRow(row)}.`)
+      }}
+    >
+      {number ?? '+'}
+    </button>
   )
 }
 

@@ -1,14 +1,18 @@
 /** A form made from what the design's schema says of its fields: labels, help, limits and when they matter. */
+import { lazy, Suspense } from 'react'
 import { type Field, type Path, valueAt } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField, YesField } from './ChoiceField.tsx'
-import { type Curve, CurveField } from './CurveField.tsx'
+import type { Curve } from './CurveField.tsx'
 import { useDesign } from './calm.ts'
 import type { Answer } from './field.ts'
 import { LengthField } from './LengthField.tsx'
 import { NumberField } from './NumberField.tsx'
 import { TextField } from './TextField.tsx'
 import { WoodField } from './WoodField.tsx'
+
+/** Reading a pasted curve takes a scanner of its own, and few designs have one: it comes when a curve is shown. */
+const CurveField = lazy(() => import('./CurveField.tsx').then((page) => ({ default: page.CurveField })))
 
 export interface FieldsProps {
   readonly fields: readonly Field[]
@@ -105,7 +109,11 @@ export function FieldInput({
         />
       )
     case 'curve':
-      return <CurveField {...shared} value={value as Curve} onCommit={take} />
+      return (
+        <Suspense fallback={null}>
+          <CurveField {...shared} value={value as Curve} onCommit={take} />
+        </Suspense>
+      )
     case 'yes or no':
       return <YesField {...shared} value={value === true} onCommit={take} />
     case 'one of':

@@ -6,6 +6,7 @@ import {
   fieldsOfKind,
   formatLength,
   formatMeasure,
+  formatShare,
   ruleOf,
   sections,
   solve,
@@ -31,6 +32,30 @@ const SAME = 0.005
 export function compare(before: Design, after: Design): Row[] {
   const units = after.units
   return [...statedRows(before, after, units), ...thingRows(before, after, units), ...ruleRows(before, after)]
+}
+
+/** One line of a table with a column for each of several designs. */
+export interface Beside {
+  readonly under: string
+  readonly what: string
+  readonly now: string
+  /** As in the row of two designs; `null` where it is as it is now. */
+  readonly others: readonly (string | null)[]
+}
+
+/** What differs between a design and each of several others, in its own unit: one line for everything that differs in any. */
+export function compareMany(now: Design, others: readonly Design[]): Beside[] {
+  const lines = new Map<string, { under: string; what: string; now: string; others: (string | null)[] }>()
+  others.forEach((other, index) => {
+    for (const { under, what, before, after } of compare(now, { ...other, units: now.units })) {
+      const key = `${under} ${what}`
+      const line = lines.get(key) ?? { under, what, now: before, others: others.map(() => null) }
+      line.others[index] = after
+      lines.set(key, line)
+    }
+  })
+  const headings = [...new Set([...lines.values()].map((one) => one.under))]
+  return headings.flatMap((under) => [...lines.values()].filter((one) => one.under === under))
 }
 
 const titled = (word: string) => word.charAt(0).toUpperCase() + word.slice(1)
@@ -88,6 +113,17 @@ function ruleRows(before: Design, after: Design): Row[] {
   })
 }
 
+/** Lists as their entries, or how many they hold; places as what they say. */
+function sayMany(value: unknown): string {
+  if (Array.isArray(value)) {
+    if (value.every((one) => typeof one !== 'object')) return value.length === 0 ? 'none' : value.join(', ')
+    return value.length === 1 ? '1 entry' : `${value.length} entries`
+  }
+  const { share, ...others } = value as Record<string, unknown>
+  if (typeof share === 'number' && Object.keys(others).length === 0) return formatShare(share)
+  return JSON.stringify(value)
+}
+
 const plain = (under: string, what: string, before: string, after: string): Row => ({
   under,
   what,
@@ -103,7 +139,7 @@ function row(under: string, what: string, a: unknown, b: unknown, unit: string, 
     if (typeof value === 'number')
       return unit === 'mm' ? formatLength(value, units, { unit: true }) : String(value)
     if (typeof value === 'boolean') return value ? 'yes' : 'no'
-    return typeof value === 'string' ? value : JSON.stringify(value)
+    return typeof value === 'string' ? value : sayMany(value)
   }
   const way = both && unit === 'mm' ? formatLength(b - a, units, { unit: true }).replace('-', '−') : ''
   return { under, what, before: say(a), after: say(b), more: both && way && b > a ? `+${way}` : way }

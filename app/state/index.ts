@@ -38,3 +38,11 @@ export {
   setField,
   takeSizes,
 } from './things.ts'
+export {
+  holdVariant,
+  letAllGo,
+  letGo,
+  MOST_VARIANTS,
+  useVariants,
+  type Variant,
+} from './variants.ts'

@@ -178,22 +178,47 @@ function rowOf({ index, base, one, place, around, judge, worked }: Asked): Row {
   // Solved on a copy that nobody keeps: a table must not hold hundreds of layouts.
   const layout = solve({ ...design })
   around.turnTo(layout, one)
-  const limit = limitOf(design)
+  const { numbers, impossible } = judged(layout, around, judge)
+  return row(numbers, impossible)
+}
+
+/** All rules on a layout, until the first that forbids it. */
+function judged(layout: Layout, around: Around, judge: Judge): Pick<Row, 'numbers' | 'impossible'> {
+  const limit = limitOf(layout.design)
   let cares = 0
   let tightest: Told | null = null
   const inTheWay: Told[] = []
   for (const rule of ASKED) {
     const verdict = around.verdict(rule, layout, () => verdictOf(rule, rule.measure(layout, limit), judge))
     if (verdict === NOTHING) continue
-    if (verdict.stop) return row(null, rule.name)
+    if (verdict.stop) return { numbers: null, impossible: rule.name }
     cares += verdict.cares
     if (verdict.tightest && isTighter(verdict.tightest, tightest)) tightest = verdict.tightest
     inTheWay.push(...verdict.inTheWay)
   }
-  return row(
-    { ...comesTo(layout), air: around.note(layout), cares, tightest, inTheWay: gravest(inTheWay) },
-    null,
-  )
+  const numbers = {
+    ...comesTo(layout),
+    air: around.note(layout),
+    cares,
+    tightest,
+    inTheWay: gravest(inTheWay),
+  }
+  return { numbers, impossible: null }
+}
+
+const alone = new WeakMap<Design, Pick<Row, 'numbers' | 'impossible'>>()
+
+/**
+ * The numbers of a design as it is, as a row would show them; all that things are in the way of is counted. Remembered
+ * per design. Example: `fitOf(design).numbers?.overall`.
+ */
+export function fitOf(design: Design): Pick<Row, 'numbers' | 'impossible'> {
+  const before = alone.get(design)
+  if (before) return before
+  const judge = { things: movable(design), wrong: new Map(), overruled: design.overruled }
+  const answer = judged(solve(design), new Around(), judge)
+  alone.set(design, answer)
+  return answer
 }
 
 const gravest = (list: readonly Told[]): Told[] => [

@@ -1,6 +1,6 @@
 /** What a box can become: questions, rows, their order and their words. */
 export { changeTo } from './candidate.ts'
-export { type Fitting, fittingOf, fretAtBody, type Numbers, type Row } from './fit.ts'
+export { type Fitting, fitOf, fittingOf, fretAtBody, type Numbers, type Row } from './fit.ts'
 export {
   CARE_WORDS,
   CARES,

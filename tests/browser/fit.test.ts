@@ -80,7 +80,7 @@ test('a row is tried without a trace, and kept as one step that undo takes back'
   expect(await savedDesign(page)).toEqual(start)
 })
 
-test('what is cared for sorts, filters leave out, and a screen reader finds no fault', async () => {
+test('what is cared for sorts, and filters leave out', async () => {
   const first = () => rows().first().getAttribute('aria-label')
   const before = await first()
   for (const name of [
@@ -100,6 +100,28 @@ test('what is cared for sorts, filters leave out, and a screen reader finds no f
     expect(name).toContain('4 strings')
   const overall = await page.locator('.fit-table tbody tr td:nth-child(6)').allTextContents()
   expect(overall.length).toBeGreaterThan(1)
+})
+
+test('four variants are held at the most, drawn over the plan, and stand side by side', async () => {
+  const hold = page.getByRole('button', { name: /^Hold .* beside$/ })
+  for (let index = 0; index < 4; index++) await hold.nth(index).click()
+  expect(await hold.nth(4).isDisabled()).toBe(true)
+  await page.getByRole('button', { name: 'Side by side (4)' }).click()
+  const table = page.getByRole('table', { name: /variants held beside it/ })
+  const heads = await table.locator('thead th').allTextContents()
+  expect(heads.slice(1)).toHaveLength(5)
+  const overall = await table
+    .getByRole('row', { name: /^Overall/ })
+    .getByRole('cell')
+    .allTextContents()
+  expect(overall).toHaveLength(5)
+  // Under the numbers stands what differs, as two versions are compared.
+  await table
+    .getByRole('row', { name: /^Scale length/ })
+    .first()
+    .waitFor()
+  await table.getByRole('button', { name: /^Let 2/ }).click()
+  await page.getByRole('button', { name: 'Side by side (3)' }).waitFor()
   const axe = await new AxeBuilder({ page }).include('.place').analyze()
   expect(axe.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])
 })

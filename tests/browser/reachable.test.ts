@@ -63,7 +63,7 @@ describe.each(['light', 'dark'] as const)('in the %s scheme', (colorScheme) => {
     await goTo(page, 'Lay out')
     await page.getByRole('button', { name: /^Leaf/ }).first().click()
     const inspector = page.getByRole('complementary', { name: 'What is selected' })
-    await inspector.locator('[data-field=curve]').waitFor()
+    await inspector.locator('[data-field=curve] textarea').waitFor()
     expect(await violations(page), 'a curve is selected').toEqual([])
     await page.getByRole('button', { name: 'Fold out' }).click()
     await page.getByRole('button', { name: 'Headstock' }).first().click()
