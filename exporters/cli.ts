@@ -1,10 +1,11 @@
-/** The command line: `lidwright check`, `templates`, `sheet`, `report`, `fit`, `schedule` and `new`. Needs nothing but files. */
+/** The command line: `lidwright check`, `templates`, `sheet`, `report`, `fit`, `place`, `schedule` and `new`. Needs nothing but files. */
 import { Command, CommanderError } from 'commander'
 import { addBundle } from './cli/bundle.ts'
 import { addCheck } from './cli/check.ts'
 import { addFit } from './cli/fit.ts'
 import { EXIT, type Io, Trouble } from './cli/io.ts'
 import { addNew } from './cli/new.ts'
+import { addPlace } from './cli/place.ts'
 import { addRecall } from './cli/recall.ts'
 import { addReport } from './cli/report.ts'
 import { addSchedule } from './cli/schedule.ts'
@@ -76,6 +77,7 @@ ${EXIT_CODES}`,
   addTemplates(program, io, end)
   addReport(program, io, end)
   addFit(program, io, end)
+  addPlace(program, io, end)
   addSchedule(program, io, end)
   addSheet(program, io, end)
   addBundle(program, io, end)

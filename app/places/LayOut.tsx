@@ -1,5 +1,5 @@
 /** Lay out: everything put on the faces, dragged where it belongs, and what is soldered between it. */
-import { type KeyboardEvent, useState } from 'react'
+import { type KeyboardEvent, lazy, Suspense, useState } from 'react'
 import { FaceStrip } from '../canvas/FaceStrip.tsx'
 import { Inspector } from '../parts/Inspector.tsx'
 import { SheetPanel } from '../parts/SheetPanel.tsx'
@@ -10,9 +10,14 @@ import { WiringSheet } from '../parts/WiringSheet.tsx'
 const SHOWN = ['Faces', 'Wiring'] as const
 type Shown = (typeof SHOWN)[number]
 
+const PlaceForMe = lazy(() =>
+  import('../parts/PlaceForMe.tsx').then((panel) => ({ default: panel.PlaceForMe })),
+)
+
 export function LayOut() {
   const [shown, setShown] = useState<Shown>('Faces')
   const wiring = shown === 'Wiring'
+  const [placing, setPlacing] = useState(false)
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== 'ArrowRight' && event.key !== 'ArrowLeft') return
     event.preventDefault()
@@ -40,7 +45,18 @@ export function LayOut() {
             </button>
           ))}
         </div>
-        <ThingList />
+        {placing ? (
+          <Suspense fallback={null}>
+            <PlaceForMe onClose={() => setPlacing(false)} />
+          </Suspense>
+        ) : (
+          <>
+            <button type="button" className="place-open" onClick={() => setPlacing(true)}>
+              Place for me…
+            </button>
+            <ThingList />
+          </>
+        )}
       </div>
       <div className="middle" id="lay-out-middle">
         {wiring ? (

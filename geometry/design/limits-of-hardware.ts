@@ -47,9 +47,5 @@ export const HARDWARE_LIMITS = {
     'Wood round a post hole',
     'To the next hole and to the edge of the head; less splits. Common practice.',
   ),
-  scarfGlued: mm(
-    40,
-    'Glued face of a scarf',
-    'Along the slope; a stick of 19 mm gives 85 at 13 degrees. Common practice.',
-  ),
+  scarfGlued: mm(40, 'Glued face of a scarf', 'Along the slope; less gives way. Common practice.'),
 } satisfies Record<string, Limit>

@@ -1,6 +1,7 @@
 /** What is drilled in the head, and the parts it needs beside the neck: a scarfed head of its own, the back with its screws. */
-import { scarfOf, tiltOf } from '../neck/head-form.ts'
+import { tiltOf } from '../neck/head-form.ts'
 import { headOf, headOutline } from '../neck/head-layout.ts'
+import { scarfOf } from '../neck/scarf.ts'
 import { bounds, circle, type Point, polygon } from '../plane/index.ts'
 import type { Layout } from '../solve/layout.ts'
 import { datum, drill, mark } from './operations.ts'

@@ -1,5 +1,6 @@
 /** The neck from the side, as a line: every step in its top, the step or the joint of its head. */
-import { scarfOf, tiltOf } from '../neck/head-form.ts'
+import { tiltOf } from '../neck/head-form.ts'
+import { scarfOf } from '../neck/scarf.ts'
 import type { Point } from '../plane/index.ts'
 import type { Layout, NeckStretch } from '../solve/layout.ts'
 

@@ -1,6 +1,7 @@
 /** The neck as two parts, from the playing side and from the side, and the block it may end on. */
-import { type Scarf, scarfOf } from '../neck/head-form.ts'
+
 import { halfWidthAt, sidesOfNeck } from '../neck/neck.ts'
+import { type Scarf, scarfOf } from '../neck/scarf.ts'
 import { type Contour, type Point, polygon, rectangle } from '../plane/index.ts'
 import type { FretLine, Layout, NeckCut } from '../solve/layout.ts'
 import { postOperations } from './headstock.ts'

@@ -17,8 +17,8 @@ export const ON_FACE: readonly Rule[] = JUDGES.filter(
 
 const JUDGING = new Set(JUDGES.map(({ name }) => name))
 
-/** What lies flush on its limit was meant so, as a pickup let into the neck. */
-const FLUSH = 1e-9
+/** A pickup let into the neck keeps just the room that is cut for it, wherever it stands: no margin to widen. */
+const isLetIn = (rule: string, margin: number): boolean => rule === 'parts-clear' && Math.abs(margin) <= 1e-9
 
 /** Where a rule wants nothing but that two do not touch, so much room counts as all that is wanted; millimetres. */
 const ROOM_ENOUGH = 6
@@ -44,7 +44,7 @@ export function judged(layout: Layout, about: ReadonlySet<string>, rules: readon
       if (one.grade === 'stop') stops += 1
       if (one.grade === 'care') cares += 1
       const spare = spareOf(rule, one)
-      if (Math.abs(spare) <= FLUSH) continue
+      if (isLetIn(rule.name, spare)) continue
       tightest = Math.min(tightest, spare)
       sum += spare
       many += 1
@@ -61,7 +61,7 @@ function spareOf({ wants }: Rule, { measured, limit }: Measurement): number {
 
 /** One number: more is better. Stops weigh more than all else together, then cares, then the tightest margin. */
 export const worth = ({ stops, cares, tightest, mean }: Judged, wishes: number): number =>
-  -1000 * stops - 30 * cares + 10 * tightest + 2 * mean + wishes
+  -1000 * stops - 30 * cares + 10 * tightest + 0.3 * mean + wishes
 
 /** The margins that are tightest, of findings about those things. */
 export const tightestOf = (
@@ -74,7 +74,7 @@ export const tightestOf = (
       ({ rule, about: ids, margin, unit }) =>
         JUDGING.has(rule) &&
         margin !== null &&
-        Math.abs(margin) > FLUSH &&
+        !isLetIn(rule, margin) &&
         unit === 'mm' &&
         ids.some((id) => about.has(id)),
     )

@@ -55,6 +55,20 @@ const DIFFERENT = 20
 /** Nudges, the widest first; millimetres. */
 const NUDGES = [16, 8, 4, 2, 1]
 
+/** Straight and slantwise: the tightest margin often grows only between two of the straight ways. */
+const WAYS = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+  [1, 1],
+  [1, -1],
+  [-1, 1],
+  [-1, -1],
+] as const
+/** So often one thing is nudged by one way before the next has its turn. */
+const MOST_TURNS = 6
+
 type Arrangement = ReadonlyMap<string, Spot>
 
 interface Reached {
@@ -92,6 +106,8 @@ export function* placing(
     pool.push(search.reach(at))
     yield search.told(pool)
   }
+  // Only what may still become one of the answers is worth the nudging.
+  pool.sort((a, b) => b.worth - a.worth).splice(ANSWERS + 2)
   for (const nudge of NUDGES.map((mm) => search.onRule(mm))) {
     for (let index = 0; index < pool.length; index++)
       for (const mover of search.movers) {
@@ -225,18 +241,13 @@ class Search {
   /** One thing moved so far each way, as long as it gains; what stands already is never given up for less. */
   nudged(from: Reached, mover: Thing, by: number): Reached {
     let best = from
-    for (let turns = 0; turns < 3; turns++) {
+    for (let turns = 0; turns < MOST_TURNS; turns++) {
       const here = best.at.get(mover.id)
       if (!here) return best
       const before = best
-      for (const [x, y] of [
-        [by, 0],
-        [-by, 0],
-        [0, by],
-        [0, -by],
-      ] as const) {
+      for (const [x, y] of WAYS) {
         const tried = this.reach(
-          new Map([...before.at, [mover.id, { ...here, x: here.x + x, y: here.y + y }]]),
+          new Map([...before.at, [mover.id, { ...here, x: here.x + x * by, y: here.y + y * by }]]),
         )
         if (tried.worth > best.worth + 1e-9) best = tried
       }

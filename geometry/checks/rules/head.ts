@@ -1,8 +1,8 @@
 /** What stands on the head: ways of the strings, tuners beside each other, wood between their holes, and its joint. */
 import type { LimitName } from '../../design/limits.ts'
-import { scarfOf } from '../../neck/head-form.ts'
 import { headOf } from '../../neck/head-layout.ts'
 import { type HeadRoom, headRoomOf, type Tight } from '../../neck/head-room.ts'
+import { scarfOf } from '../../neck/scarf.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { type Finding, gradeLeast, type Measurement, NOTHING_LEFT, type Rule } from '../finding.ts'
 import type { Say } from '../say.ts'

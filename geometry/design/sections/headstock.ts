@@ -91,15 +91,15 @@ export const headstock = z
     }),
     bodyLong: length(22, 0, 80, {
       label: 'Tuner, along the edge',
-      help: 'Length of plate or housing along the edge of the head, the post in its middle. Measure yours.',
+      help: 'Plate or housing along the edge of the head, the post in its middle.',
     }),
     bodyIn: length(5, 0, 60, {
       label: 'Tuner, in from the post',
-      help: 'How far plate or housing reach from the middle of the post away from the edge.',
+      help: 'From the middle of the post to the end of plate or housing, away from the edge.',
     }),
     knobWide: length(14, 0, 60, {
       label: 'Knob, wide',
-      help: 'The greatest width of the knob as it is turned; 0 where there is none.',
+      help: 'Its greatest width as it is turned; 0 for none.',
     }),
     knobFrom: length(18, 0, 100, {
       label: 'Knob begins',
@@ -107,7 +107,7 @@ export const headstock = z
     }),
     knobLong: length(14, 1, 80, {
       label: 'Knob, long',
-      help: 'From its near end to its far end, out from the edge of the head.',
+      help: 'From its near end to its far end.',
     }),
     screws: count(0, 0, 2, {
       label: 'Screws to each tuner',
@@ -115,15 +115,15 @@ export const headstock = z
     }),
     screwAlong: length(7.5, 0, 40, {
       label: 'Screw beside the post',
-      help: 'From the middle of the post to the screw, along the edge of the head.',
+      help: 'From the middle of the post, along the edge.',
     }),
     screwIn: length(0, -40, 40, {
       label: 'Screw in from the post',
-      help: 'From the middle of the post to the screw, away from the edge; less than 0 is towards it.',
+      help: 'From the middle of the post, away from the edge; less than 0 is towards it.',
     }),
     screwPilot: length(1.5, 0.5, 6, {
       label: 'Pilot hole',
-      help: 'Diameter drilled for each screw; 1.2 to 1.5 mm for tuner screws (common practice).',
+      help: 'Diameter; 1.2 to 1.5 mm for tuner screws (common practice).',
     }),
     screwDepth: length(9, 1, 40, {
       label: 'Pilot, deep',

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { area, bounds, type Part, partsOf, scheduleOf, solve } from '../../../geometry/index.ts'
-import { alongFace, headOfBlank, onPlan, scarfOf } from '../../../geometry/neck/head-form.ts'
+import { alongFace, headOfBlank, onPlan } from '../../../geometry/neck/head-form.ts'
 import { headOf } from '../../../geometry/neck/head-layout.ts'
+import { scarfOf } from '../../../geometry/neck/scarf.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
 
 const layoutWith = (headstock: Stated, more: Stated = {}) => solve(designOf({ headstock, ...more }))

@@ -1,0 +1,292 @@
+/**
+ * Place for me: what to place and what is wished, three answers drawn as outlines with their numbers. One press tries
+ * an answer in the drawing, one keeps it as a single step of undo, Escape drops it. The search runs beside the page in
+ * short stretches and its answers get better while they are looked at.
+ */
+import { useEffect, useId, useRef, useState } from 'react'
+import {
+  formatMeasure,
+  type Layout,
+  movableIn,
+  type Placing,
+  type PlacingWishes,
+  type Proposal,
+  placeableIn,
+  placing,
+  readPitch,
+  ruleOf,
+  solve,
+} from '../../geometry/index.ts'
+import { ghosts } from '../canvas/ghosts.ts'
+import { beginGesture, committed, type Gesture, useBench } from '../state/index.ts'
+import { Sign } from './Sign.tsx'
+import { nameOf } from './say.ts'
+
+/** How long one stretch of searching may take, and how long the page then has for itself; milliseconds. */
+const STRETCH = 12
+const PAUSE = 4
+
+type Answer = Placing & { readonly over: boolean }
+
+export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
+  const [start] = useState(committed)
+  const layout = solve(start)
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(
+    () => new Set(placeableIn(start).map((one) => one.id)),
+  )
+  const [symmetry, setSymmetry] = useState(false)
+  const [jackOffKnee, setJack] = useState(false)
+  const [note, setNote] = useState('')
+  const [pickup, setPickup] = useState('')
+  const [fault, setFault] = useState<string | null>(null)
+  const [answer, setAnswer] = useState<Answer | null>(null)
+  const [tried, setTried] = useState<number | null>(null)
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined)
+  const gesture = useRef<Gesture | null>(null)
+  const panel = useRef<HTMLElement>(null)
+
+  const drop = () => {
+    gesture.current?.cancel()
+    gesture.current = null
+    setTried(null)
+  }
+  const end = () => {
+    clearTimeout(timer.current)
+    drop()
+    ghosts.show([])
+    onClose()
+  }
+  const leave = useRef(end)
+  leave.current = tried === null ? end : drop
+
+  useEffect(() => {
+    panel.current?.focus()
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape') return
+      event.preventDefault()
+      event.stopPropagation()
+      leave.current()
+    }
+    window.addEventListener('keydown', onKey, { capture: true })
+    return () => {
+      window.removeEventListener('keydown', onKey, { capture: true })
+      clearTimeout(timer.current)
+      gesture.current?.cancel()
+      ghosts.show([])
+    }
+  }, [])
+
+  const answered = answer !== null
+  useEffect(() => {
+    if (answered) panel.current?.querySelector('.place-answers')?.scrollIntoView({ block: 'nearest' })
+  }, [answered])
+
+  // Somebody changed the design meanwhile: what was found is of no use for it.
+  const now = useBench(() => committed())
+  useEffect(() => {
+    if (now !== start) leave.current()
+  }, [now, start])
+
+  const wishes = (): PlacingWishes | string => {
+    const pitch = note.trim() === '' ? null : readPitch(note, start.stringing.a4)
+    if (pitch && !pitch.ok) return pitch.sentence
+    const share = pickup.trim() === '' ? null : Number(pickup.replace('%', '').replace(',', '.')) / 100
+    if (share !== null && !(share > 0 && share <= 0.5))
+      return 'A share of the scale up to 50% is wanted, as in 25.'
+    return {
+      things: [...chosen],
+      symmetry,
+      jackOffKnee,
+      ...(pitch ? { hertz: pitch.hertz } : {}),
+      ...(share === null ? {} : { pickupAt: share }),
+    }
+  }
+
+  const show = (placed: Placing, over: boolean) => {
+    setAnswer({ ...placed, over })
+    ghosts.show(
+      placed.proposals.map((one, index) => ({ layout: one.layout, number: index + 1 })),
+      placed.placed,
+    )
+  }
+
+  const search = () => {
+    clearTimeout(timer.current)
+    drop()
+    const asked = wishes()
+    setFault(typeof asked === 'string' ? asked : null)
+    if (typeof asked === 'string') return
+    const run = placing(start, asked)
+    const go = () => {
+      const until = performance.now() + STRETCH
+      let news: Placing | null = null
+      while (performance.now() < until) {
+        const { done, value } = run.next()
+        if (value) news = value
+        if (done) return show(value, true)
+      }
+      // What is being tried stays what it is until it is dropped.
+      if (news && gesture.current === null) show(news, false)
+      timer.current = setTimeout(go, PAUSE)
+    }
+    setAnswer(null)
+    timer.current = setTimeout(go)
+  }
+
+  const tryOut = (index: number, { change }: Proposal) => {
+    clearTimeout(timer.current)
+    drop()
+    const begun = beginGesture(`Place for me, answer ${index + 1}`)
+    begun.preview(change)
+    gesture.current = begun
+    setTried(index)
+    const { proposals = [], placed = [] } = answer ?? {}
+    ghosts.show(
+      proposals.flatMap((one, at) => (at === index ? [] : [{ layout: one.layout, number: at + 1 }])),
+      placed,
+    )
+  }
+
+  const keep = () => {
+    const held = gesture.current
+    gesture.current = null
+    held?.finish()
+    ghosts.show([])
+    onClose()
+  }
+
+  return (
+    <section className="place-for-me" aria-label="Place for me" ref={panel} tabIndex={-1}>
+      <header className="field-row">
+        <h2>Place for me</h2>
+        <button type="button" className="quiet" onClick={end}>
+          Close
+        </button>
+      </header>
+      <fieldset className="place-things">
+        <legend className="small soft">What is placed; what is locked stays</legend>
+        {movableIn(start).map(({ id }) => (
+          <label key={id}>
+            <input
+              type="checkbox"
+              checked={chosen.has(id)}
+              onChange={() => {
+                const next = new Set(chosen)
+                if (!next.delete(id)) next.add(id)
+                setChosen(next)
+              }}
+            />{' '}
+            {nameOf(id, layout)}
+          </label>
+        ))}
+        {movableIn(start).length === 0 && <p className="small soft">Nothing here can be moved.</p>}
+      </fieldset>
+      <label className="place-wish">
+        <input type="checkbox" checked={symmetry} onChange={() => setSymmetry(!symmetry)} /> Pairs as mirror
+        images
+      </label>
+      <label className="place-wish">
+        <input type="checkbox" checked={jackOffKnee} onChange={() => setJack(!jackOffKnee)} /> Jack off the
+        knee
+      </label>
+      <p className="small soft">
+        Off the knee: the tail-end wall, or the third of the treble wall next to the tail. Common practice, no
+        source.
+      </p>
+      <Words
+        label="Air near the note"
+        value={note}
+        onChange={setNote}
+        hint="as in G2; openings grow or shrink"
+      />
+      <Words
+        label="Pickup at % of the scale"
+        value={pickup}
+        onChange={setPickup}
+        hint="from the saddle, up to 50"
+      />
+      {fault && (
+        <p className="field-fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <button type="button" className="primary" disabled={chosen.size === 0} onClick={search}>
+        {answer ? 'Search again' : 'Find places'}
+      </button>
+      <div role="status" className="small soft">
+        {answer &&
+          (answer.over
+            ? `${answer.proposals.length} ${answer.proposals.length === 1 ? 'answer that is' : 'answers that are'} worth telling.`
+            : 'Still getting better …')}
+      </div>
+      <ol className="place-answers" aria-label="Answers">
+        {answer?.proposals.map((one, index) => (
+          <li key={`${index + 1}`} className={tried === index ? 'trying' : ''}>
+            <button
+              type="button"
+              aria-pressed={tried === index}
+              onClick={() => (tried === index ? drop() : tryOut(index, one))}
+            >
+              {tried === index ? `Drop answer ${index + 1}` : `Try answer ${index + 1}`}
+            </button>
+            {tried === index && (
+              <button type="button" className="primary" onClick={keep}>
+                Keep it
+              </button>
+            )}
+            <Told proposal={one} layout={layout} />
+          </li>
+        ))}
+      </ol>
+    </section>
+  )
+}
+
+function Told({ proposal, layout }: { readonly proposal: Proposal; readonly layout: Layout }) {
+  const { stops, cares, tightest, wishes } = proposal
+  const { units } = layout.design
+  return (
+    <ul className="small place-told">
+      <li>
+        <Sign grade={stops.length > 0 ? 'stop' : cares.length > 0 ? 'care' : 'clear'} /> {stops.length}{' '}
+        {stops.length === 1 ? 'stop' : 'stops'}, {cares.length} {cares.length === 1 ? 'care' : 'cares'} on the
+        whole instrument
+      </li>
+      {wishes.map(({ words, met }) => (
+        <li key={words}>
+          {met ? 'Met: ' : 'Missed: '}
+          {words}
+        </li>
+      ))}
+      {tightest.map((finding) => (
+        <li key={finding.key}>
+          <b>{formatMeasure(finding.margin ?? 0, finding, units, { unit: true })}</b> over the limit,{' '}
+          {ruleOf(finding.rule).title.toLowerCase()}:{' '}
+          {finding.about.map((id) => nameOf(id, layout)).join(', ')}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function Words(props: {
+  readonly label: string
+  readonly value: string
+  readonly onChange: (value: string) => void
+  readonly hint: string
+}) {
+  const own = useId()
+  return (
+    <div className="place-words">
+      <label htmlFor={own}>{props.label}</label>
+      <input
+        id={own}
+        type="text"
+        className="field-wide"
+        value={props.value}
+        placeholder={props.hint}
+        onChange={(event) => props.onChange(event.target.value)}
+      />
+    </div>
+  )
+}
