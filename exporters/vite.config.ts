@@ -16,7 +16,7 @@ export default defineConfig({
     // The licences of what is bundled travel with it.
     license: { fileName: 'licenses.md' },
     rolldownOptions: {
-      input: { lidwright: 'cli.ts', 'print-worker': 'cli/print-worker.ts' },
+      input: { lidwright: 'cli.ts' },
       output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
     },
   },

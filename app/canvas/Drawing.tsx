@@ -1,7 +1,8 @@
 /** The drawing that stays on screen: plan over rule over section. */
 import { useEffect, useMemo, useRef } from 'react'
 import { check, solve } from '../../geometry/index.ts'
-import { useBench, useVariants } from '../state/index.ts'
+import { useBench } from '../state/index.ts'
+import { useVariants } from '../state/variants.ts'
 import { drawingAtHand } from './at-hand.ts'
 import type { Fitting, View } from './camera.ts'
 import { dragging } from './dragging.ts'

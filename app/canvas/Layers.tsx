@@ -1,13 +1,11 @@
-/** Three canvas layers over one another and the scene that paints them. React mounts them and then keeps out. */
+/** Canvas layers over one another and the scene that paints them. React mounts them and then keeps out. */
 import type { Layer as KonvaLayer } from 'konva/lib/Layer.js'
 import { type Ref, useEffect, useImperativeHandle, useRef, useState } from 'react'
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js'
 import { onPhotoReady } from '../photo/lying.ts'
 import { listen } from './pointer.ts'
-import { type LayerName, Scene } from './scene.ts'
+import { LAYERS, type LayerName, Scene } from './scene.ts'
 import type { Subject } from './subject.ts'
-
-const NAMES: readonly LayerName[] = ['ground', 'resting', 'live']
 
 export interface LayersProps {
   readonly subject: Subject
@@ -57,6 +55,7 @@ export function Layers({ subject, label, ref }: LayersProps) {
     if (!made?.ready) return
     if (name === 'ground') made.paintGround(pen)
     else if (name === 'resting') made.paintResting(pen)
+    else if (name === 'over') made.paintOver(pen)
     else made.paintLive(pen)
   }
 
@@ -72,7 +71,7 @@ export function Layers({ subject, label, ref }: LayersProps) {
     >
       {size && size.width > 0 && size.height > 0 && (
         <Stage width={size.width} height={size.height} listening={false}>
-          {NAMES.map((name) => (
+          {LAYERS.map((name) => (
             <Layer
               key={name}
               listening={false}

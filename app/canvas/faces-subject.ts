@@ -3,6 +3,7 @@ import { endsOf, type Face, type Layout, type Point } from '../../geometry/index
 import { FACE_TITLES } from '../parts/say.ts'
 import { paintPhoto } from '../photo/lying.ts'
 import type { Size } from './camera.ts'
+import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
 import { foldedOut } from './folded.ts'
 import { type Frame, facing, fromScreen, movedFrame, screenBounds, toScreen } from './frame.ts'
@@ -113,17 +114,23 @@ export function facesSubject(
       design.photos,
       neck.slots.map((slot) => `${slot.width} ${slot.depth}`).join(),
     ],
-    liveOf: (layout) => [
-      layout.design.measures,
-      ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
-        faces.includes(face) ? [thing, x, y] : [],
-      ),
-      ...findingsNow(layout).flatMap(({ where, key, grade, measured, overruled }) =>
+    liveOf: (layout) => {
+      const { news, standing } = findingsNow(layout)
+      const shown = news.flatMap(({ where, key, grade, measured, overruled }) =>
         where.view !== 'plan' && where.view !== 'section' && faces.includes(where.view)
           ? [key, grade, measured, overruled]
           : [],
-      ),
-    ],
+      )
+      const moving = dragging.moving()
+      return [
+        layout.design.measures,
+        standing,
+        ...shown,
+        ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
+          faces.includes(face) && (moving.size === 0 || moving.has(thing.id)) ? [thing, x, y] : [],
+        ),
+      ]
+    },
     paintGround(pen, looks, layout) {
       for (const face of faces) {
         const frame = frames.get(face)
@@ -131,6 +138,7 @@ export function facesSubject(
       }
     },
     paintOver: () => {},
+    stillOf: () => [],
     hit(layout, place, near) {
       const placed = at(layout, place, near)
       return placed && { of: 'thing', placed }

@@ -2,7 +2,14 @@
  * Findings for the drawing. At rest all of them; while things are dragged only what moves is measured anew, among
  * what is near it, and the rest is as it was when the drag began: no frame waits for thousands of things that stand still.
  */
-import { type Bounds, check, type Finding, type Layout, type Placed } from '../../geometry/index.ts'
+import {
+  type Bounds,
+  check,
+  type Finding,
+  findingsAbout,
+  type Layout,
+  type Placed,
+} from '../../geometry/index.ts'
 import { dragging } from './dragging.ts'
 
 /** Up to so many things a full check is as quick. */
@@ -10,22 +17,42 @@ const FEW = 24
 /** Things farther off than this from what moves have nothing to do with it; millimetres, more than any limit asks. */
 const NEAR = 60
 
-const known = new WeakMap<Layout, readonly Finding[]>()
+export interface FindingsNow {
+  /** About what moves; all of them where nothing does. */
+  readonly news: readonly Finding[]
+  /** About what stands still while something moves: the very same list in every frame of a drag. */
+  readonly standing: readonly Finding[]
+}
 
-export function findingsNow(layout: Layout): readonly Finding[] {
+const known = new WeakMap<Layout, FindingsNow>()
+const NONE: readonly Finding[] = []
+
+export function findingsNow(layout: Layout): FindingsNow {
   const moving = dragging.moving()
   const start = dragging.start()
-  if (!start || moving.size === 0 || layout.placed.length <= FEW) return check(layout)
+  if (!start || moving.size === 0 || layout.placed.length <= FEW)
+    return { news: check(layout), standing: NONE }
   const before = known.get(layout)
   if (before) return before
   const isMoving = (name: string) => moving.has(name)
-  const standing = check(start).filter((one) => !one.about.some(isMoving))
-  const news = check({ ...layout, placed: around(layout, isMoving) }).filter((one) =>
-    one.about.some(isMoving),
-  )
-  const now = [...news, ...standing]
+  const news = findingsAbout({ ...layout, placed: around(layout, isMoving) }, isMoving)
+  const now = { news, standing: standingIn(start, moving) }
   known.set(layout, now)
   return now
+}
+
+const standing = new WeakMap<
+  Layout,
+  { readonly moving: ReadonlySet<string>; readonly findings: readonly Finding[] }
+>()
+
+/** What the layout a drag began from says of all that does not move. */
+function standingIn(start: Layout, moving: ReadonlySet<string>): readonly Finding[] {
+  const before = standing.get(start)
+  if (before?.moving === moving) return before.findings
+  const findings = check(start).filter((one) => !one.about.some((name) => moving.has(name)))
+  standing.set(start, { moving, findings })
+  return findings
 }
 
 function around(layout: Layout, isMoving: (id: string) => boolean): Placed[] {

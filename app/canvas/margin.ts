@@ -15,16 +15,27 @@ const SIGNS: Readonly<Record<Finding['grade'], string>> = { stop: '✕', care: '
  * leaves as it was: the depth of a rim is no news while its hole is moved.
  */
 export function worstOf(layout: Layout, ids: Iterable<string>): Finding | null {
-  const findings = findingsNow(layout)
+  const { news: findings } = findingsNow(layout)
   const start = dragging.start()
   const names = [...ids]
   if (start) {
-    const before = new Map(check(start).map((one) => [one.key, one.measured]))
-    const news = findings.filter((one) => !before.has(one.key) || before.get(one.key) !== one.measured)
+    const before = measuredIn(start)
+    const news = findings.filter((one) => before.get(one.key) !== one.measured)
     const worst = gravestOf(news, names)
     if (worst) return worst
   }
   return gravestOf(findings, names)
+}
+
+const measures = new WeakMap<Layout, ReadonlyMap<string, number | null>>()
+
+/** What each finding measured when the drag began: looked up in every frame, gathered once. */
+function measuredIn(start: Layout): ReadonlyMap<string, number | null> {
+  const known = measures.get(start)
+  if (known) return known
+  const made = new Map(check(start).map((one) => [one.key, one.measured]))
+  measures.set(start, made)
+  return made
 }
 
 function gravestOf(findings: readonly Finding[], names: readonly string[]): Finding | null {

@@ -141,9 +141,21 @@ export function write(pen: Pen, looks: Looks, text: string, at: Point, words: Wo
 }
 
 export function wide(pen: Pen, looks: Looks, text: string, size = 12, bold = false): number {
-  pen.font = `${bold ? '600 ' : ''}${size * looks.words}px ${looks.font}`
-  return pen.measureText(text).width
+  const font = `${bold ? '600 ' : ''}${size * looks.words}px ${looks.font}`
+  const key = `${font} ${text}`
+  const known = widths.get(key)
+  if (known !== undefined) return known
+  if (widths.size > MOST_WIDTHS) widths.clear()
+  pen.font = font
+  const { width } = pen.measureText(text)
+  // Until its letters are there a font measures as another one.
+  if (document.fonts?.status === 'loaded') widths.set(key, width)
+  return width
 }
+
+/** How wide words are: the same few are asked for in every frame, and each asking costs the page a look at its styles. */
+const widths = new Map<string, number>()
+const MOST_WIDTHS = 2000
 
 /** Fills the current path with slanting lines: one way, or both ways crossed. Pixels apart. */
 export function hatch(

@@ -1,10 +1,10 @@
 /**
- * Keeps one drawing up to date. Three layers by how often they change: the ground, the things at rest, and what
- * lives (strings, what is selected or moved, findings, distances). All work is gathered into animation frames.
- * No React takes part in a frame. How often each layer was painted stands on the element (`data-ground-paints`,
- * `data-resting-paints`, `data-live-paints`).
+ * Keeps one drawing up to date. Four layers, one over the other: the ground, the things at rest, what lies over them
+ * (strings, section, findings), and what lives (what is moved, what is selected, handles, distances). While things are
+ * dragged only the last is painted again. All work is gathered into animation frames, and no React takes part in one.
+ * How often each layer was painted stands on the element (`data-ground-paints` and so on).
  */
-import { type Layout, type Placed, solve } from '../../geometry/index.ts'
+import { type Finding, type Layout, type Placed, solve } from '../../geometry/index.ts'
 import { useBench } from '../state/index.ts'
 import type { Size } from './camera.ts'
 import { dragging } from './dragging.ts'
@@ -17,9 +17,10 @@ import type { Pen } from './paint.ts'
 import type { Subject } from './subject.ts'
 import { paintSelected, paintThing } from './things.ts'
 import type { PointerAt, Tool } from './tools/tool.ts'
-import { paintFindings } from './wrong.ts'
+import { type FrameOf, paintFindings } from './wrong.ts'
 
-export type LayerName = 'ground' | 'resting' | 'live'
+export const LAYERS = ['ground', 'resting', 'over', 'live'] as const
+export type LayerName = (typeof LAYERS)[number]
 
 export interface Painted {
   readonly draw: (layer: LayerName) => void
@@ -35,9 +36,14 @@ export class Scene {
   private version = 0
   private arranged = false
   private atWork = false
-  private drawn: Readonly<Record<LayerName, readonly unknown[]>> = { ground: [], resting: [], live: [] }
+  private drawn: Readonly<Record<LayerName, readonly unknown[]>> = {
+    ground: [],
+    resting: [],
+    over: [],
+    live: [],
+  }
   private guided = false
-  private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, live: 0 }
+  private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, over: 0, live: 0 }
   private readonly stop: () => void
 
   constructor(
@@ -136,18 +142,22 @@ export class Scene {
     this.arranged = true
     const ground = [this.version, ...this.subject.groundOf(layout)]
     if (!same(ground, this.drawn.ground)) this.paint('ground')
-    // What stands still is the very same object: nothing more need be compared.
-    const resting = [this.version, ...this.resting(layout)]
-    if (!same(resting, this.drawn.resting)) this.paint('resting')
     const { selection, also, litFinding } = useBench.getState()
+    const moves = this.moving().size > 0
+    // What stands still is the very same object; and what a tool does not move stands still until it is put down.
+    const resting = [this.version, ...(moves ? [this.tool] : this.resting(layout))]
+    if (!same(resting, this.drawn.resting)) this.paint('resting')
     const shown = this.subject.liveOf?.(layout)
+    const still = moves ? this.subject.stillOf(layout) : (shown ?? [layout])
+    const over = [this.version, litFinding, moves, findingsNow(layout).standing, ...still]
+    if (!same(over, this.drawn.over)) this.paint('over')
     const live = shown
       ? [this.version, selection, also, litFinding, ghosts.now(), ...shown]
       : [Symbol('always')]
     // One more time after a tool is put down, to take its guides away.
     if (this.tool || this.guided || !same(live, this.drawn.live)) this.paint('live')
     this.guided = this.tool !== null
-    this.drawn = { ground, resting, live }
+    this.drawn = { ground, resting, over, live }
   }
 
   private paint(layer: LayerName): void {
@@ -156,22 +166,14 @@ export class Scene {
     this.element.dataset[`${layer}Paints`] = String(this.paints[layer])
   }
 
-  /** Ids of what is drawn on the living layer: selected, or moved. */
-  private alive(): ReadonlySet<string> {
-    const { selection, also } = useBench.getState()
-    const ids = new Set(this.tool?.moving ?? NOTHING)
-    for (const id of also) ids.add(id)
-    if (selection !== null) ids.add(selection)
-    return ids
-  }
+  /** Ids of what the tool in hand moves. */
+  private moving = (): ReadonlySet<string> => this.tool?.moving ?? NOTHING
 
-  private here(layout: Layout): Placed[] {
-    return layout.placed.filter((one) => this.subject.faces.includes(one.face))
-  }
+  private isHere = ({ face }: Placed): boolean => this.subject.faces.includes(face)
 
   private resting(layout: Layout): Placed[] {
-    const alive = this.alive()
-    return this.here(layout).filter((one) => !alive.has(one.thing.id))
+    const moving = this.moving()
+    return layout.placed.filter((one) => this.isHere(one) && !moving.has(one.thing.id))
   }
 
   paintGround(pen: Pen): void {
@@ -185,29 +187,47 @@ export class Scene {
     }
   }
 
+  paintOver(pen: Pen): void {
+    const layout = this.layout()
+    const moving = this.moving()
+    if (moving.size === 0) {
+      this.subject.paintOver(pen, this.looks, layout)
+      this.paintFindings(pen, layout, findingsNow(layout).news)
+      return
+    }
+    const placed = layout.placed.filter((one) => !moving.has(one.thing.id))
+    this.subject.paintOver(pen, this.looks, { ...layout, placed })
+    this.paintFindings(pen, layout, findingsNow(layout).standing)
+  }
+
+  private paintFindings(pen: Pen, layout: Layout, findings: readonly Finding[]): void {
+    const { litFinding } = useBench.getState()
+    const frameOf: FrameOf = (view) => this.subject.frameOf(view)
+    paintFindings(pen, this.looks, layout, findings, litFinding, frameOf, this.moving())
+  }
+
   paintLive(pen: Pen): void {
     const layout = this.layout()
-    const { selection, also, litFinding } = useBench.getState()
-    const alive = this.alive()
-    if (alive.size > 0)
-      for (const placed of this.here(layout)) {
-        const frame = this.subject.frameOf(placed.face)
+    const { selection, also } = useBench.getState()
+    const moving = this.moving()
+    const isSelected = (id: string) => id === selection || also.includes(id)
+    const moved: Placed[] = []
+    if (moving.size > 0 || selection !== null || also.length > 0)
+      for (const placed of layout.placed) {
         const { id } = placed.thing
-        if (!frame || !alive.has(id)) continue
-        if (id === selection || also.includes(id)) paintSelected(pen, this.looks, frame, placed)
-        paintThing(pen, this.looks, frame, placed)
+        const moves = moving.has(id)
+        if (!moves && !isSelected(id)) continue
+        if (moves) moved.push(placed)
+        const frame = this.isHere(placed) ? this.subject.frameOf(placed.face) : null
+        if (!frame) continue
+        if (isSelected(id)) paintSelected(pen, this.looks, frame, placed)
+        if (moves) paintThing(pen, this.looks, frame, placed)
       }
-    this.subject.paintOver(pen, this.looks, layout)
+    if (moved.length > 0) {
+      this.subject.paintMoving?.(pen, this.looks, { ...layout, placed: moved })
+      this.paintFindings(pen, layout, findingsNow(layout).news)
+    }
     if (selection) this.subject.paintSelection?.(pen, this.looks, layout, selection)
-    paintFindings(
-      pen,
-      this.looks,
-      layout,
-      findingsNow(layout),
-      litFinding,
-      (view) => this.subject.frameOf(view),
-      this.tool?.moving ?? NOTHING,
-    )
     paintMeasures(pen, this.looks, layout, this.subject.faces, (face) => this.subject.frameOf(face))
     paintGhosts(pen, this.looks, this.subject.faces, (face) => this.subject.frameOf(face))
     const handled = this.tool ? null : withHandles(layout, selection, also)

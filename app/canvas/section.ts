@@ -43,8 +43,7 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
   if (side) shape(pen, frame, side.outline, cut(looks.neck))
   paintHeadSection(pen, looks, view, layout)
   slab(pen, frame, panels.lid.originX, box.lidBottom, panels.lid.originX + length('lid'), 0, cut(looks.lid))
-  for (const placed of layout.placed) paintUnder(pen, looks, view, layout, placed)
-  paintBodiesInSection(pen, looks, view, layout)
+  paintThingsInSection(pen, looks, view, layout)
   if (board && board.x1 > board.x0)
     slab(pen, frame, board.x0, board.bottom, board.x1, board.top, cut(looks.board))
   for (const fret of layout.frets) {
@@ -61,6 +60,12 @@ export function paintSection(pen: Pen, looks: Looks, view: View, layout: Layout)
   })
   paintTailHoles(pen, looks, view, layout)
   paintString(pen, looks, view, layout)
+}
+
+/** What the things of a layout take from lid and base, and how deep they hang. */
+export function paintThingsInSection(pen: Pen, looks: Looks, view: View, layout: Layout): void {
+  for (const placed of layout.placed) paintUnder(pen, looks, view, layout, placed)
+  paintBodiesInSection(pen, looks, view, layout)
 }
 
 /** Posts over the face of the head, and the line along which a scarfed one is glued on. */

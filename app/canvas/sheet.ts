@@ -1,6 +1,6 @@
 /** The sheet as a subject: plan over rule over section, with a camera. */
 import { formatLength, headOf, type Layout, wallLinesOf } from '../../geometry/index.ts'
-import { useVariants } from '../state/index.ts'
+import { useVariants } from '../state/variants.ts'
 import { paintBodiesOnPlan } from './bodies.ts'
 import { type Camera, fitted, type View, viewOf, zoomed } from './camera.ts'
 import { fromScreen, toScreen } from './frame.ts'
@@ -12,7 +12,7 @@ import { type Pen, path, shape, slab, stroke } from './paint.ts'
 import { lidFrame, paintPlan, paintStrings } from './plan.ts'
 import { paintBow, paintSaddleRoom } from './pull.ts'
 import { paintRule } from './rule.ts'
-import { paintHeights, paintSection } from './section.ts'
+import { paintHeights, paintSection, paintThingsInSection } from './section.ts'
 import type { Subject } from './subject.ts'
 import { dragBox } from './tools/drag-box.ts'
 import { dragTailpiece } from './tools/drag-tailpiece.ts'
@@ -91,15 +91,24 @@ export function sheetSubject(
       paintStrings(pen, looks, v, layout)
       if (looking.pull) paintSaddleRoom(pen, looks, v, layout)
       if (looking.variants) paintVariants(pen, looks, v, useVariants.getState().held)
-      // The section hangs under the rule and must not climb over it when the plan fills the window.
-      pen.save()
-      pen.beginPath()
-      pen.rect(0, Math.min(v.fold, v.ruleTop) + 17, v.size.width, v.size.height)
-      pen.clip()
-      paintSection(pen, looks, v, layout)
-      paintHeights(pen, looks, v, layout, (mm) => formatLength(mm, layout.design.units, { unit: true }))
-      if (looking.pull) paintBow(pen, looks, v, layout)
-      pen.restore()
+      underTheRule(pen, v, () => {
+        paintSection(pen, looks, v, layout)
+        paintHeights(pen, looks, v, layout, (mm) => formatLength(mm, layout.design.units, { unit: true }))
+        if (looking.pull) paintBow(pen, looks, v, layout)
+      })
+    },
+    stillOf: ({ design, box, saddle, board, neck }) => [
+      ...Object.entries(design).map(([section, value]) => (section === 'things' ? null : value)),
+      box.x0,
+      saddle.x,
+      board?.x1,
+      // What a pickup takes from the neck shows in the section.
+      ...neck.cuts.flatMap(({ x0, x1, top }) => [x0, x1, top]),
+    ],
+    paintMoving(pen, looks, layout) {
+      const v = now()
+      paintBodiesOnPlan(pen, looks, v, layout)
+      underTheRule(pen, v, () => paintThingsInSection(pen, looks, v, layout))
     },
     hit(layout, at, near) {
       const v = now()
@@ -185,6 +194,16 @@ export function sheetSubject(
         pen.stroke()
       }
   }
+}
+
+/** The section hangs under the rule and must not climb over it when the plan fills the window. */
+function underTheRule(pen: Pen, { fold, ruleTop, size }: View, paint: () => void): void {
+  pen.save()
+  pen.beginPath()
+  pen.rect(0, Math.min(fold, ruleTop) + 17, size.width, size.height)
+  pen.clip()
+  paint()
+  pen.restore()
 }
 
 /** Thin uprights that tie saddle, nut and the ends of the box in plan and section. */

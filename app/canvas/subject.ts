@@ -17,12 +17,16 @@ export interface Subject {
   groundOf(layout: Layout): readonly unknown[]
   paintGround(pen: Pen, looks: Looks, layout: Layout): void
   /**
-   * What the living layer shows besides what is selected: it rests while all of these are the same. A subject
+   * What the two upper layers show besides what is selected: they rest while all of these are the same. A subject
    * without it lives in every frame.
    */
   liveOf?(layout: Layout): readonly unknown[]
-  /** Over the things, in every frame. */
+  /** What lies over the things, made from all that is in the layout. */
   paintOver(pen: Pen, looks: Looks, layout: Layout): void
+  /** What `paintOver` is made from besides things: while some are moved it is painted again only when one of these is another. */
+  stillOf(layout: Layout): readonly unknown[]
+  /** What `paintOver` draws of things, for a layout that holds none but those that are moved. */
+  paintMoving?(pen: Pen, looks: Looks, layout: Layout): void
   hit(layout: Layout, at: Point, near: number): Hit | null
   /** The tool for a drag that starts on something, or `null` where it cannot be moved. */
   drag(layout: Layout, hit: Hit, at: PointerAt): Tool | null

@@ -4,7 +4,8 @@ import { announce } from '../parts/Announcer.tsx'
 import { Dialog } from '../parts/Dialog.tsx'
 import { dropVersion, keepVersion, versionsHere } from '../saving/index.ts'
 import { designOf, type Version } from '../saving/versions.ts'
-import { historyNow, holdVariant, layVersion, travel, useBench } from '../state/index.ts'
+import { historyNow, layVersion, travel, useBench } from '../state/index.ts'
+import { holdVariant } from '../state/variants.ts'
 import { Compare } from './Compare.tsx'
 
 const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' })

@@ -10,7 +10,8 @@ import {
   setOf,
 } from '../../geometry/index.ts'
 import { announce } from '../parts/Announcer.tsx'
-import { committed, holdVariant, letGo, MOST_VARIANTS, useBench, useVariants } from '../state/index.ts'
+import { committed, useBench } from '../state/index.ts'
+import { holdVariant, letGo, MOST_VARIANTS, useVariants } from '../state/variants.ts'
 import { type Asked, useAsked } from './asked.ts'
 import { useReckoned } from './reckoned.ts'
 import { SideBySide } from './SideBySide.tsx'

@@ -4,7 +4,7 @@ import { type Design, fitOf, formatLength, type Numbers, ruleOf, solve } from '.
 import { VARIANT_DASHES } from '../canvas/variants-paint.ts'
 import { useDesign } from '../parts/calm.ts'
 import { type Beside, compareMany } from '../parts/compare.ts'
-import { letAllGo, letGo, useVariants, type Variant } from '../state/index.ts'
+import { letAllGo, letGo, useVariants, type Variant } from '../state/variants.ts'
 import { SHOWN, sayPlace } from './say-row.ts'
 
 type Units = Design['units']

@@ -2,7 +2,7 @@
 import { create } from 'zustand'
 import { changeTo, type Row } from '../../geometry/index.ts'
 import { announce } from '../parts/Announcer.tsx'
-import { beginGesture, type Gesture, useBench } from '../state/index.ts'
+import { beginGesture, committed, type Gesture, useBench } from '../state/index.ts'
 import { sayRow } from './say-row.ts'
 
 export const useTrying = create<{ readonly row: Row | null }>()(() => ({ row: null }))
@@ -14,7 +14,7 @@ export function tryRow(row: Row): void {
   const before = useTrying.getState().row
   dropRow()
   if (before === row) return
-  gesture = beginGesture(`Take ${sayRow(row)}`, { tentative: true })
+  gesture = beginGesture(`Take ${sayRow(row)}`, 'cancel')
   useTrying.setState({ row })
   gesture.preview(changeTo(gesture.start, row.design))
   announce(`Tried: ${sayRow(row)}. Escape drops it.`)
@@ -39,7 +39,8 @@ export function keepRow(): void {
 
 /** Whatever else is done to the design has dropped what was tried. */
 useBench.subscribe(() => {
-  if (!gesture || gesture.isOn()) return
+  if (!gesture || committed() !== useBench.getState().design) return
+  gesture.cancel()
   gesture = null
   useTrying.setState({ row: null })
 })

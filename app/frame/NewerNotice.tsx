@@ -8,7 +8,7 @@ export function NewerNotice() {
   if (!takeOver || later) return null
   return (
     <div className="notice" role="status">
-      <p>A newer version of Lidwright is here. Your work is kept first, then the page opens anew.</p>
+      <p>A newer version of Lidwright is here. Your work is kept.</p>
       <button type="button" onClick={takeOver}>
         Use it now
       </button>

@@ -76,6 +76,11 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
     }
   }, [])
 
+  const answered = answer !== null
+  useEffect(() => {
+    if (answered) panel.current?.querySelector('.place-answers')?.scrollIntoView({ block: 'nearest' })
+  }, [answered])
+
   // Somebody changed the design meanwhile: what was found is of no use for it.
   const now = useBench(() => committed())
   useEffect(() => {

@@ -39,7 +39,9 @@ const piece = (id: string): Row[] => PIECES.filter((one) => one.id === id)
 export function ThingList() {
   const layout = useLayout()
   const findings = check(layout)
-  const shared = { layout, findings }
+  const selection = useBench((bench) => bench.selection)
+  const also = useBench((bench) => bench.also)
+  const shared = { layout, findings, chosen: new Set([selection, ...also]) }
   return (
     <nav className="things" aria-label="On the faces">
       <Group title="Box" rows={piece('box')} {...shared} />
@@ -68,9 +70,11 @@ interface GroupProps {
   readonly rows: readonly Row[]
   readonly layout: Layout
   readonly findings: readonly Finding[]
+  /** Ids of what is selected: asked once for all, since thousands of rows that each ask take longer than a frame. */
+  readonly chosen: ReadonlySet<string | null>
 }
 
-function Group({ title, face, rows, layout, findings }: GroupProps) {
+function Group({ title, face, rows, layout, findings, chosen }: GroupProps) {
   return (
     <section className="thing-group" aria-label={title}>
       <header>
@@ -84,6 +88,7 @@ function Group({ title, face, rows, layout, findings }: GroupProps) {
             id={row.id}
             title={row.title}
             locked={row.locked === true}
+            selected={chosen.has(row.id)}
             tight={tightestOf(row.id, layout, findings)}
             units={layout.design.units}
           />
@@ -126,14 +131,14 @@ interface ThingRowProps {
   readonly id: string
   readonly title: string
   readonly locked: boolean
+  readonly selected: boolean
   readonly tight: Finding | null
   readonly units: Layout['design']['units']
 }
 
 /** Made anew only when something in it is another: a list of thousands follows a drag that way. */
 const ThingRow = memo(
-  function ThingRow({ id, title, locked, tight, units }: ThingRowProps) {
-    const selected = useBench((bench) => bench.selection === id || bench.also.includes(id))
+  function ThingRow({ id, title, locked, selected, tight, units }: ThingRowProps) {
     const wrong = tight && tight.grade !== 'clear'
     const menu = (event: MouseEvent<HTMLElement>) => {
       event.preventDefault()
@@ -173,6 +178,7 @@ const ThingRow = memo(
   (a, b) =>
     a.title === b.title &&
     a.locked === b.locked &&
+    a.selected === b.selected &&
     a.units === b.units &&
     a.tight?.grade === b.tight?.grade &&
     a.tight?.measured === b.tight?.measured,

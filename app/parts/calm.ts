@@ -33,8 +33,18 @@ function follow(): void {
 
 useBench.subscribe(() => {
   if (!dragging.isOn()) follow()
-  else if (timer === 0 && took <= QUICK_MS) timer = window.setTimeout(follow, CALM_MS)
+  else if (timer === 0 && took <= QUICK_MS) timer = window.setTimeout(whenIdle, CALM_MS)
 })
+
+/** Follows where the frame has the time for it; else a later step of the drag asks again. */
+function whenIdle(): void {
+  if ('requestIdleCallback' in window)
+    window.requestIdleCallback((deadline) => {
+      if (deadline.timeRemaining() > took) follow()
+      else timer = 0
+    })
+  else follow()
+}
 
 function subscribe(listener: () => void): () => void {
   listeners.add(listener)

@@ -17,14 +17,12 @@ export interface Gesture {
   finish(): void
   /** Back to the start, without a trace. */
   cancel(): void
-  /** Neither finished nor cancelled, by itself or by what came after. */
-  isOn(): boolean
 }
 
 interface Running extends Gesture {
   readonly label: string
-  /** What anything else that is done drops instead of keeping. */
-  readonly tentative: boolean
+  /** How it ends when anything else is done. */
+  readonly otherwise: 'finish' | 'cancel'
   readonly selection: string | null
   shown: Change
 }
@@ -56,7 +54,7 @@ export function enter(
   change: Change,
   { selecting, document = 'the same' }: Manner = {},
 ): Outcome {
-  settleRunning()
+  running?.[running.otherwise]()
   const before = useBench.getState()
   const settled = settle(before.design, change)
   if (!settled.ok) return settled
@@ -78,26 +76,17 @@ export function enter(
   return { ok: true }
 }
 
-/** What runs is over before anything else begins: kept, or dropped where it was only tried. */
-function settleRunning(): void {
-  if (running?.tentative) running.cancel()
-  else running?.finish()
-}
-
 /**
- * Begins a gesture. One that is still running is finished first; `undo` while it runs cancels it. One that is `tentative`
- * is only looked at: whatever else is done drops it, and only its own `finish` keeps it.
+ * Begins a gesture. One that is still running is finished first; `undo` while it runs cancels it. One that is
+ * `otherwise` to `cancel` is only looked at: whatever else is done drops it, and only its own `finish` keeps it.
  * Example: `const drag = beginGesture('Move'); drag.preview(change(drag.start, [path, 40])); drag.finish()`.
  */
-export function beginGesture(
-  label: string,
-  { tentative = false }: { readonly tentative?: boolean } = {},
-): Gesture {
-  settleRunning()
+export function beginGesture(label: string, otherwise: Running['otherwise'] = 'finish'): Gesture {
+  running?.[running.otherwise]()
   const { design: start, selection } = useBench.getState()
   const gesture: Running = {
     label,
-    tentative,
+    otherwise,
     start,
     selection,
     shown: NO_CHANGE,
@@ -130,7 +119,6 @@ export function beginGesture(
       running = null
       show({ design: start, selection })
     },
-    isOn: () => running === gesture,
   }
   running = gesture
   show({})
@@ -139,7 +127,7 @@ export function beginGesture(
 
 /** Ends the gesture that is running, if one is, and says what then lies on the bench. */
 export function settledBench(): Design {
-  settleRunning()
+  running?.[running.otherwise]()
   return useBench.getState().design
 }
 

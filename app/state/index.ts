@@ -38,11 +38,3 @@ export {
   setField,
   takeSizes,
 } from './things.ts'
-export {
-  holdVariant,
-  letAllGo,
-  letGo,
-  MOST_VARIANTS,
-  useVariants,
-  type Variant,
-} from './variants.ts'

@@ -3,7 +3,15 @@
  * comes out is the design with the smallest change that leads to it. So history never holds an edit that changes
  * nothing, a field left out gets its default, and what was not touched stays the very same object.
  */
-import { apply, type Change, checkDesign, type Design, type Edit, type Path } from '../../geometry/index.ts'
+import {
+  apply,
+  type Change,
+  checkDesign,
+  checkThings,
+  type Design,
+  type Edit,
+  type Path,
+} from '../../geometry/index.ts'
 import { freeze } from './freeze.ts'
 
 export type Settled =
@@ -44,16 +52,32 @@ function sameIds(before: Design, wished: Design): boolean {
   )
 }
 
-/** The schema judges each thing for itself, so things that were valid and are the same need no second look. */
+/**
+ * The schema judges each thing for itself, so things that were valid and are the same need no second look, and where
+ * nothing but things is another, nor does anything else.
+ */
 function checkPart(before: Design, wished: Design): ReturnType<typeof checkDesign> {
   const news = wished.things.filter((thing, index) => thing !== before.things[index])
-  const reading = checkDesign({ ...wished, things: news })
-  if (!reading.ok) return reading
-  const checked = new Map(news.map((thing, index) => [thing, reading.design.things[index]]))
-  return {
-    ok: true,
-    design: { ...reading.design, things: wished.things.map((thing) => checked.get(thing) ?? thing) },
+  const judged = (things: Design['things']): Design['things'] => {
+    const checked = new Map(news.map((thing, index) => [thing, things[index]]))
+    return wished.things.map((thing) => checked.get(thing) ?? thing)
   }
+  if (onlyThings(before, wished)) {
+    const reading = checkThings(news)
+    return reading.ok ? { ok: true, design: { ...wished, things: judged(reading.things) } } : reading
+  }
+  const reading = checkDesign({ ...wished, things: news })
+  return reading.ok
+    ? { ok: true, design: { ...reading.design, things: judged(reading.design.things) } }
+    : reading
+}
+
+function onlyThings(before: Design, wished: Design): boolean {
+  const names = Object.keys(wished) as (keyof Design)[]
+  return (
+    names.length === Object.keys(before).length &&
+    names.every((name) => name === 'things' || wished[name] === before[name])
+  )
 }
 
 /** The checked value, made of the offered one's own objects wherever the two are alike. */
@@ -114,7 +138,11 @@ function listEdits(before: readonly unknown[], after: readonly unknown[], path: 
       .map((value, index) => whole(value, undefined, [...path, common + index]))
       .reverse()
   }
-  const edits = before.flatMap((value, index) => editsBetween(value, after[index], [...path, index]))
+  const edits: Edit[] = []
+  // Of thousands mostly one is another: nothing is made for those that are the same.
+  before.forEach((value, index) => {
+    if (!Object.is(value, after[index])) edits.push(...editsBetween(value, after[index], [...path, index]))
+  })
   return edits.length > MANY_EDITS ? [whole(before, after, path)] : edits
 }
 

@@ -6,16 +6,15 @@ import { type Design, designText, type Part, partsOf, solve } from '../../geomet
 import { followed } from '../cutting/cut-part.ts'
 import { sheetTemplates } from '../cutting/sheets.ts'
 import type { LengthUnit } from '../drawing/layers.ts'
-import { labelPicture, writeLabelSvg } from '../label/label.ts'
-import { type PaperName, paperFor, planPrint, printFileName, STANDARD_SETUP } from '../pdf/index.ts'
+import { writeLabelSvg } from '../label/label.ts'
+import { type PaperName, paperFor, planPrint, printFileName, printPdf, STANDARD_SETUP } from '../pdf/index.ts'
 import { buildSheet } from '../sheet/build-sheet.ts'
 import { everythingText, tableFiles } from '../sheet/files.ts'
 import { writeSheetHtml } from '../sheet/html/write-html.ts'
-import type { Sheet } from '../sheet/model.ts'
+import { printLabel, printSheet } from '../sheet/printing.ts'
 import { TEMPLATE_FORMATS, type TemplateFormat, type TemplatesOptions, templates } from '../templates.ts'
 import { slug } from '../words/plain.ts'
 import { contentsText } from './contents.ts'
-import { type Print, type Printed, printed } from './print.ts'
 import { type BundleFile, type Packed, packed, zipOf } from './zip.ts'
 
 export interface BundleOptions {
@@ -25,8 +24,6 @@ export interface BundleOptions {
   readonly dxfUnits?: LengthUnit | undefined
   /** Called before each group of files is made: how many groups are done, of how many, and what comes now. */
   readonly onStep?: ((done: number, of: number, what: string) => void) | undefined
-  /** Prints somewhere else while other files are written; here and at once unless stated. */
-  readonly print?: ((print: Print) => Promise<Printed>) | undefined
 }
 
 export interface Bundle {
@@ -41,11 +38,8 @@ export interface Bundle {
 
 interface Group {
   readonly what: string
-  make(): Promise<readonly Entry[]> | readonly Entry[]
+  make(): Promise<readonly BundleFile[]> | readonly BundleFile[]
 }
-
-/** A file, or what is to be printed to one. */
-type Entry = BundleFile | Print
 
 /** Names that Windows keeps for its devices, whatever follows the dot: no file and no folder may be called so. */
 const DEVICES = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/
@@ -70,25 +64,16 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
   const paths: string[] = []
   const within = (path: string) => `${start}/${path}`
   const pack = ({ path, bytes }: BundleFile) => packed({ path: within(path), bytes })
-  const print = async (one: Print): Promise<Packed> => {
-    const { packed: file, cautions: more } = await (options.print ?? printed)({
-      ...one,
-      path: within(one.path),
-    })
-    cautions.push(...more)
-    return file
-  }
-  const files: (Packed | Promise<Packed>)[] = []
+  const files: Packed[] = []
   for (const [index, group] of groups.entries()) {
     options.onStep?.(index, groups.length, group.what)
-    for (const entry of await group.make()) {
-      paths.push(entry.path)
-      if ('bytes' in entry) files.push(pack(entry))
-      else files.push(options.print ? settled(print(entry)) : await print(entry))
+    for (const file of await group.make()) {
+      paths.push(file.path)
+      files.push(pack(file))
     }
   }
   const readMe = text('read-me.txt', contentsText(design, paths, said))
-  const bytes = zipOf(await Promise.all([pack(readMe), ...files]))
+  const bytes = zipOf([pack(readMe), ...files])
   options.onStep?.(groups.length, groups.length, 'done')
   return {
     name: `${start}-everything.zip`,
@@ -97,12 +82,6 @@ export async function makeBundle(design: Design, options: BundleOptions = {}): P
     // Several of the files say the same of the same title.
     cautions: [...new Set(cautions)],
   }
-}
-
-/** A promise that may fail before anybody waits for it: it fails then, not as a fault of the process. */
-function settled<T>(promise: Promise<T>): Promise<T> {
-  promise.catch(() => {})
-  return promise
 }
 
 /** What groups have to say besides their files. */
@@ -155,14 +134,10 @@ function machineGroups(
 }
 
 function groupsOf(design: Design, start: string, options: BundleOptions, sentences: Sentences): Group[] {
+  const { cautions } = sentences
   const parts = partsOf(solve(design))
   const { title } = design
   const paper = options.paper ?? paperFor(design)
-  let made: Sheet | undefined
-  const sheet = () => {
-    made ??= buildSheet(design)
-    return made
-  }
   const cut = (format: TemplateFormat): Group => ({
     what: `templates, ${format.toUpperCase()}`,
     make: () =>
@@ -172,34 +147,36 @@ function groupsOf(design: Design, start: string, options: BundleOptions, sentenc
   })
   return [
     { what: 'design', make: () => [text(`${start}.lidwright.json`, designText(design))] },
-    // What is printed goes first: it may be done beside all that follows.
     {
       what: 'build sheet',
-      make: () => [{ kind: 'sheet', path: `${start}-build-sheet-${paper}.pdf`, sheet: sheet(), paper }],
+      make: async () => {
+        const sheet = buildSheet(design)
+        const { bytes, cautions: more } = await printSheet(sheet, paper)
+        cautions.push(...more)
+        return [
+          text(`${start}-build-sheet.html`, writeSheetHtml(sheet)),
+          { path: `${start}-build-sheet-${paper}.pdf`, bytes },
+          ...tableFiles(sheet).map((one) => text(`tables/${one.name}`, one.text)),
+          text(`${start}-everything.json`, everythingText(design, sheet)),
+        ]
+      },
     },
     {
       what: 'label',
-      make: () => [
-        { kind: 'label', path: `${start}-label.pdf`, picture: labelPicture(design) },
+      make: async () => [
         text(`${start}-label.svg`, writeLabelSvg(design)),
+        { path: `${start}-label.pdf`, bytes: (await printLabel(design)).bytes },
       ],
     },
     {
       what: 'templates to print',
-      make: () => {
+      make: async () => {
         const reading = planPrint(parts, { ...STANDARD_SETUP, paper })
         if (!reading.ok) throw new Error(reading.sentence)
-        const path = `templates-pdf/${printFileName(title, parts, paper)}`
-        return [{ kind: 'templates', path, plan: reading.plan, title }]
+        const { bytes, cautions: more } = await printPdf(reading.plan, { title })
+        cautions.push(...more)
+        return [{ path: `templates-pdf/${printFileName(title, parts, paper)}`, bytes }]
       },
-    },
-    {
-      what: 'tables',
-      make: () => [
-        text(`${start}-build-sheet.html`, writeSheetHtml(sheet())),
-        ...tableFiles(sheet()).map((one) => text(`tables/${one.name}`, one.text)),
-        text(`${start}-everything.json`, everythingText(design, sheet())),
-      ],
     },
     cut('svg'),
     cut('dxf'),

@@ -5,7 +5,6 @@ import { makeBundle } from '../bundle/bundle.ts'
 import { PAPER_NAMES, type PaperName } from '../pdf/index.ts'
 import { readInputs, type Source, tellTroubles } from './inputs.ts'
 import { EXIT, type Io, Trouble } from './io.ts'
-import { type PrintThread, printThread } from './print-thread.ts'
 import { EXIT_CODES, settingOption } from './shared-help.ts'
 import { tellStops } from './templates.ts'
 import { type Text, writeWhole } from './write-files.ts'
@@ -47,39 +46,30 @@ Examples:
 ${EXIT_CODES}`,
     )
     .action(async (paths: string[], options: Options) => {
-      const thread = printThread()
-      try {
-        await bundle(paths, options, thread)
-      } finally {
-        thread?.end()
+      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      tellTroubles(troubles, io, 'nothing was written')
+      if (troubles.length > 0) return end(EXIT.badInput)
+      if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
+      const out = resolve(io.cwd, options.out)
+      const places = placesOf(sources, out, many)
+      const texts: Text[] = []
+      for (const source of sources) {
+        const { bytes, cautions } = await bundled(source, options)
+        for (const caution of cautions) io.err(`${basename(source.file)}: ${caution}\n`)
+        texts.push({ path: places.get(source) ?? out, text: bytes })
       }
+      await writeWhole(texts)
+      for (const { path, text } of texts)
+        io.out(
+          `Wrote ${many ? join(options.out, basename(path)) : options.out}, ${Math.ceil(text.length / 1024)} kB.\n`,
+        )
     })
-
-  async function bundle(paths: string[], options: Options, thread: PrintThread | null) {
-    const { sources, troubles, many } = await readInputs(paths, options.set, io)
-    tellTroubles(troubles, io, 'nothing was written')
-    if (troubles.length > 0) return end(EXIT.badInput)
-    if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
-    const out = resolve(io.cwd, options.out)
-    const places = placesOf(sources, out, many)
-    const texts: Text[] = []
-    for (const source of sources) {
-      const { bytes, cautions } = await bundled(source, options, thread)
-      for (const caution of cautions) io.err(`${basename(source.file)}: ${caution}\n`)
-      texts.push({ path: places.get(source) ?? out, text: bytes })
-    }
-    await writeWhole(texts)
-    for (const { path, text } of texts)
-      io.out(
-        `Wrote ${many ? join(options.out, basename(path)) : options.out}, ${Math.ceil(text.length / 1024)} kB.\n`,
-      )
-  }
 }
 
 /** A design with open stops may hold parts without a size, which no exporter draws. */
-async function bundled({ file, design }: Source, { paper, inches }: Options, thread: PrintThread | null) {
+async function bundled({ file, design }: Source, { paper, inches }: Options) {
   try {
-    return await makeBundle(design, { paper, dxfUnits: inches ? 'inches' : 'mm', print: thread?.print })
+    return await makeBundle(design, { paper, dxfUnits: inches ? 'inches' : 'mm' })
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)
     throw new Trouble(

@@ -3,7 +3,7 @@
 import type { Layout } from '../solve/layout.ts'
 import type { Finding, Grade, Measurement, Rule } from './finding.ts'
 import { limitOf } from './finding.ts'
-import { RULES } from './rules.ts'
+import { NEVER_OF_THINGS, RULES } from './rules.ts'
 import { sayFor } from './say.ts'
 
 const known = new WeakMap<Layout, readonly Finding[]>()
@@ -25,6 +25,22 @@ export function check(layout: Layout): readonly Finding[] {
   found.sort(byGravity)
   known.set(layout, found)
   return found
+}
+
+/**
+ * What is found about some things, by their ids; rules that never speak of a thing are not asked. In no order, and not
+ * remembered: for a frame in which a thing moves.
+ * Example: `findingsAbout(layout, (id) => id === 'hole')`.
+ */
+export function findingsAbout(layout: Layout, isAbout: (id: string) => boolean): Finding[] {
+  const limit = limitOf(layout.design)
+  const found: Finding[] = []
+  for (const rule of RULES) {
+    if (NEVER_OF_THINGS.has(rule)) continue
+    for (const one of rule.measure(layout, limit))
+      if (one.about.some(isAbout)) found.push(findingOf(rule, one, layout.design.overruled))
+  }
+  return found.sort(byGravity)
 }
 
 /** What one rule finds, in the order in which it measures: where the others do not matter. Throws for a name in no list. */

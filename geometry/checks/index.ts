@@ -1,4 +1,4 @@
-export { blocks, check, ruleOf, sentenceOf } from './check.ts'
+export { blocks, check, findingsAbout, ruleOf, sentenceOf } from './check.ts'
 export type { Finding, Grade, Rule, Where } from './finding.ts'
 export { limitOf } from './finding.ts'
 export { formatMeasure } from './measure.ts'

@@ -73,6 +73,22 @@ export function checkDesign(value: unknown): DesignReading {
   return beyondSchema(parsed.data)
 }
 
+/**
+ * Judges some things by themselves, as a frame of a drag must among thousands: each as the whole reading would, but not
+ * whether their ids are taken.
+ * Example: `checkThings([{ kind: 'sound-hole', id: 'hole', diameter: -1 }]).ok` is `false`.
+ */
+export function checkThings(
+  things: readonly unknown[],
+): { readonly ok: true; readonly things: Design['things'] } | Extract<DesignReading, { ok: false }> {
+  const parsed = designSchema.shape.things.safeParse(things, { reportInput: true, jitless: true })
+  const faults = parsed.success
+    ? kindFaults({ things: parsed.data })
+    : parsed.error.issues.flatMap((issue) => faultsOf(issue, things))
+  if (faults.length > 0 || !parsed.success) return { ok: false, faults: faults.slice(0, MOST_FAULTS) }
+  return { ok: true, things: parsed.data }
+}
+
 const asRead = new WeakSet<Design>()
 
 /** Is it the very value that reading gave: valid, complete, its fields in the order of the schema? */
@@ -98,7 +114,7 @@ function beyondSchema(design: Design): DesignReading {
 }
 
 /** What a kind says of its own fields: a curve that crosses itself. */
-function kindFaults({ things }: Design): Fault[] {
+function kindFaults({ things }: Pick<Design, 'things'>): Fault[] {
   return things.flatMap((thing) => {
     const sentence = kindOf(thing.kind).fault?.(thing) ?? null
     return sentence === null ? [] : [{ path: `things.${thing.id}`, sentence }]

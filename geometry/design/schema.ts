@@ -67,7 +67,7 @@ export const designSchema = z.strictObject({
     label: 'Title',
     help: 'Names the instrument on screens, sheets and files.',
   }),
-  notes: words('', 20000, { label: 'Notes', help: 'Anything worth remembering.' }),
+  notes: words('', 20000, { label: 'Notes', help: 'What to remember.' }),
   hand: oneOf(['not stated', 'right', 'left'], 'not stated', {
     label: 'Hand',
     help: 'The hand that plucks. A left-handed build is the mirror image; every sheet says which it is.',
@@ -114,7 +114,7 @@ export const designSchema = z.strictObject({
     .meta(
       meta('list of photographs', {
         label: 'Photographs',
-        help: 'One for each face at the most: straightened by its four corners it lies under the drawing at true scale. It never leaves this machine but inside your own file.',
+        help: 'One a face: straightened by its four corners it lies under the drawing at true scale. It leaves this machine only in your own file.',
       }),
     ),
   woods: z
@@ -124,7 +124,7 @@ export const designSchema = z.strictObject({
     .meta(
       meta('list of woods', {
         label: 'Own woods',
-        help: 'Woods and sheets that the tables do not have, by the names used for neck, board, lid and brace.',
+        help: 'Woods and sheets that the tables lack, by the names used for neck, board, lid and brace.',
       }),
     ),
   limits,

@@ -3,20 +3,17 @@ import { LIMITS } from './limits.ts'
 import type { Rounding } from './rounding.ts'
 
 /** From an outer string’s edge to the edge of the board: over the limit by a hair that rounding leaves. */
-const BESIDE_STRINGS = LIMITS.stringToBoardEdge.value + 0.3
+export const BESIDE_STRINGS = LIMITS.stringToBoardEdge.value + 0.3
 /** A saddle is longer than its strings lie apart by this. */
 const SADDLE_OVER = 20
 const SHORTEST_SADDLE = 30
-
-/** From the centre of an outer string to the edge of the board. */
-export const besideStrings = (halfString: number): number => BESIDE_STRINGS + halfString
 
 /**
  * Outer strings at nut and saddle for a count, as fingers want them and as far as the neck is wide.
  * Example: three strings on a neck of 38 mm run 23 mm apart at the nut.
  */
 export function spansWithin(count: number, neckWidth: number, rounded: Rounding, halfString: number) {
-  const most = Math.max(0, neckWidth - 2 * besideStrings(halfString))
+  const most = Math.max(0, neckWidth - 2 * (BESIDE_STRINGS + halfString))
   const gaps = count - 1
   const atNut = count <= 3 ? 11.5 : count === 4 ? 9 : 8
   const atSaddle = Math.max(LIMITS.stringsApartAtSaddle.value + 0.5, atNut + 1)

@@ -18,7 +18,7 @@ import type { Design } from './schema.ts'
 import { startingHead } from './starting-head.ts'
 import { startingHoles } from './starting-holes.ts'
 import { type Stick, stickThatHolds, thinnestStick } from './starting-neck.ts'
-import { besideStrings, saddleFor, spansWithin, tailSpan } from './starting-spans.ts'
+import { BESIDE_STRINGS, saddleFor, spansWithin, tailSpan } from './starting-spans.ts'
 import { type StartingStrings, startingStrings } from './starting-strings.ts'
 
 /** What is known before anything is drawn: the box as measured, and what is wanted of it. Millimetres. */
@@ -237,7 +237,7 @@ function spansOf(count: number, box: Design['box'], rounded: Rounding, halfStrin
     ...spans,
     neckWidth: Math.min(
       mostNeck,
-      rounded.up(Math.max(STICK.width, spans.saddle + 2 * besideStrings(halfString))),
+      rounded.up(Math.max(STICK.width, spans.saddle + 2 * (BESIDE_STRINGS + halfString))),
     ),
   }
 }

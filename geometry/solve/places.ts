@@ -40,7 +40,7 @@ const isPlan = (face: Face) => face === 'lid' || face === 'base'
 export class Places {
   readonly problems: PlaceProblem[] = []
   private struck: Struck | null = null
-  private readonly byId: Map<string, Thing>
+  private byId: Map<string, Thing> | null = null
   private readonly known = new Map<string, number>()
   private readonly waiting = new Set<string>()
   private readonly givenUp = new Map<string, Unfollowed>()
@@ -48,9 +48,7 @@ export class Places {
   constructor(
     private readonly design: Design,
     private readonly around: Surroundings,
-  ) {
-    this.byId = new Map(design.things.map((thing) => [thing.id, thing]))
-  }
+  ) {}
 
   /** Where the saddle stands, from the lid's neck-end edge; asked first, everything else may hang on it. */
   saddle(): number {
@@ -68,6 +66,9 @@ export class Places {
 
   /** The centre of a thing in its panel's frame. */
   at(thing: Thing): Point {
+    const { along, across } = thing
+    if (typeof along === 'number' && typeof across === 'number')
+      return { x: along, y: isPlan(thing.face) ? across : -across }
     const { minX, maxX, minY, maxY } = this.around.panels[thing.face].bounds
     return {
       x: this.told(thing.id, 'along', (minX + maxX) / 2, () => this.alongOf(thing)),
@@ -237,6 +238,8 @@ export class Places {
   }
 
   private partner(id: string, face: Face, who: string, ask: (thing: Thing) => number): number {
+    // Nothing is looked up where every place is a measure.
+    this.byId ??= new Map(this.design.things.map((one) => [one.id, one]))
     const thing = this.byId.get(id)
     if (!thing)
       throw new Unfollowed(

@@ -2,6 +2,7 @@
 import { boxAt, lidInset, lidLength, outlinesFor, panelsOf } from '../box/box.ts'
 import { graduationOf, type RealBox, realBoxOf } from '../box/real-box.ts'
 import type { Design, Thing } from '../design/schema.ts'
+import { FACES } from '../kinds/kind.ts'
 import { kindOf } from '../kinds/kinds.ts'
 import { windingAt } from '../neck/head-form.ts'
 import { postsFor, postsOf } from '../neck/headstock.ts'
@@ -52,7 +53,7 @@ function derive(design: Design): Layout {
   const board = boardOf(design, frets.at(-1)?.fromNut ?? 0, zeroFret)
   const lidX = panels.lid.originX
   places.strike({ saddle: saddleAlong, boardEnd: (board ? board.x1 : box.x0) - lidX })
-  const placed = design.things.map((thing) => place(thing, places.at(thing), panels[thing.face].thickness))
+  const placed = placeAll(design.things, places, panels)
   const nutFront = zeroFret ? -BEHIND_ZERO_FRET : design.nut.setback
   const nutBack = nutFront - design.nut.thickness
   const neck = neckAt(design, box, placed, lidX, saddleX, nutBack, real)
@@ -196,6 +197,29 @@ function stringLines(
       sideAngleAtNut: post ? Math.abs(Math.atan2(yAtNut - post.y, -post.x) - slope) : 0,
     }
   })
+}
+
+/** Where things stood in the layout solved last: among thousands nearly all stand there still. */
+let stood: { readonly placed: readonly Placed[]; readonly panels: Layout['panels'] } | null = null
+
+function placeAll(things: Design['things'], places: Places, panels: Layout['panels']): Placed[] {
+  const before = stood
+  const asThick =
+    before !== null && FACES.every((face) => before.panels[face].thickness === panels[face].thickness)
+  const placed = things.map((thing, index) => {
+    const there = asThick ? before.placed[index] : undefined
+    return there?.thing === thing && stands(there)
+      ? there
+      : place(thing, places.at(thing), panels[thing.face].thickness)
+  })
+  stood = { placed, panels }
+  return placed
+}
+
+/** Is its place a measure, and does it stand there? What follows others has to be asked. */
+function stands({ thing: { along, across, face }, at }: Placed): boolean {
+  if (typeof along !== 'number' || typeof across !== 'number') return false
+  return at.x === along && at.y === (face === 'lid' || face === 'base' ? across : -across)
 }
 
 const standing = new WeakMap<Thing, { readonly placed: Placed; readonly thickness: number }>()

@@ -80,7 +80,7 @@ describe('packed and installed', () => {
     expect(start(folder, 'npx', '--offline', 'lidwright', '--help')).toEqual(fromSource())
   })
 
-  test('a bundle printed on a thread beside is the one the page makes, byte for byte', async () => {
+  test('the bundle of the package is the one that the source makes, byte for byte', async () => {
     const { design, file } = teaBox
     const { status, err } = start(folder, 'npx', '--offline', 'lidwright', 'bundle', file, '--out', 'all.zip')
     expect({ status, err }).toEqual({ status: 0, err: '' })

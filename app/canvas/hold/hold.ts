@@ -2,7 +2,7 @@
  * Lines take hold of a thing while it is moved, each with the name that is shown when it does. Nothing is
  * remembered from one frame to the next, so nothing sticks: where the pointer is decides alone.
  */
-import type { Layout, Placed, Point } from '../../../geometry/index.ts'
+import { type Bounds, type Layout, neighbours, type Placed, type Point } from '../../../geometry/index.ts'
 import { HOLDERS } from './holders.ts'
 import type { Asked, AxisName, Holder, Line, Offered } from './line.ts'
 
@@ -33,11 +33,14 @@ export function gripOn(layout: Layout, placed: Placed, apart: ReadonlySet<string
   const others = layout.placed.filter(
     (other) => other.face === placed.face && other.thing.id !== placed.thing.id && !apart.has(other.thing.id),
   )
+  const around = surroundings(others, edges)
+  let near: readonly Placed[] = others
   const ask = (at: Point, reach: number, axes: readonly AxisName[], holders: readonly Holder[]): Held =>
-    nearestOf({ layout, placed, at, edges, others }, reach, axes, holders)
+    nearestOf({ layout, placed, at, edges, others: near }, reach, axes, holders)
   return {
     hold(at, reach) {
       if (reach <= 0) return { at, lines: [] }
+      near = around(at)
       const first = ask(at, reach, ['x', 'y'], FIRST)
       const free = (['x', 'y'] as const).filter((axis) => !first.lines.some((line) => line.axis === axis))
       if (free.length === 0) return first
@@ -48,6 +51,26 @@ export function gripOn(layout: Layout, placed: Placed, apart: ReadonlySet<string
       for (const line of lines) at2[line.axis] = line.at
       return { at: at2, lines: [...first.lines, ...lines] }
     },
+  }
+}
+
+/** Of more things than these only those within reach of the eye give a hold. */
+const MANY = 200
+/** Millimetres to all sides, here and across the centreline. */
+const IN_SIGHT = 60
+
+/** The things that may give a hold at a place: all of a few, of many those near it or near its mirror place. */
+function surroundings(
+  others: readonly Placed[],
+  { minX, maxX, minY, maxY }: Bounds,
+): (at: Point) => readonly Placed[] {
+  if (others.length <= MANY) return () => others
+  const index = neighbours(others.map((one) => one.bounds))
+  return ({ x, y }) => {
+    const here = { minX: x + minX, maxX: x + maxX, minY: y + minY, maxY: y + maxY }
+    const across = { ...here, minY: -here.maxY, maxY: -here.minY }
+    const found = new Set([...index.near(here, IN_SIGHT), ...index.near(across, IN_SIGHT)])
+    return [...found].flatMap((one) => others[one] ?? [])
   }
 }
 

@@ -1,7 +1,7 @@
 /** Variants held beside the design, and what differs in one table. */
 import { beforeEach, expect, test } from 'vitest'
 import { compare, compareMany } from '../../../app/parts/compare.ts'
-import { holdVariant, letAllGo, letGo, useVariants } from '../../../app/state/index.ts'
+import { holdVariant, letAllGo, letGo, useVariants } from '../../../app/state/variants.ts'
 import { fitOf, fittingOf, questionsFor, startingDesign } from '../../../geometry/index.ts'
 
 const design = startingDesign({ length: 240, strings: 3, hand: 'right' })
