@@ -1,14 +1,5 @@
 /** Where the holes of a rosette lie: on rings, on a spiral, or in rows, as many as fit in a field. */
-import {
-  area,
-  bounds,
-  type Contour,
-  circle,
-  depthAt,
-  nearest,
-  nearestGaps,
-  type Point,
-} from '../plane/index.ts'
+import { area, bounds, type Contour, circle, depthAt, nearest, type Point } from '../plane/index.ts'
 
 export interface Strewing {
   readonly pattern: 'rings' | 'spiral' | 'rows' | 'staggered rows'
@@ -119,17 +110,29 @@ function* rows(pitch: number, halfAlong: number, halfAcross: number, staggered: 
   }
 }
 
+/** The two holes nearest each other, by a sweep along x; of pairs equally near the first in the list. */
 function leastWeb(centres: readonly Point[], hole: number): ReturnType<Strewn['web']> {
-  if (centres.length < 2) return null
-  const holes = centres.map((at) => circle(at, hole / 2))
-  let least: { readonly wood: number; readonly a: number; readonly b: number } | null = null
-  nearestGaps(holes, Number.MAX_VALUE).forEach((near, index) => {
-    if (near && (!least || near.gap < least.wood)) least = { wood: near.gap, a: index, b: near.other }
+  const order = centres.map((at, index) => ({ at, index })).sort((a, b) => a.at.x - b.at.x)
+  let least = Number.POSITIVE_INFINITY
+  let pair: readonly [number, number] | null = null
+  order.forEach((one, place) => {
+    for (let next = place + 1; next < order.length; next++) {
+      const other = order[next]!
+      const dx = other.at.x - one.at.x
+      if (dx > least) break
+      const dy = other.at.y - one.at.y
+      const apart = Math.sqrt(dx * dx + dy * dy)
+      const named =
+        one.index < other.index ? ([one.index, other.index] as const) : ([other.index, one.index] as const)
+      const earlier = pair !== null && (named[0] < pair[0] || (named[0] === pair[0] && named[1] < pair[1]))
+      if (apart > least || (apart === least && !earlier)) continue
+      least = apart
+      pair = named
+    }
   })
-  if (!least) return null
-  const { wood, a, b } = least as { wood: number; a: number; b: number }
-  const [one, other] = [holes[a], holes[b]]
+  if (!pair) return null
+  const [one, other] = (pair as readonly [number, number]).map((index) => circle(centres[index]!, hole / 2))
   if (!one || !other) return null
   const { from, to } = nearest(one, other)
-  return { wood, from, to }
+  return { wood: least - hole, from, to }
 }

@@ -2,7 +2,6 @@
  * Whether a chain comes back to itself: exact for lines and arcs.
  */
 import { closest, noWay } from './closest.ts'
-import { neighbours } from './neighbours.ts'
 import type { Piece } from './pieces.ts'
 import { arcCovers, boxGapSquared, distanceToPiece, type Spot } from './spot.ts'
 import { AT_CENTRE, SAME_POINT } from './tolerance.ts'
@@ -22,13 +21,13 @@ const ROUNDING_PER_RADIUS = 1e-12
  */
 export function selfCrossing(pieces: readonly Piece[], closed: boolean): string | undefined {
   const count = pieces.length
-  const index = count > FEW ? neighbours(pieces) : undefined
+  const meeting = count > FEW ? boxesThatMeet(pieces) : undefined
   for (let i = 0; i < count; i++) {
     const a = pieces[i]
     if (a === undefined) continue
-    for (const j of index?.near(a, SAME_POINT) ?? laterThan(i, count)) {
+    for (const j of meeting?.[i] ?? laterThan(i, count)) {
       const b = pieces[j]
-      if (j <= i || b === undefined) continue
+      if (b === undefined) continue
       const follows = j === i + 1
       const closes = closed && i === 0 && j === count - 1
       const fault = follows || closes ? neighbourFault(a, b, follows, closes) : strangerFault(a, b)
@@ -40,6 +39,27 @@ export function selfCrossing(pieces: readonly Piece[], closed: boolean): string 
 
 function* laterThan(i: number, count: number): Generator<number> {
   for (let j = i + 1; j < count; j++) yield j
+}
+
+/**
+ * For each piece the later ones whose boxes meet its own, ascending. A sweep along x: the first screen judges curves
+ * too, and does without the index that others use for nearness.
+ */
+function boxesThatMeet(pieces: readonly Piece[]): number[][] {
+  const order = pieces.map((_, index) => index).sort((a, b) => pieces[a]!.minX - pieces[b]!.minX)
+  const later: number[][] = pieces.map(() => [])
+  order.forEach((i, place) => {
+    const a = pieces[i]!
+    for (let next = place + 1; next < order.length; next++) {
+      const j = order[next]!
+      const b = pieces[j]!
+      if (b.minX > a.maxX + SAME_POINT) break
+      if (b.minY <= a.maxY + SAME_POINT && b.maxY >= a.minY - SAME_POINT)
+        later[Math.min(i, j)]!.push(Math.max(i, j))
+    }
+  })
+  for (const list of later) list.sort((a, b) => a - b)
+  return later
 }
 
 /** Segments that share no vertex must not come together anywhere. */

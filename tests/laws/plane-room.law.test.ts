@@ -1,8 +1,6 @@
 /**
- * Laws of clearance and gap, held against their definitions tried out on samples and on a grid of places, and
- * of the nearest neighbour, held against comparing every pair.
+ * Laws of clearance and gap, held against their definitions tried out on samples and on a grid of places.
  */
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Point } from '../../geometry/plane/index.ts'
 import {
@@ -15,19 +13,10 @@ import {
   distanceToPoint,
   gap,
   isWithin,
-  nearestGaps,
   stadium,
 } from '../../geometry/plane/index.ts'
 import { law, ROOT_OF_ROUNDING, ROUNDING, SEARCHED, seed } from '../geometry/plane/law.ts'
-import {
-  apart,
-  contours,
-  evenly,
-  longestStep,
-  pairs,
-  sampled,
-  sampledDepth,
-} from '../geometry/plane/shapes.ts'
+import { apart, longestStep, pairs, sampled, sampledDepth } from '../geometry/plane/shapes.ts'
 
 describe(`clearance and gap (seed ${seed})`, () => {
   it('clearance is what samples of the inner contour say: the least depth inside, or the farthest beyond', () => {
@@ -103,29 +92,5 @@ describe(`clearance and gap (seed ${seed})`, () => {
       150,
     )
     expect(Math.min(met.apart, met.overlapping)).toBeGreaterThan(30)
-  })
-
-  it('nearestGaps names what comparing every pair names', () => {
-    const met = { found: 0, none: 0 }
-    law(
-      [fc.array(contours, { maxLength: 14 }), evenly(-2, 30)],
-      (all, limit) => {
-        const told = nearestGaps(all, limit)
-        all.forEach((contour, i) => {
-          let expected: { other: number; gap: number } | null = null
-          all.forEach((other, k) => {
-            if (k === i) return
-            const wood = gap(contour, other)
-            if (wood <= limit && (expected === null || wood < expected.gap))
-              expected = { other: k, gap: wood }
-          })
-          expect(told[i]).toEqual(expected)
-          if (expected === null) met.none++
-          else met.found++
-        })
-      },
-      150,
-    )
-    expect(Math.min(met.found, met.none)).toBeGreaterThan(20)
   })
 })

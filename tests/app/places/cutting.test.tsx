@@ -119,11 +119,17 @@ describe('files', () => {
 
   test('follow the tool, or the parts as drawn; on stock they say how full the sheet is', async () => {
     set('process', 'laser')
-    const made = await makeTemplates(solve(design()), {
-      ...wanted,
-      choices: { ...USUAL, come: 'laid out on stock' },
-    })
+    const onStock = (only: readonly string[]) =>
+      makeTemplates(solve(design()), { ...wanted, only, choices: { ...USUAL, come: 'laid out on stock' } })
+    // Walls are of one stuff and share a sheet; the lid's is another than the base's.
+    const made = await onStock(['bass-wall', 'treble-wall'])
     expect(made.files.map(({ format }) => format)).toEqual(['svg', 'dxf'])
+    expect((await onStock(wanted.only)).files.map(({ format }) => format)).toEqual([
+      'svg',
+      'svg',
+      'dxf',
+      'dxf',
+    ])
     expect(made.said.join()).toContain('% full')
     const cut = await makeTemplates(solve(design()), { ...wanted, choices: USUAL })
     const drawn = await makeTemplates(solve(design()), {
