@@ -8,14 +8,17 @@ import {
   type Finding,
   findingsAbout,
   type Layout,
+  limitOf,
   type Placed,
 } from '../../geometry/index.ts'
 import { dragging } from './dragging.ts'
 
 /** Up to so many things a full check is as quick. */
 const FEW = 24
-/** Things farther off than this from what moves have nothing to do with it; millimetres, more than any limit asks. */
-const NEAR = 60
+/** Rules between two things look this many times as far as they ask for. */
+const LOOK_AROUND = 2
+/** What they ask for, besides the size of the larger of the two. */
+const BETWEEN_THINGS = ['betweenOpenings', 'screwToOpening', 'coversApart', 'partsApart'] as const
 
 export interface FindingsNow {
   /** About what moves; all of them where nothing does. */
@@ -55,14 +58,20 @@ function standingIn(start: Layout, moving: ReadonlySet<string>): readonly Findin
   return findings
 }
 
+/** What moves, and what is near enough to have to do with it. */
 function around(layout: Layout, isMoving: (id: string) => boolean): Placed[] {
+  const limit = limitOf(layout.design)
+  const asked = Math.max(...BETWEEN_THINGS.map(limit))
   const movers = layout.placed.filter((one) => isMoving(one.thing.id))
-  return layout.placed.filter(
-    (one) =>
-      isMoving(one.thing.id) ||
-      movers.some((mover) => mover.face === one.face && gap(mover.bounds, one.bounds) < NEAR),
-  )
+  // What hangs behind two faces may meet inside, wherever on them it stands.
+  const isNear = (mover: Placed, one: Placed) =>
+    mover.face !== one.face
+      ? mover.kind.bodies !== undefined && one.kind.bodies !== undefined
+      : gap(mover.bounds, one.bounds) < LOOK_AROUND * Math.max(asked, half(mover.bounds), half(one.bounds))
+  return layout.placed.filter((one) => isMoving(one.thing.id) || movers.some((mover) => isNear(mover, one)))
 }
+
+const half = ({ minX, maxX, minY, maxY }: Bounds) => Math.max(maxX - minX, maxY - minY) / 2
 
 const gap = (a: Bounds, b: Bounds) =>
   Math.max(a.minX - b.maxX, b.minX - a.maxX, a.minY - b.maxY, b.minY - a.maxY)

@@ -85,7 +85,7 @@ export function FitTable() {
                   </th>
                 ))}
                 <th scope="col" title="Up to four are drawn faintly over the plan, and stand side by side">
-                  Hold
+                  <span className="unseen">Hold</span>
                 </th>
               </tr>
             </thead>

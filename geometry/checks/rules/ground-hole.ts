@@ -59,6 +59,7 @@ export const groundHoleClear: Rule = {
   unit: 'mm',
   wants: 'least',
   limits: ['groundHoleClear'],
+  mendedBy: ['tailpiece.groundHole'],
   measure(layout, limit) {
     const hole = groundHoleOf(layout)
     if (!hole) return []
