@@ -24,7 +24,7 @@ beforeAll(async () => {
 afterAll(() => browser?.close())
 
 const axe = async () => {
-  const { violations } = await new AxeBuilder({ page }).analyze()
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze()
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)
 }
 

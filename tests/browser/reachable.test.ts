@@ -18,7 +18,7 @@ beforeAll(async () => {
 afterAll(() => browser?.close())
 
 async function violations(page: Page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page }).analyze()
+  const { violations: found } = await new AxeBuilder({ page }).setLegacyMode().analyze()
   return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
 }
 
