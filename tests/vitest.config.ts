@@ -38,6 +38,8 @@ export default defineConfig({
           globalSetup: ['tests/support/browser-setup.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // A page that is loaded again takes more than the usual second on a slow machine.
+          expect: { poll: { timeout: 15_000 } },
           // One browser at a time, after the rest: several at once starve each other on a small machine.
           fileParallelism: false,
           sequence: { groupOrder: 1 },
