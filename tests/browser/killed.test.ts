@@ -9,6 +9,9 @@ import { type Killable, launchKillable } from './killable.ts'
 /** A killed page may lose what was done in its last half second, and nothing older. */
 const MAY_LOSE = 500
 
+/** Titles typed before a kill, however slow the machine. */
+const FEW = 6
+
 let profile: string
 let running: Killable | null = null
 
@@ -58,11 +61,11 @@ async function titleLeft(): Promise<string> {
   return titleField(page).inputValue()
 }
 
-/** Types title after title until it is time, and remembers when each of them was surely done. */
+/** Types title after title until it is time and there are some, and remembers when each was surely done. */
 async function typeTitles(page: Page, round: string, duration: number): Promise<number[]> {
   const done: number[] = []
   const end = performance.now() + duration
-  while (performance.now() < end) {
+  while (performance.now() < end || done.length < FEW) {
     await retitle(page, `${round} ${done.length}`)
     done.push(performance.now())
   }
@@ -81,7 +84,6 @@ test.each([
     const done = await typeTitles(page, round, duration)
     const at = performance.now()
     await kill()
-    expect(done.length).toBeGreaterThan(5)
     const [kept, number] = (await titleLeft()).split(' ')
     expect(kept).toBe(round)
     const firstLost = done[Number(number) + 1] ?? at
