@@ -29,10 +29,10 @@ function known(): readonly Design[] {
   ]
 }
 
-let known_: readonly Design[] | undefined
+let remembered: readonly Design[] | undefined
 export const knownDesigns = (): readonly Design[] => {
-  known_ ??= known()
-  return known_
+  remembered ??= known()
+  return remembered
 }
 
 /** Fields that are drawn anew: all of plain sections whose values stand alone. */

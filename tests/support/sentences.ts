@@ -3,7 +3,11 @@ import type { Fault } from '../../geometry/index.ts'
 
 /** Begins like a sentence, ends like one, and holds nothing that turns words over or comes out of a program. */
 export const isSentence = (text: string): boolean =>
-  /^\S.*[.?]$/u.test(text) && text.length < 400 && !/undefined|NaN|\[object|\p{Cc}|\p{Cf}/u.test(text)
+  /^\S.*[.?]$/u.test(text) &&
+  text.length < 400 &&
+  !/\p{Cc}|\p{Cf}/u.test(text) &&
+  // What is quoted stood so in the file.
+  !/undefined|NaN|\[object/.test(text.replace(/"[^"]*"|“[^”]*”/gu, '…'))
 
 /** Faults that could not be shown to anybody: no sentence, or a place that leads nowhere. */
 export function faultyFaults(faults: readonly Fault[]): string[] {
