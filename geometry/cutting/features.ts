@@ -5,6 +5,7 @@
  * that every line is cut once and everything closes. An outline's line lies half the tool's width outside it, an
  * opening's inside it.
  */
+
 import type { Cut, Drill, Part, Recess, Slot } from '../parts/part.ts'
 import {
   type Bounds,
@@ -25,6 +26,7 @@ import {
   takenOut,
   united,
 } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import { withRelief } from './relief.ts'
 import type { Tool } from './tool.ts'
 
@@ -63,7 +65,7 @@ const SHOWS = 0.05
 /** Of the radius, what a round tool leaves in a square corner: 1 / sin 45° - 1. */
 const CORNER = Math.SQRT2 - 1
 
-const known = new WeakMap<Part, { readonly tool: Tool; readonly features: readonly Feature[] }>()
+const known = notes<Part, { readonly tool: Tool; readonly features: readonly Feature[] }>()
 
 /**
  * What a tool cuts of a part, recesses first, then openings, the outline last. Remembered for the last tool asked for.

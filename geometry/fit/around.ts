@@ -3,7 +3,9 @@
  * string leaves lid, walls, what hangs behind them and the neck within the box as they were: rules that look at nothing
  * else give the same answer, to the last digits that arithmetic leaves.
  */
+
 import type { Rule } from '../checks/finding.ts'
+import { notes } from '../quantity/notes.ts'
 import { thingSolids } from '../solids/bodies.ts'
 import type { Layout, Placed } from '../solve/layout.ts'
 import { type Note, soundOf } from '../sound/sound.ts'
@@ -189,7 +191,7 @@ interface Across {
   readonly maxY: number
 }
 
-const known = new WeakMap<Placed, readonly Across[]>()
+const known = notes<Placed, readonly Across[]>()
 
 /** What stands out before the lid, across it. Remembered with each thing where it stands. */
 function standingOut(layout: Layout): Across[] {

@@ -6,6 +6,7 @@
  * is solved; a row ends at its first stop; and what lid, walls and neck within the box come to is measured once for all
  * rows that have it in common (`around.ts`). What is then shown is what `solve` and `check` say of that very candidate.
  */
+
 import { balanceOf } from '../balance/balance.ts'
 import { check } from '../checks/check.ts'
 import type { Rule } from '../checks/finding.ts'
@@ -14,6 +15,7 @@ import { saddleToTailWall } from '../checks/rules/saddle-place.ts'
 import { RULES } from '../checks/rules.ts'
 import type { Design } from '../design/schema.ts'
 import { loadsOf } from '../loads/loads.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { solve } from '../solve/solve.ts'
 import type { Note } from '../sound/sound.ts'
@@ -206,7 +208,7 @@ function judged(layout: Layout, around: Around, judge: Judge): Pick<Row, 'number
   return { numbers, impossible: null }
 }
 
-const alone = new WeakMap<Design, Pick<Row, 'numbers' | 'impossible'>>()
+const alone = notes<Design, Pick<Row, 'numbers' | 'impossible'>>()
 
 /**
  * The numbers of a design as it is, as a row would show them; all that things are in the way of is counted. Remembered

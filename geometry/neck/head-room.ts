@@ -1,5 +1,7 @@
 /** What is tightest on a head: strings against posts, tuners against each other, wood that is left. Plane geometry. */
+
 import { depthAt, distanceToPoint, gap, line, type Point } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { type HeadLayout, type HeadPath, headOf, type Tuner } from './head-layout.ts'
 
@@ -27,7 +29,7 @@ export interface HeadRoom {
   readonly screws: Tight | null
 }
 
-const known = new WeakMap<HeadLayout, HeadRoom>()
+const known = notes<HeadLayout, HeadRoom>()
 
 /** Remembered with the head it was measured on. Example: `headRoomOf(layout).holes` is the wood between two post holes. */
 export function headRoomOf(layout: Layout): HeadRoom {
