@@ -14,7 +14,7 @@ import { saddleToTailWall } from '../checks/rules/saddle-place.ts'
 import type { Design } from '../design/schema.ts'
 import { loadsOf } from '../loads/loads.ts'
 import type { Layout } from '../solve/layout.ts'
-import { solve } from '../solve/solve.ts'
+import { solve, solveOnce } from '../solve/solve.ts'
 import type { Note } from '../sound/sound.ts'
 import { Around } from './around.ts'
 import {
@@ -157,8 +157,8 @@ function rowOf({ index, base, one, place, around, worked }: Asked): Row {
   const forbids = around.forbids(one)
   if (forbids) return row(null, forbids.name)
   worked.solved += 1
-  // Solved on a copy that nobody keeps: a table must not hold hundreds of layouts.
-  const layout = solve({ ...design })
+  // Nobody keeps it: a table must not hold hundreds of layouts.
+  const layout = solveOnce(design, around.like(one))
   const { numbers, impossible } = judged(layout, around, one)
   return row(numbers, impossible)
 }
