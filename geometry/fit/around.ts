@@ -27,6 +27,9 @@ interface Strung {
 
 const strungAnew = (): Strung => ({ groups: [], last: null })
 
+/** Rows alike within the box differ in the last digits that arithmetic leaves; none of them is shown. */
+const toMillionth = (value: number) => Math.round(value * 1e6) / 1e6
+
 /** The whole of what rules say of a row. */
 export interface Judged {
   readonly impossible: Rule | null
@@ -88,7 +91,12 @@ export class Around {
   note(): Note | null {
     const { place } = this
     if (!place) return null
-    place.air ??= { note: soundOf(place.layout).note }
+    if (!place.air) {
+      const { note } = soundOf(place.layout)
+      place.air = {
+        note: note && { ...note, hertz: toMillionth(note.hertz), cents: toMillionth(note.cents) },
+      }
+    }
     return place.air.note
   }
 

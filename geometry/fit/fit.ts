@@ -53,6 +53,7 @@ export interface Numbers {
   readonly balance: number
   /** Which end drops, where it is stated how it is held. */
   readonly drops: 'head' | 'tail' | 'neither' | null
+  /** To a millionth of a hertz and of a cent. */
   readonly air: Note | null
 }
 
