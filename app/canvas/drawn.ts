@@ -1,5 +1,5 @@
 /** What a thing does to its face besides its openings, moved to where it stands. */
-import { type Contour, move, type Placed, turn } from '../../geometry/index.ts'
+import { type Contour, move, notes, type Placed, turn } from '../../geometry/index.ts'
 
 interface Drawn {
   readonly recesses: readonly Contour[]
@@ -9,7 +9,7 @@ interface Drawn {
   readonly cover: Contour | null
 }
 
-const known = new WeakMap<Placed, Drawn>()
+const known = notes<Placed, Drawn>()
 const NOTHING: Drawn = { recesses: [], under: [], cover: null }
 
 export function drawnOperations(placed: Placed): Drawn {

@@ -9,6 +9,7 @@ import {
   findingsAbout,
   type Layout,
   limitOf,
+  notes,
   type Placed,
 } from '../../geometry/index.ts'
 import { dragging } from './dragging.ts'
@@ -27,7 +28,7 @@ export interface FindingsNow {
   readonly standing: readonly Finding[]
 }
 
-const known = new WeakMap<Layout, FindingsNow>()
+const known = notes<Layout, FindingsNow>()
 const NONE: readonly Finding[] = []
 
 export function findingsNow(layout: Layout): FindingsNow {
@@ -44,7 +45,7 @@ export function findingsNow(layout: Layout): FindingsNow {
   return now
 }
 
-const standing = new WeakMap<
+const standing = notes<
   Layout,
   { readonly moving: ReadonlySet<string>; readonly findings: readonly Finding[] }
 >()

@@ -1,5 +1,13 @@
 /** The worst margin of what is being moved, beside the pointer: what is measured, the limit, and how grave it is. */
-import { type Bounds, check, type Finding, formatMeasure, type Layout, ruleOf } from '../../geometry/index.ts'
+import {
+  type Bounds,
+  check,
+  type Finding,
+  formatMeasure,
+  type Layout,
+  notes,
+  ruleOf,
+} from '../../geometry/index.ts'
 import { tightestAbout } from '../parts/tightness.ts'
 import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
@@ -27,7 +35,7 @@ export function worstOf(layout: Layout, ids: Iterable<string>): Finding | null {
   return gravestOf(findings, names)
 }
 
-const measures = new WeakMap<Layout, ReadonlyMap<string, number | null>>()
+const measures = notes<Layout, ReadonlyMap<string, number | null>>()
 
 /** What each finding measured when the drag began: looked up in every frame, gathered once. */
 function measuredIn(start: Layout): ReadonlyMap<string, number | null> {

@@ -2,7 +2,7 @@
  * Which fields of a thing its size hangs on, found by trying: a length that makes it so much longer when it is made so
  * much larger. Nothing here knows the kinds, so a new kind gets its handles by itself.
  */
-import { type Field, fieldsOfKind, kindOf, type Thing, valueAt } from '../../geometry/index.ts'
+import { type Field, fieldsOfKind, kindOf, notes, type Thing, valueAt } from '../../geometry/index.ts'
 
 export interface SizeFields {
   readonly along: Field | null
@@ -24,7 +24,7 @@ function lengthsOf(kind: string): readonly Field[] {
 const isWanted = (values: Values, { when = {} }: Field) =>
   Object.entries(when).every(([key, wanted]) => wanted.includes(valueAt(values, [key]) as string | boolean))
 
-const found = new WeakMap<Thing, SizeFields>()
+const found = notes<Thing, SizeFields>()
 
 /** The field that sets each extent; `null` where none does, as for a piece of hardware of fixed size. */
 export function sizeFieldsOf(thing: Thing): SizeFields {

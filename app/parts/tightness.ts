@@ -1,7 +1,7 @@
 /** Which findings bear on what, and which of them are tightest. */
-import { type Finding, isMargin, LIMITS, type LimitName, spareOf } from '../../geometry/index.ts'
+import { type Finding, isMargin, LIMITS, type LimitName, notes, spareOf } from '../../geometry/index.ts'
 
-const indexed = new WeakMap<readonly Finding[], ReadonlyMap<string, readonly Finding[]>>()
+const indexed = notes<readonly Finding[], ReadonlyMap<string, readonly Finding[]>>()
 const NONE: readonly Finding[] = []
 
 /** Findings about a name, in their order. A list is gone through once, however many names are asked for. */

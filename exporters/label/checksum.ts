@@ -1,11 +1,11 @@
 /** A short name for exactly this design: the beginning of its SHA-256. */
 import { sha256 } from '@noble/hashes/sha2.js'
-import { type Design, inOrder } from '../../geometry/index.ts'
+import { type Design, inOrder, notes } from '../../geometry/index.ts'
 
 /** Figures and letters kept, in groups of four: 64 bits, far more than anybody has boxes. */
 const KEPT = 16
 
-const known = new WeakMap<Design, string>()
+const known = notes<Design, string>()
 
 /**
  * The checksum of a design: 16 hexadecimal signs of its SHA-256 (FIPS 180-4), in capitals and groups of four.

@@ -1,6 +1,6 @@
 /** The label for the inside of the box: what to string it with, and how to open its design again. */
 import { encode } from 'uqr'
-import { type Design, formatLength, rectangle } from '../../geometry/index.ts'
+import { type Design, formatLength, notes, rectangle } from '../../geometry/index.ts'
 import { pictureSvg } from '../sheet/html/picture-svg.ts'
 import { type Picture, type Shape, stroke, words } from '../sheet/pictures/picture.ts'
 import { sourceOf } from '../sheet/source.ts'
@@ -65,7 +65,7 @@ export function labelPicture(design: Design): Picture {
   return picture
 }
 
-const known = new WeakMap<Design, Picture>()
+const known = notes<Design, Picture>()
 
 function drawn(design: Design): Picture {
   const { report } = sourceOf(design)

@@ -1,5 +1,5 @@
 /** What every part of the sheet is made from: the design, what follows from it, and the letters of what stands on it. */
-import { type Design, formatLength, type Layout, solve } from '../../geometry/index.ts'
+import { type Design, formatLength, type Layout, notes, solve } from '../../geometry/index.ts'
 import { type Report, reportOf } from '../report.ts'
 
 export interface Source {
@@ -13,7 +13,7 @@ export interface Source {
   say(mm: number): string
 }
 
-const known = new WeakMap<Design, Source>()
+const known = notes<Design, Source>()
 
 /** The source of a design's sheet and label, remembered: a bundle asks for it several times. */
 export function sourceOf(design: Design): Source {

@@ -8,6 +8,7 @@ import { lidStuffNamed } from '../neck/named-woods.ts'
 import { halfWidthAt } from '../neck/neck.ts'
 import { BARS, PANELS, type Wood } from '../neck/woods.ts'
 import { area } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import { thingSolids } from '../solids/bodies.ts'
 import type { Layout, Placed } from '../solve/layout.ts'
 import { neckVolume } from './neck-volume.ts'
@@ -172,7 +173,7 @@ function fittings(layout: Layout): Piece[] {
   return pieces
 }
 
-const ofWood = new WeakMap<Placed['thing'], boolean>()
+const ofWood = notes<Placed['thing'], boolean>()
 
 /** Bodies of wood. Where no thing on the faces has any, which is remembered, nothing is worked out. */
 function gluedIn(layout: Layout) {

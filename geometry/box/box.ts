@@ -1,7 +1,9 @@
 /** The box as stated, set under the strings: heights, inner faces, and its six faces as flat panels. */
+
 import type { Design } from '../design/schema.ts'
 import type { Face } from '../kinds/kind.ts'
 import { bounds, type Contour, polygon, rectangle, roundedRectangle } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { BoxLayout, Panel } from '../solve/layout.ts'
 import { contourOf, type RealBox, type RealOutlines, type Side, shrunk, sideOf } from './real-box.ts'
 
@@ -22,7 +24,7 @@ export function lidLength(box: Design['box'], real: RealBox | null = null): numb
     : box.length - box.walls.neckEnd - box.walls.tailEnd - 2 * box.lid.play
 }
 
-const ofReal = new WeakMap<RealBox, { readonly box: Design['box']; readonly outlines: RealOutlines }>()
+const ofReal = notes<RealBox, { readonly box: Design['box']; readonly outlines: RealOutlines }>()
 
 /** Inner faces, lid and base of a surveyed box, each edge as far inside the outer one as the walls are thick. */
 export function outlinesFor(box: Design['box'], real: RealBox): RealOutlines {
@@ -100,7 +102,7 @@ interface Outlined extends Omit<Panel, 'originX'> {
   readonly fromX0: number
 }
 
-const outlined = new WeakMap<
+const outlined = notes<
   Design['box'],
   { readonly real: RealBox | null; readonly faces: Record<Face, Outlined> }
 >()

@@ -1,6 +1,8 @@
 /** Lines of the box as the rules, the drawing and the parts ask for them, whether it was surveyed or stated as a rectangle. */
+
 import type { Face } from '../kinds/kind.ts'
 import { type Bounds, type Contour, move, type Point, rectangle } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { contourOf, type Edge } from './real-box.ts'
 
@@ -10,7 +12,7 @@ export interface WallLines {
   readonly inside: Contour | null
 }
 
-const known = new WeakMap<Layout, WallLines>()
+const known = notes<Layout, WallLines>()
 
 /** Reckoned when first asked for and remembered with the layout. */
 export function wallLinesOf(layout: Layout): WallLines {

@@ -2,8 +2,10 @@
  * The real outline of a box that was surveyed, laid on the instrument: the centreline runs through the middles of both end
  * edges, x along it from the neck-end edge, y to the treble. Every line that a rectangle would have is here as it really runs.
  */
+
 import type { Design } from '../design/schema.ts'
 import { type Contour, chain, type Point, polygon } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import { stepOf } from '../quantity/units.ts'
 import { heightsOf, surveyOf } from './survey/index.ts'
 
@@ -47,7 +49,7 @@ export interface RealOutlines {
 export const graduationOf = ({ rule, units }: Pick<Design, 'rule' | 'units'>): number =>
   rule.graduation > 0 ? rule.graduation : stepOf(units)
 
-const known = new WeakMap<Design['box'], { readonly graduation: number; readonly real: RealBox | null }>()
+const known = notes<Design['box'], { readonly graduation: number; readonly real: RealBox | null }>()
 
 /** The box as surveyed; `null` where it was not, or where its readings make no box. Remembered per box. */
 export function realBoxOf(box: Design['box'], graduation: number): RealBox | null {

@@ -1,12 +1,13 @@
 /** Runs every rule over a layout. */
 
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import type { Finding, Grade, Measurement, Rule } from './finding.ts'
 import { limitOf } from './finding.ts'
 import { NEVER_OF_THINGS, RULES } from './rules.ts'
 import { sayFor } from './say.ts'
 
-const known = new WeakMap<Layout, readonly Finding[]>()
+const known = notes<Layout, readonly Finding[]>()
 
 /**
  * Every finding of a layout, gravest first and tightest first within a grade. Remembered per layout.

@@ -3,10 +3,12 @@
  * amounts are found by trying (least number of steps of the builder's rule), so every rule that says what mends it
  * gets its cures and none needs its own. Several solves each: asked for when somebody looks, never on a frame.
  */
+
 import { check, ruleOf } from '../checks/check.ts'
 import { type Finding, limitOf } from '../checks/finding.ts'
 import { apply, type Change, change } from '../design/changes.ts'
 import { checkDesign } from '../design/read.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import type { FieldSet } from '../solve/moves.ts'
 import { solve } from '../solve/solve.ts'
@@ -51,7 +53,7 @@ export interface Demands {
 
 const ALL: Demands = { counts: () => true, trading: false }
 
-const known = new WeakMap<Layout, Map<string, readonly Cure[]>>()
+const known = notes<Layout, Map<string, readonly Cure[]>>()
 
 /** Cures of a finding, the best first; empty where none was found. Remembered per layout. */
 export function curesOf(layout: Layout, finding: Finding): readonly Cure[] {

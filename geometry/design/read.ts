@@ -1,7 +1,10 @@
 /** From a file, or anything else unknown, to a valid design or a list of plain faults. Never throws. */
+
 import type { z } from 'zod'
 import { KINDS, kindOf } from '../kinds/kinds.ts'
 import { lidStuffNamed, woodNamed } from '../neck/named-woods.ts'
+import { notes } from '../quantity/notes.ts'
+import { printable } from '../quantity/printable.ts'
 import { terminalsOf } from '../wiring/terminals.ts'
 import { idPattern } from './place.ts'
 import { pieceFaults } from './read-pieces.ts'
@@ -89,10 +92,10 @@ export function checkThings(
   return { ok: true, things: parsed.data }
 }
 
-const asRead = new WeakSet<Design>()
+const asRead = notes<Design, true>()
 
 /** Is it the very value that reading gave: valid, complete, its fields in the order of the schema? */
-export const isAsRead = (design: Design): boolean => asRead.has(design)
+export const isAsRead = (design: Design): boolean => asRead.get(design) === true
 
 /** What a schema of single fields cannot say. */
 function beyondSchema(design: Design): DesignReading {
@@ -109,7 +112,7 @@ function beyondSchema(design: Design): DesignReading {
   })
   faults.push(...pieceFaults(design), ...woodFaults(design), ...kindFaults(design), ...wiringFaults(design))
   if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) }
-  asRead.add(design)
+  asRead.set(design, true)
   return { ok: true, design }
 }
 
@@ -285,9 +288,6 @@ function pathText(path: readonly PropertyKey[], root: unknown): string {
 }
 
 const shorten = (text: string) => printable(text.length > 60 ? `${text.slice(0, 57)}…` : text)
-
-/** A file may hold what would turn a terminal's words over or clear its screen; a sentence about it may not. */
-const printable = (text: string) => text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, '\ufffd')
 
 /** A value as it stood in the file, short enough for a sentence. */
 function show(value: unknown): string {

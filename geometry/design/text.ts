@@ -1,4 +1,5 @@
 /** A design as the text of a file: the same design gives the same text, whatever way it was made. */
+import { notes } from '../quantity/notes.ts'
 import { checkDesign, isAsRead } from './read.ts'
 import type { Design } from './schema.ts'
 
@@ -9,7 +10,7 @@ import type { Design } from './schema.ts'
  */
 export const designText = (design: Design): string => `${JSON.stringify(inOrder(design), null, 2)}\n`
 
-const known = new WeakMap<Design, Design>()
+const known = notes<Design, Design>()
 
 /** The design with its fields in the order of the schema; remembered. Throws for one that is not valid. */
 export function inOrder(design: Design): Design {

@@ -7,12 +7,14 @@
  * neck within the box come to is measured once for all rows that have it in common (`tiers.ts`). What is then shown is what
  * `solve` and `check` say of that very candidate.
  */
+
 import { balanceOf } from '../balance/balance.ts'
 import { check } from '../checks/check.ts'
 import { limitOf } from '../checks/finding.ts'
 import { saddleToTailWall } from '../checks/rules/saddle-place.ts'
 import type { Design } from '../design/schema.ts'
 import { loadsOf } from '../loads/loads.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { solve, solveOnce } from '../solve/solve.ts'
 import type { Note } from '../sound/sound.ts'
@@ -175,7 +177,7 @@ function judged(
   return { numbers: { ...comesTo(layout), air: around.note(), cares, tightest, inTheWay }, impossible: null }
 }
 
-const alone = new WeakMap<Design, Pick<Row, 'numbers' | 'impossible'>>()
+const alone = notes<Design, Pick<Row, 'numbers' | 'impossible'>>()
 
 /**
  * The numbers of a design as it is, as a row would show them; all that things are in the way of is counted. Remembered

@@ -7,6 +7,7 @@
  */
 import type { Rule } from '../checks/finding.ts'
 import { RULES } from '../checks/rules.ts'
+import { notes } from '../quantity/notes.ts'
 import { thingSolids } from '../solids/bodies.ts'
 import type { Layout, Placed } from '../solve/layout.ts'
 import { isAsked } from './judged.ts'
@@ -157,7 +158,7 @@ interface Across {
   readonly maxY: number
 }
 
-const known = new WeakMap<Placed, readonly Across[]>()
+const known = notes<Placed, readonly Across[]>()
 
 /** What stands out before the lid, across it. Remembered with each thing where it stands. */
 function standingOut(layout: Layout): Across[] {

@@ -1,7 +1,9 @@
 /** The builder's own closed curve of lines and arcs, scaled to the size wanted. */
+
 import { z } from 'zod'
 import { choice, length, meta, oneOf } from '../design/fields.ts'
 import { bounds, type Chain, type Contour, chain, faults } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import { defineKind, type LocalOperation } from './kind.ts'
 import { openOf } from './open.ts'
 
@@ -72,7 +74,7 @@ export function curveFault(curve: Curve): string | null {
     : null
 }
 
-const outlines = new WeakMap<Curve, { readonly of: string; readonly contour: Contour }>()
+const outlines = notes<Curve, { readonly of: string; readonly contour: Contour }>()
 
 /** The curve about its own middle, at its size. */
 function outline(it: Own): Contour {

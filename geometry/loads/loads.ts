@@ -1,6 +1,8 @@
 /** All loads of a layout, reckoned when first asked for and remembered with it. */
+
 import { limitOf } from '../checks/finding.ts'
 import type { Design } from '../design/schema.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { neckCure, saddleHeight } from '../strings/heights.ts'
 import { freeBand, saddleLine } from '../strings/saddle-line.ts'
@@ -16,7 +18,7 @@ import {
 } from './strings-loads.ts'
 import type { Loads, Missing, NeckLoads, SaddleLoads, StringAtPitch, StringLoad } from './types.ts'
 
-const known = new WeakMap<Layout, Loads>()
+const known = notes<Layout, Loads>()
 
 /**
  * What the strings do to the instrument. Needs a tuning that names a pitch for every string; until then everything that
@@ -37,7 +39,7 @@ export function loadsOf(layout: Layout): Loads {
 }
 
 /** The layout last reckoned with a stringing: while a hole is dragged about, no load changes. */
-const lately = new WeakMap<Design['stringing'], Layout>()
+const lately = notes<Design['stringing'], Layout>()
 
 /** What loads hang on; things do so only by what a pickup takes from the neck and where the saddle follows one. */
 const SECTIONS = [

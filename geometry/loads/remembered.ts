@@ -1,4 +1,5 @@
 /** An answer that hangs on a layout alone, worked out when first asked for. */
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 
 /** Wraps a function of a layout so that it works only once for each. Example: `remembered((layout) => sum(layout))`. */
@@ -20,7 +21,7 @@ let places = 0
 type Answers = ({ readonly answer: unknown } | undefined)[]
 
 /** One list for a layout, with a place for each function: a map for every function costs the collector more. */
-const answers = new WeakMap<Layout, Answers>()
+const answers = notes<Layout, Answers>()
 
 function answersOf(layout: Layout): Answers {
   const known = answers.get(layout)

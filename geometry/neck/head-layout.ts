@@ -4,8 +4,10 @@
  * Frame of the face: x is minus the length along it from the front of the nut, y across with the treble side positive. Of a
  * head that is not tilted that is the plan itself; `toPlan` brings a tilted one there.
  */
+
 import type { Design } from '../design/schema.ts'
 import { type Chain, type Circle, circle, type Point, polygon } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { alongFace, onPlan } from './head-form.ts'
 import { headCorners, headEdgesAt } from './headstock.ts'
@@ -51,7 +53,7 @@ interface Known {
   readonly answer: HeadLayout
 }
 
-const known = new WeakMap<Design['headstock'], Known>()
+const known = notes<Design['headstock'], Known>()
 
 /**
  * The head of a layout. Worked out when asked for and remembered as long as head, nut and strings stay as they are, so that a

@@ -1,5 +1,7 @@
 /** What is tightest on a head: strings against posts, tuners against each other, wood that is left. Plane geometry. */
+
 import { depthAt, distanceToPoint, gap, line, type Point } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { type HeadLayout, type HeadPath, headOf, type Tuner } from './head-layout.ts'
 
@@ -27,7 +29,7 @@ export interface HeadRoom {
   readonly screws: Tight | null
 }
 
-const known = new WeakMap<HeadLayout, HeadRoom>()
+const known = notes<HeadLayout, HeadRoom>()
 
 /** Remembered with the head it was measured on. Example: `headRoomOf(layout).holes` is the wood between two post holes. */
 export function headRoomOf(layout: Layout): HeadRoom {
@@ -107,7 +109,8 @@ function passing({ from, to, gauge, number, tuner }: HeadPath, tuners: readonly 
 
 /** Two strings as far as both run: from the nut to the nearer post. Less than 0 where the one has come over the other. */
 function between(bassward: HeadPath, trebleward: HeadPath): Tight {
-  const end = Math.max(bassward.to.x, trebleward.to.x)
+  // A post that stands before the nut has no way behind it.
+  const end = Math.min(0, Math.max(bassward.to.x, trebleward.to.x))
   const yAt = ({ from, to }: HeadPath, x: number) =>
     from.y + ((to.y - from.y) * (x - from.x)) / Math.min(to.x - from.x, -1e-9)
   const apart = (x: number) => yAt(trebleward, x) - yAt(bassward, x)

@@ -1,9 +1,11 @@
 /** Lid, base and walls as parts: what stands on them, the neck slots, and the lines to measure from. */
+
 import { endsOf, wallLinesOf } from '../box/outlines.ts'
 import type { Face } from '../kinds/kind.ts'
 import { loadsOf } from '../loads/loads.ts'
 import { type Contour, move, type Point, placePoint, rectangle, turn } from '../plane/index.ts'
 import { formatLength } from '../quantity/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { measuredOn } from '../solve/measures.ts'
 import { stringAt } from '../solve/solve.ts'
@@ -87,7 +89,7 @@ interface Done {
   readonly inside: readonly Operation[]
 }
 
-const done = new WeakMap<Placed, Done>()
+const done = notes<Placed, Done>()
 
 /** What a thing does to its face, moved from its own frame to where it stands; remembered while it stands there. */
 function operationsOf(placed: Placed): Done {
@@ -198,7 +200,7 @@ function saddleRoom(layout: Layout, panel: Panel): Operation[] {
   return [
     ...across(band.from, 'A loose saddle stands free from here'),
     ...across(band.to, 'A loose saddle stands free to here'),
-    ...(line && inTune(minY).x > minX && inTune(maxY).x < maxX
+    ...(line && [inTune(minY), inTune(maxY)].every(({ x }) => x > minX && x < maxX)
       ? [datum(inTune(minY), inTune(maxY), 'Saddle in tune, by estimate')]
       : []),
   ]

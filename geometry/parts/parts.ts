@@ -1,5 +1,7 @@
 /** What gets cut: every part of an instrument, with all that is done to it. */
+
 import { FACES } from '../kinds/kind.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { boardPart } from './board.ts'
 import { headParts } from './headstock.ts'
@@ -9,7 +11,7 @@ import type { Part } from './part.ts'
 import { farSide } from './pilots.ts'
 import { tailStrip } from './tail-strip.ts'
 
-const known = new WeakMap<Layout, readonly Part[]>()
+const known = notes<Layout, readonly Part[]>()
 
 /**
  * The parts of a layout, in the order of the work. Remembered per layout.

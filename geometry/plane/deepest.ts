@@ -2,6 +2,7 @@
  * The place inside a contour farthest from its line: where a label fits, and the middle of any shape however
  * hollow.
  */
+import { notes } from '../quantity/notes.ts'
 import { depthAt, goesRound, mustBeClosed } from './contains.ts'
 import type { Chain, Contour, Point } from './contour.ts'
 import { distanceToPieces } from './distance.ts'
@@ -11,7 +12,7 @@ import { type Pieces, piecesOf } from './pieces.ts'
 /** The depth found is at least this share of the greatest. */
 const SHARE = 0.9
 
-const known = new WeakMap<Chain, Point>()
+const known = notes<Chain, Point>()
 
 /**
  * A place inside the contour whose depth, the distance to the line, is at least nine tenths of the greatest.

@@ -2,6 +2,7 @@
  * A contour taken apart into lines and arcs, with everything that measuring asks for again and again worked out
  * once. Kept beside the contour for as long as the contour lives: contours never change.
  */
+import { notes } from '../quantity/notes.ts'
 import { isStraight, sweepOf } from './arcs.ts'
 import type { Bounds, Chain, Circle, Contour } from './contour.ts'
 
@@ -41,7 +42,7 @@ const EVERY_DIRECTION = -2
  */
 const ENDS_THERE = 1e-12
 
-const known = new WeakMap<Contour, Pieces>()
+const known = notes<Contour, Pieces>()
 
 /**
  * The lines and arcs of a contour in order, and the box around them. A segment without length is left out: it

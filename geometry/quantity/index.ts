@@ -7,5 +7,6 @@ export {
   type RoundedLength,
   roundedLength,
 } from './format.ts'
+export { type Notes, notes } from './notes.ts'
 export { type Reading, readLength } from './read.ts'
 export { inchesToMm, mmToInches, stepOf, type Units, unitName } from './units.ts'

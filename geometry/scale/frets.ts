@@ -1,5 +1,7 @@
 /** Where the frets go. Every position is measured from the nut, never fret to fret: errors do not add up. */
+
 import type { Design } from '../design/schema.ts'
+import { notes } from '../quantity/notes.ts'
 import { centsOf, ratioOf } from './ratio.ts'
 
 export interface Fret {
@@ -47,7 +49,7 @@ export function fretsOf(scale: Design['scale']): readonly Fret[] {
   return frets
 }
 
-const known = new WeakMap<Design['scale'], readonly Fret[]>()
+const known = notes<Design['scale'], readonly Fret[]>()
 
 function reckon(scale: Design['scale']): Fret[] {
   const cents = centsOfFrets(scale.frets)

@@ -1,4 +1,5 @@
 /** How far two solids are apart, or how far one runs into the other; and where. */
+
 import {
   type Bounds,
   type Contour,
@@ -9,6 +10,7 @@ import {
   nearestPoint,
   type Point,
 } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Axis, Box3, Solid } from './solid.ts'
 
 export interface Point3 {
@@ -95,7 +97,7 @@ function crossed(a: Solid, b: Solid): Between | null {
   return { room: -Math.min(...ways), ...shared(a.box, b.box) }
 }
 
-const corners = new WeakMap<Contour, readonly Point[]>()
+const corners = notes<Contour, readonly Point[]>()
 
 function cornersOf(contour: Contour): readonly Point[] {
   const known = corners.get(contour)

@@ -1,5 +1,7 @@
 /** What stands behind and before a face, from each thing's own `bodies`. */
+
 import { move, turn } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout, Placed } from '../solve/layout.ts'
 import { behindFace, type Solid } from './solid.ts'
 
@@ -10,7 +12,7 @@ interface Known {
   readonly solids: readonly Solid[]
 }
 
-const standing = new WeakMap<Placed, Known>()
+const standing = notes<Placed, Known>()
 
 const sameFrame = (known: Known, { box, panels, real }: Layout, { face }: Placed): boolean =>
   known.panel.originX === panels[face].originX &&

@@ -2,9 +2,11 @@
  * What the measures that stay on the drawing come to. Reckoned only when asked for and remembered per layout, so a
  * design without measures pays nothing for them.
  */
+
 import type { Design } from '../design/schema.ts'
 import type { Face } from '../kinds/kind.ts'
 import { type Bounds, bounds, type Contour, line, nearest, nearestPoint, type Point } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from './layout.ts'
 import { stringAt } from './solve.ts'
 
@@ -21,7 +23,7 @@ export interface Measured {
   readonly mm: number
 }
 
-const known = new WeakMap<Layout, readonly Measured[]>()
+const known = notes<Layout, readonly Measured[]>()
 const NONE: readonly Measured[] = []
 
 /**

@@ -1,4 +1,5 @@
 /** From what the builder states to everything that follows. Pure: the same design gives the same layout. */
+
 import { boxAt, lidInset, lidLength, outlinesFor, panelsOf } from '../box/box.ts'
 import { graduationOf, type RealBox, realBoxOf } from '../box/real-box.ts'
 import type { Design, Thing } from '../design/schema.ts'
@@ -8,6 +9,7 @@ import { windingAt } from '../neck/head-form.ts'
 import { postsFor, postsOf } from '../neck/headstock.ts'
 import { halfWidthAt, neckAt } from '../neck/neck.ts'
 import { bounds, type Contour, move, type Point, turn } from '../plane/index.ts'
+import { notes } from '../quantity/notes.ts'
 import { fretsOf } from '../scale/frets.ts'
 import { gaugesFor, stringCentres } from '../strings/spacing.ts'
 import { holesFor, tailRow } from '../strings/tail-row.ts'
@@ -18,7 +20,7 @@ import { planExtents, realSurroundings } from './real-surroundings.ts'
 /** How far a board goes on behind a zero fret, towards the head. Common practice, no source. */
 const BEHIND_ZERO_FRET = 6
 
-const solved = new WeakMap<Design, Layout>()
+const solved = notes<Design, Layout>()
 
 /**
  * Everything derived: box, panels, frets, strings, neck, things in their places.
@@ -116,7 +118,7 @@ function derive(design: Design, like: Layout | null): Layout {
   }
 }
 
-const known = new WeakMap<RealBox, Layout['real']>()
+const known = notes<RealBox, Layout['real']>()
 
 /** The same object for the same box, so that what hangs on it is known by it. */
 function realOf(design: Design): Layout['real'] {
@@ -265,7 +267,7 @@ function stands({ thing: { along, across, face }, at }: Placed): boolean {
   return at.x === along && at.y === (face === 'lid' || face === 'base' ? across : -across)
 }
 
-const standing = new WeakMap<Thing, { readonly placed: Placed; readonly thickness: number }>()
+const standing = notes<Thing, { readonly placed: Placed; readonly thickness: number }>()
 
 /** A thing where it stands. Remembered with the thing: while another is dragged, nothing of this one is made anew. */
 function place(thing: Thing, at: Point, thickness: number): Placed {

@@ -5,9 +5,11 @@
  *
  * Reckoned only when asked for, remembered per layout, and in small steps: a screen does a few at a time.
  */
+
 import { check } from '../checks/check.ts'
 import type { Finding } from '../checks/finding.ts'
 import type { Design, Thing } from '../design/schema.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { solve } from '../solve/solve.ts'
 import { type Dimension, dimensionsOf } from './dimensions.ts'
@@ -56,7 +58,7 @@ const NOTHING = 1e-9
 
 const MOST_PARTS = 3
 
-const known = new WeakMap<Layout, Reckoning>()
+const known = notes<Layout, Reckoning>()
 
 /** The reckoning of a layout, begun or done; the same object whenever it is asked for. */
 export function reckoningOf(layout: Layout): Reckoning {

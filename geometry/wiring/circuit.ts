@@ -1,6 +1,8 @@
 /** The wiring as a net: which terminals are one, what is grounded, what is heard at the jack. */
+
 import type { Design } from '../design/schema.ts'
 import type { Component } from '../design/sections/wiring.ts'
+import { notes } from '../quantity/notes.ts'
 import { type Passive, share } from './nodal.ts'
 import { bareTerminal, terminalsOf } from './terminals.ts'
 
@@ -15,7 +17,7 @@ export interface Circuit {
   readonly nodes: number
 }
 
-const known = new WeakMap<Wiring, Circuit>()
+const known = notes<Wiring, Circuit>()
 
 /** The circuit of a design's wiring. Remembered with it. Wires to nowhere are refused when a file is read. */
 export function circuitOf(wiring: Wiring): Circuit {

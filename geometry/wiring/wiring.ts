@@ -1,8 +1,10 @@
 /** What follows from the wiring of a design: what is grounded, shorted and heard, corners, and lengths of wire. */
+
 import type { Design } from '../design/schema.ts'
 import type { Component } from '../design/sections/wiring.ts'
 import { loadsOf } from '../loads/loads.ts'
 import { remembered } from '../loads/remembered.ts'
+import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import {
   type Circuit,
@@ -84,7 +86,7 @@ function lowestOf(layout: Layout): number {
   return pitches.length > 0 ? Math.min(...pitches) : USUAL_LOWEST
 }
 
-const found = new WeakMap<Design['wiring'], { lowest: number; facts: Omit<WiringFacts, 'runs'> }>()
+const found = notes<Design['wiring'], { lowest: number; facts: Omit<WiringFacts, 'runs'> }>()
 
 /** What hangs on the net alone: while a hole is dragged about, none of it changes. */
 function factsOf(circuit: Circuit, lowest: number): Omit<WiringFacts, 'runs'> {

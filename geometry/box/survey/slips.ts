@@ -2,7 +2,9 @@
  * Slips of the pen that have a shape: an inch too many or too few, inches taken for millimetres or the other way about,
  * centimetres for millimetres. They are recognised and asked about; nothing here changes a reading.
  */
+
 import type { Design } from '../../design/schema.ts'
+import { notes } from '../../quantity/notes.ts'
 import { lengthOf } from './adjust.ts'
 import { ALIKE, type TapeReading } from './observations.ts'
 import { type SurveyResult, surveyFrom } from './survey.ts'
@@ -44,7 +46,7 @@ const DOUBTED = 6
 /** More readings than these are not gone through one by one: the work grows with their square. */
 const MOST_READINGS = 60
 
-const known = new WeakMap<SurveyResult, readonly Slip[]>()
+const known = notes<SurveyResult, readonly Slip[]>()
 
 /**
  * The slips that would explain why readings disagree, the likeliest first; none where they agree. Each is tried by leaving the

@@ -1,6 +1,8 @@
 /** What a box's readings come to: its corners, how sure each dimension is, and which reading disagrees. */
+
 import type { Design } from '../../design/schema.ts'
 import type { Point } from '../../plane/index.ts'
+import { notes } from '../../quantity/notes.ts'
 import { type Adjusted, adjust, derivativesOf, lengthOf } from './adjust.ts'
 import { DISTANCES, type Distance, TRIANGLES } from './distances.ts'
 import { quadratic } from './normal.ts'
@@ -76,10 +78,7 @@ const AS_BAD = 0.98
 /** Within a rounding error of the file, a triangle that is flat still counts as one. */
 const FLAT = 1e-6
 
-const known = new WeakMap<
-  Design['box'],
-  { readonly graduation: number; readonly result: SurveyResult | null }
->()
+const known = notes<Design['box'], { readonly graduation: number; readonly result: SurveyResult | null }>()
 
 /**
  * The box as its readings have it, or why they make none; `null` where no side or diagonal and no height was read.

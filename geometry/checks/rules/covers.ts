@@ -1,11 +1,13 @@
 /** Knobs, plates and buttons lie on a face: they need room beside each other, and a face under them. */
+
 import { FACES } from '../../kinds/kind.ts'
 import { type Contour, clearance, gap, move, nearest, neighbours, turn } from '../../plane/index.ts'
+import { notes } from '../../quantity/notes.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
-const known = new WeakMap<Placed, { readonly cover: Contour | null }>()
+const known = notes<Placed, { readonly cover: Contour | null }>()
 
 /** What lies before the face where the thing stands; strips glued behind it are no cover. */
 function coverOf(placed: Placed): Contour | null {

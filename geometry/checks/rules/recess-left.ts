@@ -1,3 +1,4 @@
+import { notes } from '../../quantity/notes.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, NOTHING_LEFT, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
@@ -44,7 +45,7 @@ export const recessLeft: Rule = {
 
 const thicknessOf = ({ panels }: Layout, { face }: Placed): number => panels[face].thickness
 
-const depths = new WeakMap<Placed, number>()
+const depths = notes<Placed, number>()
 
 function deepest(placed: Placed): number {
   const known = depths.get(placed)
