@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import { resolve } from 'node:path'
 import { defineConfig } from 'vitest/config'
 
@@ -10,20 +11,35 @@ import { defineConfig } from 'vitest/config'
 const app = 'tests/app/**/*.test.{ts,tsx}'
 const browser = 'tests/browser/**/*.test.ts'
 
+/** On two cores vitest would leave one idle. Projects of one group have to agree about this number. */
+const maxWorkers = Math.max(2, availableParallelism() - 1)
+
 export default defineConfig({
   root: resolve(import.meta.dirname, '..'),
   test: {
     // A forgotten `.only` must fail the run rather than shrink it.
     allowOnly: false,
+    // A test that hangs is found all the same; a machine that is busy with something else makes no test fail.
+    testTimeout: 30_000,
     projects: [
       {
         extends: true,
-        test: { name: 'unit', environment: 'node', include: ['tests/**/*.test.ts'], exclude: [app, browser] },
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: [app, browser],
+          maxWorkers,
+          // The engine and the exporters remember only what follows from what they were asked, so files share them
+          // once they are read in. Whatever a test puts in the place of something global it has to put back.
+          isolate: false,
+        },
       },
       {
         extends: true,
         test: {
           name: 'dom',
+          maxWorkers,
           environment: 'jsdom',
           include: [app],
           setupFiles: ['tests/support/dom-setup.ts'],

@@ -93,12 +93,15 @@ describe('the bundle', { timeout: PATIENCE }, () => {
   it('is the same bytes in another time zone', async () => {
     const before = process.env.TZ
     const bytes: Uint8Array[] = []
-    for (const zone of ['Pacific/Kiritimati', 'America/Los_Angeles']) {
-      process.env.TZ = zone
-      bytes.push((await makeBundle(tea)).bytes)
+    try {
+      for (const zone of ['Pacific/Kiritimati', 'America/Los_Angeles']) {
+        process.env.TZ = zone
+        bytes.push((await makeBundle(tea)).bytes)
+      }
+    } finally {
+      if (before === undefined) delete process.env.TZ
+      else process.env.TZ = before
     }
-    if (before === undefined) delete process.env.TZ
-    else process.env.TZ = before
     expect(Buffer.compare(bytes[0] ?? Buffer.alloc(0), bytes[1] ?? Buffer.alloc(1))).toBe(0)
   })
 
