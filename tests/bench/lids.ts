@@ -1,5 +1,14 @@
 /** Lids that the benches drag things on. */
-import { checkDesign, type Design } from '../../geometry/index.ts'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { checkDesign, type Design, readDesign } from '../../geometry/index.ts'
+
+/** The sample that most figures are about. */
+export function teaBox(): Design {
+  const read = readDesign(readFileSync(join('sample-boxes', 'tea-box-three-strings.lidwright.json'), 'utf8'))
+  if (!read.ok) throw new Error(`the sample cannot be read: ${read.faults[0]?.sentence}`)
+  return read.design
+}
 
 /** A stated design, whole. Throws where it is wrong: a bench of nothing would be quick. */
 export function checked(stated: object): Design {
