@@ -12,6 +12,7 @@ import {
   type Design,
   fittingOf,
   partsOf,
+  placeableIn,
   placesBetween,
   placing,
   readDesign,
@@ -26,9 +27,9 @@ import { started } from './started.ts'
 
 const SAMPLE = 'tea-box-three-strings'
 
-function sample(): Design {
-  const read = readDesign(readFileSync(join('sample-boxes', `${SAMPLE}.lidwright.json`), 'utf8'))
-  if (!read.ok) throw new Error(`the sample ${SAMPLE} cannot be read: ${read.faults[0]?.sentence}`)
+function sample(name = SAMPLE): Design {
+  const read = readDesign(readFileSync(join('sample-boxes', `${name}.lidwright.json`), 'utf8'))
+  if (!read.ok) throw new Error(`the sample ${name} cannot be read: ${read.faults[0]?.sentence}`)
   return read.design
 }
 
@@ -188,20 +189,24 @@ function firstPlaces(of: Design): unknown {
   for (const told of placing(of)) if (told?.proposals.length) return told
   return null
 }
-const places = ratio(
-  onEachNew(() => structuredClone(design), firstPlaces),
-  onEachNew(
-    () => structuredClone(design),
-    (of) => check(solve(of)),
-  ),
-  { rounds: 9, times: 20, ofOurs: 2, warmUp: 8 },
-)
-line(
-  'first answer of place for me / solve + check',
-  places,
-  'told',
-  `${places.ours.toFixed(1)} ms / ${places.theirs.toFixed(3)} ms`,
-)
+for (const name of [SAMPLE, 'ferry-crate-electric']) {
+  const of = sample(name)
+  const many = placeableIn(of).length
+  const places = ratio(
+    onEachNew(() => structuredClone(of), firstPlaces),
+    onEachNew(
+      () => structuredClone(of),
+      (anew) => check(solve(anew)),
+    ),
+    { rounds: 9, times: 20, ofOurs: 2, warmUp: 8 },
+  )
+  line(
+    `first answer of place for me, ${many} things / solve + check`,
+    places,
+    'told',
+    `${places.ours.toFixed(1)} ms / ${places.theirs.toFixed(3)} ms`,
+  )
+}
 /** Twelve scales, four counts, nine places of the saddle: 432 rows. */
 const TABLE = {
   scales: USUAL_SCALES.map((one) => one.length),
