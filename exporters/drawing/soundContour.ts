@@ -7,8 +7,11 @@
 import type { Chain, Circle, Contour, Point, Vertex } from '../../geometry/index.ts'
 import { isWritable, refuse } from '../numbers.ts'
 
-/** Two points closer than this are one point once written: twice the last digit of a millimetre. */
-const ONE_POINT = 2e-6
+/**
+ * Two points closer than this are one point, mm: half of what a template promises. What joins two parallels of a tool's
+ * path may be a quarter of a micrometre long, and a machine that meets such a step halts or throws the tool about.
+ */
+const ONE_POINT = 0.0005
 
 function near(a: Vertex, b: Vertex): boolean {
   const dx = a.x - b.x

@@ -34,8 +34,18 @@ export interface Lettering {
 /** A tenth of a micrometre. */
 const DIGITS = 4
 
-/** Widest piece of an arc drawn as one curve: 45° strays from the circle by 4e-6 of its radius. */
+/** Widest piece of an arc drawn as one curve. */
 const WIDEST_PIECE = Math.PI / 4
+
+/** How far a curve may stray from its arc, mm: half of the micrometre that a template promises. */
+const STRAYS = 0.0005
+
+/**
+ * The widest piece for a radius. A curve with the usual handles strays by 2/27 sin^6(a/4) / cos^2(a/4) of the radius,
+ * which is the familiar 2.7e-4 for a quarter turn; so pieces of large arcs are narrower.
+ */
+const widestPiece = (radius: number): number =>
+  Math.min(WIDEST_PIECE, 4 * ((27 / 2) * (STRAYS / radius)) ** (1 / 6))
 
 export const INK = '#1a1a1a'
 export const FAINT = '#5a5a5a'
@@ -198,7 +208,7 @@ export class Ink {
 
   /** Curves along an arc: handles of 4/3 tan(sweep/4) of the radius (the usual fit, exact in ends and middle). */
   #arc({ x, y }: Point, radius: number, start: number, sweep: number): void {
-    const count = Math.max(1, Math.ceil(Math.abs(sweep) / WIDEST_PIECE - 1e-9))
+    const count = Math.max(1, Math.ceil(Math.abs(sweep) / widestPiece(radius) - 1e-9))
     const piece = sweep / count
     const handle = (4 / 3) * Math.tan(piece / 4) * radius
     for (let index = 0; index < count; index++) {

@@ -4,6 +4,8 @@ import { type RealBox, type RealOutlines, sideOf } from './real-box.ts'
 export interface SlotRoom {
   /** A neck that passes at an angle cuts a line on the outer face that is longer than it is wide. */
   readonly widened: number
+  /** Of the wall, along its outer face: a neck that grazes it cuts no more than all of it. */
+  readonly length: number
   /** From the middle of the wall to the inner faces of the side walls, along its outer face. */
   readonly bass: number
   readonly treble: number
@@ -21,8 +23,10 @@ export function slotRoom(real: RealBox & RealOutlines, face: 'neck-end-wall' | '
     return Math.abs(y) * Math.hypot(1, end.slope)
   }
   const [a, b] = side === 'neckEnd' ? [real.heights[0], real.heights[3]] : [real.heights[1], real.heights[2]]
+  const { length, turn } = sideOf(real.outside, side)
   return {
-    widened: 1 / Math.cos(sideOf(real.outside, side).turn),
+    widened: 1 / Math.cos(turn),
+    length,
     bass: reach('bass'),
     treble: reach('treble'),
     height: a == null || b == null ? (a ?? b ?? null) : (a + b) / 2,

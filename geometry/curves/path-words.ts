@@ -2,6 +2,7 @@
  * The words of SVG path data: letters and numbers, nothing else. Grammar after W3C SVG 2, "Path Data".
  */
 import type { Point } from '../plane/index.ts'
+import { printable } from '../quantity/printable.ts'
 
 export type Segment =
   | { readonly kind: 'line'; readonly to: Point }
@@ -81,7 +82,7 @@ class Reader {
     let letter = this.letter()
     if (letter === null || letter.toUpperCase() !== 'M')
       throw new Unread(
-        `A path begins with M and a place; read "${this.text.slice(0, 20).replace(/\s+/g, ' ')}".`,
+        `A path begins with M and a place; read "${printable(this.text.slice(0, 20).replace(/\s+/g, ' '))}".`,
       )
     while (letter !== null) {
       this.command(letter)
@@ -107,7 +108,7 @@ class Reader {
     return new Unread(
       found === undefined
         ? 'The path ends in the middle of a place. It may be cut off.'
-        : `At character ${this.at + 1} of the path stands ${JSON.stringify(found)}; a letter of a path or a number is wanted.`,
+        : `At character ${this.at + 1} of the path stands ${JSON.stringify(printable(found))}; a letter of a path or a number is wanted.`,
     )
   }
 

@@ -47,6 +47,8 @@ export interface Feature {
   /** The line of the tool's middle; `null` where it cannot be followed whole. */
   readonly path: Contour | null
   readonly follow: Follow
+  /** The widest tool that goes, mm, where that is known without trying: 0 where the cuts alone take a part to pieces. */
+  readonly widest?: number
 }
 
 interface Named {
@@ -99,7 +101,7 @@ function made(part: Part, tool: Tool): Feature[] {
     ...openings.map((one) => followed('opening', one.of, one.contour, tool)),
   ]
   const edge = followed('outline', 'its outline', outline, tool)
-  return [...features, split ? { ...edge, path: null, follow: 'apart' } : edge]
+  return [...features, split ? { ...edge, path: null, follow: 'apart', widest: 0 } : edge]
 }
 
 const isThrough = (one: Part['operations'][number]): one is Drill =>
@@ -126,7 +128,8 @@ function shapesOf(part: Part): {
     if (left.outers.length !== 1 || left.holes.length > 0 || left.torn || only === undefined) split = true
     else outline = only
   }
-  return { outline, openings: merged(inner), split }
+  // Which of two cuts takes a part to pieces hangs on their order; as it was it looks the same in any.
+  return { outline: split ? part.outline : outline, openings: merged(inner), split }
 }
 
 /** Openings that run into one another as one. */
@@ -245,7 +248,8 @@ const HALVINGS = 12
  *
  * @param width of the tool that does not go
  */
-export function widestFor({ contour, kind }: Feature, width: number): number {
+export function widestFor({ contour, kind, widest }: Feature, width: number): number {
+  if (widest !== undefined) return widest
   let [goes, fails] = [0, width]
   for (let step = 0; step < HALVINGS; step++) {
     const middle = (goes + fails) / 2

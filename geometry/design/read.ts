@@ -4,6 +4,7 @@ import type { z } from 'zod'
 import { KINDS, kindOf } from '../kinds/kinds.ts'
 import { lidStuffNamed, woodNamed } from '../neck/named-woods.ts'
 import { notes } from '../quantity/notes.ts'
+import { printable } from '../quantity/printable.ts'
 import { terminalsOf } from '../wiring/terminals.ts'
 import { idPattern } from './place.ts'
 import { pieceFaults } from './read-pieces.ts'
@@ -287,9 +288,6 @@ function pathText(path: readonly PropertyKey[], root: unknown): string {
 }
 
 const shorten = (text: string) => printable(text.length > 60 ? `${text.slice(0, 57)}…` : text)
-
-/** A file may hold what would turn a terminal's words over or clear its screen; a sentence about it may not. */
-const printable = (text: string) => text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, '\ufffd')
 
 /** A value as it stood in the file, short enough for a sentence. */
 function show(value: unknown): string {

@@ -3,21 +3,20 @@
  * against the rules. In small steps, so that a screen does a few at a time; pure, so the same questions give the same rows.
  *
  * Far cheaper than a solve and a check for each: a nut on the box and a blank too short are told by sums before anything
- * is solved; a row ends at its first stop; and what lid, walls and neck within the box come to is measured once for all
- * rows that have it in common (`around.ts`). What is then shown is what `solve` and `check` say of that very candidate.
+ * is solved; a row ends at its first stop; strings that cannot be are not tried at another place; and what lid, walls and
+ * neck within the box come to is measured once for all rows that have it in common (`tiers.ts`). What is then shown is what
+ * `solve` and `check` say of that very candidate.
  */
 
 import { balanceOf } from '../balance/balance.ts'
 import { check } from '../checks/check.ts'
-import type { Rule } from '../checks/finding.ts'
 import { limitOf } from '../checks/finding.ts'
 import { saddleToTailWall } from '../checks/rules/saddle-place.ts'
-import { RULES } from '../checks/rules.ts'
 import type { Design } from '../design/schema.ts'
 import { loadsOf } from '../loads/loads.ts'
 import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
-import { solve } from '../solve/solve.ts'
+import { solve, solveOnce } from '../solve/solve.ts'
 import type { Note } from '../sound/sound.ts'
 import { Around } from './around.ts'
 import {
@@ -30,9 +29,9 @@ import {
   type Strung,
   stringed,
 } from './candidate.ts'
-import { alreadyWrong, isAsked, movable } from './judged.ts'
+import { alreadyWrong, movable } from './judged.ts'
 import type { Questions } from './questions.ts'
-import { isTighter, type Judge, NOTHING, type Told, verdictOf } from './verdict.ts'
+import type { Told } from './verdict.ts'
 
 /** What a row that can be built comes to. Millimetres, newtons, grams, hertz. */
 export interface Numbers {
@@ -56,6 +55,7 @@ export interface Numbers {
   readonly balance: number
   /** Which end drops, where it is stated how it is held. */
   readonly drops: 'head' | 'tail' | 'neither' | null
+  /** To a millionth of a hertz and of a cent. */
   readonly air: Note | null
 }
 
@@ -86,24 +86,6 @@ export interface Fitting {
   readonly worked: { readonly solved: number }
 }
 
-/** Told first, since they cost next to nothing and forbid most. */
-const FIRST: readonly string[] = [
-  ...[
-    'box-has-inside',
-    'survey-makes-box',
-    'room-under-neck',
-    'wall-under-slot',
-    'neck-left',
-    'saddle-on-lid',
-  ],
-  ...['board-behind-last-fret', 'board-over-lid', 'posts-for-strings', 'tail-holes-for-strings'],
-]
-
-const ASKED: readonly Rule[] = [
-  ...FIRST.flatMap((name) => RULES.filter((rule) => rule.name === name)),
-  ...RULES.filter((rule) => isAsked(rule) && !FIRST.includes(rule.name)),
-]
-
 /** Below nothing by more than this is below nothing; millimetres. */
 const HAIR = 1e-6
 
@@ -116,7 +98,6 @@ export function fittingOf(design: Design, questions: Questions): Fitting {
   const total = scales.length * counts.length * places.length
   const rows: Row[] = []
   const worked = { solved: 0 }
-  const around = new Around()
   /** A set of strings is chosen once, for all the places that the saddle may have. */
   const strung: Stringed[] = []
   let begun: ReturnType<typeof begin> | null = null
@@ -135,10 +116,10 @@ export function fittingOf(design: Design, questions: Questions): Fitting {
       const count = counts[pair % counts.length]
       if (place === undefined || scale === undefined || count === undefined) return false
       begun ??= begin(design)
-      const { base, judge } = begun
+      const { base, around } = begun
       const one = strung[pair] ?? stringed(base, scale, count, strings)
       strung[pair] = one
-      rows.push(rowOf({ index, base, one, place, around, judge, worked }))
+      rows.push(rowOf({ index, base, one, place, around, worked }))
       return rows.length < total
     },
     rows,
@@ -146,9 +127,10 @@ export function fittingOf(design: Design, questions: Questions): Fitting {
   }
 }
 
-function begin(design: Design): { readonly base: Base; readonly judge: Judge } {
+function begin(design: Design): { readonly base: Base; readonly around: Around } {
   const wrong = alreadyWrong(check(solve(design)))
-  return { base: baseOf(design), judge: { things: movable(design), wrong, overruled: design.overruled } }
+  const judge = { things: movable(design), wrong, overruled: design.overruled }
+  return { base: baseOf(design), around: new Around(judge) }
 }
 
 interface Asked {
@@ -157,11 +139,10 @@ interface Asked {
   readonly one: Stringed
   readonly place: number
   readonly around: Around
-  readonly judge: Judge
   readonly worked: { solved: number }
 }
 
-function rowOf({ index, base, one, place, around, judge, worked }: Asked): Row {
+function rowOf({ index, base, one, place, around, worked }: Asked): Row {
   const { scale, count, strung } = one
   const design = candidate(base, one, place)
   const row = (numbers: Numbers | null, impossible: string | null): Row => ({
@@ -176,36 +157,24 @@ function rowOf({ index, base, one, place, around, judge, worked }: Asked): Row {
   })
   if (boxStart(base, one, place) < -HAIR) return row(null, 'neck-before-box')
   if (blankLeft(base, one, place) < -HAIR) return row(null, 'blank-length')
+  const forbids = around.forbids(one)
+  if (forbids) return row(null, forbids.name)
   worked.solved += 1
-  // Solved on a copy that nobody keeps: a table must not hold hundreds of layouts.
-  const layout = solve({ ...design })
-  around.turnTo(layout, one)
-  const { numbers, impossible } = judged(layout, around, judge)
+  // Nobody keeps it: a table must not hold hundreds of layouts.
+  const layout = solveOnce(design, around.like(one))
+  const { numbers, impossible } = judged(layout, around, one)
   return row(numbers, impossible)
 }
 
-/** All rules on a layout, until the first that forbids it. */
-function judged(layout: Layout, around: Around, judge: Judge): Pick<Row, 'numbers' | 'impossible'> {
-  const limit = limitOf(layout.design)
-  let cares = 0
-  let tightest: Told | null = null
-  const inTheWay: Told[] = []
-  for (const rule of ASKED) {
-    const verdict = around.verdict(rule, layout, () => verdictOf(rule, rule.measure(layout, limit), judge))
-    if (verdict === NOTHING) continue
-    if (verdict.stop) return { numbers: null, impossible: rule.name }
-    cares += verdict.cares
-    if (verdict.tightest && isTighter(verdict.tightest, tightest)) tightest = verdict.tightest
-    inTheWay.push(...verdict.inTheWay)
-  }
-  const numbers = {
-    ...comesTo(layout),
-    air: around.note(layout),
-    cares,
-    tightest,
-    inTheWay: gravest(inTheWay),
-  }
-  return { numbers, impossible: null }
+/** A layout held against the rules, and what it comes to where none forbids it. */
+function judged(
+  layout: Layout,
+  around: Around,
+  stringed: Stringed | null,
+): Pick<Row, 'numbers' | 'impossible'> {
+  const { impossible, cares, tightest, inTheWay } = around.judged(layout, stringed)
+  if (impossible) return { numbers: null, impossible: impossible.name }
+  return { numbers: { ...comesTo(layout), air: around.note(), cares, tightest, inTheWay }, impossible: null }
 }
 
 const alone = notes<Design, Pick<Row, 'numbers' | 'impossible'>>()
@@ -218,15 +187,10 @@ export function fitOf(design: Design): Pick<Row, 'numbers' | 'impossible'> {
   const before = alone.get(design)
   if (before) return before
   const judge = { things: movable(design), wrong: new Map(), overruled: design.overruled }
-  const answer = judged(solve(design), new Around(), judge)
+  const answer = judged(solve(design), new Around(judge), null)
   alone.set(design, answer)
   return answer
 }
-
-const gravest = (list: readonly Told[]): Told[] => [
-  ...list.filter((one) => one.grade === 'stop'),
-  ...list.filter((one) => one.grade !== 'stop'),
-]
 
 /** What follows from a layout alone. */
 function comesTo(layout: Layout): Omit<Numbers, 'air' | 'cares' | 'tightest' | 'inTheWay'> {

@@ -8,7 +8,14 @@ import { neckCure, saddleHeight } from '../strings/heights.ts'
 import { freeBand, saddleLine } from '../strings/saddle-line.ts'
 import { lidLoadsOf } from './lid-loads.ts'
 import { type NeckLoadsReading, neckLoadsOf } from './neck-loads.ts'
-import { crownOf, overCrownsAtNut, stringLoadsOf } from './strings-loads.ts'
+import {
+  crownOf,
+  heldAnew,
+  overCrownsAtNut,
+  type StringsBefore,
+  sameStrings,
+  stringLoadsOf,
+} from './strings-loads.ts'
 import type { Loads, Missing, NeckLoads, SaddleLoads, StringAtPitch, StringLoad } from './types.ts'
 
 const known = notes<Layout, Loads>()
@@ -23,7 +30,9 @@ export function loadsOf(layout: Layout): Loads {
   if (before) return before
   const { stringing } = layout.design
   const last = lately.get(stringing)
-  const loads = last && alike(last, layout) ? (known.get(last) ?? reckon(layout)) : reckon(layout)
+  const of = last && known.get(last)
+  const loads =
+    of && alike(last, layout) ? of : reckon(layout, of ? { layout: last, strings: of.strings } : null)
   known.set(layout, loads)
   lately.set(stringing, layout)
   return loads
@@ -50,14 +59,17 @@ function alike(one: Layout, other: Layout): boolean {
   })
 }
 
-function reckon(layout: Layout): Loads {
+function reckon(layout: Layout, last: StringsBefore | null): Loads {
   const limit = limitOf(layout.design)
-  const strings = stringLoadsOf(layout, {
-    slack: limit('stringSlack'),
-    high: limit('stringHigh'),
-    strained: limit('stringStrained'),
-    breaking: limit('stringBreaking'),
-  })
+  const strings =
+    last && sameStrings(last.layout, layout)
+      ? heldAnew(layout, last.strings)
+      : stringLoadsOf(layout, {
+          slack: limit('stringSlack'),
+          high: limit('stringHigh'),
+          strained: limit('stringStrained'),
+          breaking: limit('stringBreaking'),
+        })
   const missing = whatIsMissing(layout, strings)
   const sounding = strings.flatMap((one) => (one.atPitch ? [one.atPitch] : []))
   if (missing || sounding.length < strings.length)

@@ -47,6 +47,41 @@ export function stringLoadsOf(layout: Layout, limits: FeelLimits): StringLoad[] 
   })
 }
 
+/** Strings already reckoned, and the layout they belong to. */
+export interface StringsBefore {
+  readonly layout: Layout
+  readonly strings: readonly StringLoad[]
+}
+
+/** Do two layouts of one stringing differ in nothing that a string at pitch hangs on, from its post to the saddle? */
+export function sameStrings(one: Layout, other: Layout): boolean {
+  const { scale, strings, nut, limits } = one.design
+  return (
+    scale === other.design.scale &&
+    strings === other.design.strings &&
+    nut === other.design.nut &&
+    limits === other.design.limits &&
+    one.posts === other.posts &&
+    one.playingTop === other.playingTop &&
+    one.saddle.top === other.saddle.top &&
+    one.saddle.x === other.saddle.x
+  )
+}
+
+/** The same strings where only what holds them behind the saddle has moved. */
+export function heldAnew(layout: Layout, strings: readonly StringLoad[]): StringLoad[] {
+  return layout.strings.map((line, index): StringLoad => {
+    const before = strings[index] as StringLoad
+    const atSaddle = overSaddle(layout, line)
+    const { atPitch } = before
+    return {
+      ...before,
+      atSaddle,
+      atPitch: atPitch && { ...atPitch, downForce: atSaddle && downForce(atPitch.tension, atSaddle) },
+    }
+  })
+}
+
 /** The string falls from the saddle to its hole, or over the tail-end edge where it would run through it. */
 function overSaddle({ saddle, box }: Layout, { tail, zAtNut, zAtSaddle }: StringLine): BreakAngle | null {
   if (!tail || tail.x <= saddle.x) return null

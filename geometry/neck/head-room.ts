@@ -109,7 +109,8 @@ function passing({ from, to, gauge, number, tuner }: HeadPath, tuners: readonly 
 
 /** Two strings as far as both run: from the nut to the nearer post. Less than 0 where the one has come over the other. */
 function between(bassward: HeadPath, trebleward: HeadPath): Tight {
-  const end = Math.max(bassward.to.x, trebleward.to.x)
+  // A post that stands before the nut has no way behind it.
+  const end = Math.min(0, Math.max(bassward.to.x, trebleward.to.x))
   const yAt = ({ from, to }: HeadPath, x: number) =>
     from.y + ((to.y - from.y) * (x - from.x)) / Math.min(to.x - from.x, -1e-9)
   const apart = (x: number) => yAt(trebleward, x) - yAt(bassward, x)

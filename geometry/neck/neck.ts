@@ -277,7 +277,7 @@ function slotIn(
   const depth = Math.max(0, box.wallTop - neckBottom)
   if (real) {
     const room = slotRoom(real, face)
-    const width = square * room.widened
+    const width = Math.min(square * room.widened, room.length)
     return {
       face,
       width,

@@ -200,7 +200,7 @@ function saddleRoom(layout: Layout, panel: Panel): Operation[] {
   return [
     ...across(band.from, 'A loose saddle stands free from here'),
     ...across(band.to, 'A loose saddle stands free to here'),
-    ...(line && inTune(minY).x > minX && inTune(maxY).x < maxX
+    ...(line && [inTune(minY), inTune(maxY)].every(({ x }) => x > minX && x < maxX)
       ? [datum(inTune(minY), inTune(maxY), 'Saddle in tune, by estimate')]
       : []),
   ]

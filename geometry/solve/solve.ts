@@ -30,12 +30,32 @@ const solved = notes<Design, Layout>()
 export function solve(design: Design): Layout {
   const known = solved.get(design)
   if (known) return known
-  const layout = derive(design)
+  const layout = derive(design, null)
   solved.set(design, layout)
   return layout
 }
 
-function derive(design: Design): Layout {
+/**
+ * The same for a design that is asked about once: not remembered, and what hangs on head and strings alone is taken from
+ * the layout of another with the same, if one is given. Example: one design with its saddle at nine places of the lid.
+ */
+export function solveOnce(design: Design, like: Layout | null): Layout {
+  return derive(design, like && likeIn(design, like) ? like : null)
+}
+
+/** Sections that posts, spans and the row of holes hang on. The saddle's place and a board's length are not among it. */
+const STRUNG = ['scale', 'strings', 'headstock', 'neck', 'nut', 'tailpiece', 'limits'] as const
+
+function likeIn(design: Design, { design: other, saddle }: Layout): boolean {
+  const { height, setback } = design.saddle
+  return (
+    STRUNG.every((section) => design[section] === other[section]) &&
+    height === saddle.top &&
+    setback === other.saddle.setback
+  )
+}
+
+function derive(design: Design, like: Layout | null): Layout {
   const saddleX = design.scale.length + design.saddle.setback
   const frets = fretsOf(design.scale)
   const real = design.box.survey ? realOf(design) : null
@@ -60,11 +80,10 @@ function derive(design: Design): Layout {
   const nutBack = nutFront - design.nut.thickness
   const neck = neckAt(design, box, placed, lidX, saddleX, nutBack, real)
   const playingTop = board ? board.top : neck.top
-  const tailHoles = tailHolesOf(design, box, neck, lidX + lidLength(design.box, real))
-  const posts = postsOf(design.headstock, nutBack).map((post) => ({
-    ...post,
-    winds: windingAt(design, nutBack, post.x),
-  }))
+  const tailHoles = tailHolesOf(design, box, neck, lidX + lidLength(design.box, real), like)
+  const posts =
+    like?.posts ??
+    postsOf(design.headstock, nutBack).map((post) => ({ ...post, winds: windingAt(design, nutBack, post.x) }))
   return {
     design,
     up: design.hand === 'left' ? -1 : 1,
@@ -72,7 +91,10 @@ function derive(design: Design): Layout {
     panels,
     frets: fretLines(frets, neck, box, board, design),
     zeroFret,
-    strings: stringLines(design, saddleX, playingTop, tailHoles, posts),
+    strings:
+      like && like.playingTop === playingTop
+        ? like.strings.map((string) => heldAt(string, saddleX, tailHoles))
+        : stringLines(design, saddleX, playingTop, tailHoles, posts),
     neck,
     board: board && { ...board, overLid: Math.max(0, board.x1 - box.x0) },
     playingTop,
@@ -153,14 +175,16 @@ function fretLines(
   })
 }
 
-function tailHolesOf(design: Design, box: BoxLayout, neck: NeckLayout, lidEnd: number) {
+function tailHolesOf(design: Design, box: BoxLayout, neck: NeckLayout, lidEnd: number, like: Layout | null) {
   const { tailpiece } = design
   const at = {
     'the tail of the neck': { x: box.x1 + tailpiece.fromEdge, z: neck.top },
     'the tail-end wall': { x: box.x1, z: box.wallTop - tailpiece.fromEdge },
     'the lid': { x: lidEnd - tailpiece.fromEdge, z: 0 },
   }[tailpiece.at]
-  return tailRow(design).map((y) => ({ ...at, y }))
+  return like
+    ? like.tailHoles.map(({ y }) => ({ x: at.x, z: at.z, y }))
+    : tailRow(design).map((y) => ({ x: at.x, z: at.z, y }))
 }
 
 function stringLines(
@@ -181,7 +205,6 @@ function stringLines(
     const yAtSaddle = atSaddle[index] ?? 0
     const slope = Math.atan2(yAtSaddle - yAtNut, saddleX)
     const hole = serving[index]
-    const end = hole === undefined ? undefined : tailHoles[hole]
     const post = winding[index] ?? null
     return {
       index,
@@ -191,15 +214,35 @@ function stringLines(
       yAtSaddle,
       zAtNut: playingTop + design.nut.height,
       zAtSaddle: design.saddle.height,
-      tail: hole === undefined || !end ? null : { hole, ...end },
+      ...endOf(hole, { yAtNut, yAtSaddle }, saddleX, tailHoles),
       post: post && { x: post.x, y: post.y, winds: post.winds },
-      sideAngleAtSaddle: end
-        ? Math.abs(Math.atan2(end.y - yAtSaddle, Math.max(end.x - saddleX, 0)) - slope)
-        : 0,
       sideAngleAtNut: post ? Math.abs(Math.atan2(yAtNut - post.y, -post.x) - slope) : 0,
     }
   })
 }
+
+/** Where a string is held, and how far it turns on its way there. */
+function endOf(
+  hole: number | undefined,
+  { yAtNut, yAtSaddle }: Pick<StringLine, 'yAtNut' | 'yAtSaddle'>,
+  saddleX: number,
+  tailHoles: Layout['tailHoles'],
+): Pick<StringLine, 'tail' | 'sideAngleAtSaddle'> {
+  const end = hole === undefined ? undefined : tailHoles[hole]
+  if (hole === undefined || !end) return { tail: null, sideAngleAtSaddle: 0 }
+  const turned = Math.atan2(end.y - yAtSaddle, Math.max(end.x - saddleX, 0))
+  const slope = Math.atan2(yAtSaddle - yAtNut, saddleX)
+  return {
+    tail: { hole, x: end.x, y: end.y, z: end.z },
+    sideAngleAtSaddle: Math.abs(turned - slope),
+  }
+}
+
+/** The same string, held by the same hole where that has come to lie. */
+const heldAt = (string: StringLine, saddleX: number, tailHoles: Layout['tailHoles']): StringLine => ({
+  ...string,
+  ...endOf(string.tail?.hole, string, saddleX, tailHoles),
+})
 
 /** Where things stood in the layout solved last: among thousands nearly all stand there still. */
 let stood: { readonly placed: readonly Placed[]; readonly panels: Layout['panels'] } | null = null

@@ -1,6 +1,9 @@
 /** One straight saddle for strings that each want their own setback. Millimetres, radians. */
 import { finite } from '../quantity/demand.ts'
 
+/** Strings nearer than this lie in one place, and no line through their setbacks has a direction; mm. */
+const ONE_PLACE = 0.01
+
 export interface SaddleLine {
   /** Setback on the centreline of the instrument. */
   readonly atCentre: number
@@ -37,7 +40,7 @@ export function saddleLine(across: readonly number[], setbacks: readonly number[
     spread += (across[index]! - middle) ** 2
     together += (across[index]! - middle) * (setbacks[index]! - mean)
   }
-  const rise = spread > 0 ? together / spread : 0
+  const rise = spread > ONE_PLACE ** 2 ? together / spread : 0
   const atCentre = mean - rise * middle
   const onLine = across.map((y) => atCentre + rise * y)
   return {

@@ -1,33 +1,8 @@
 /** What holds of every design there can be, however foolish: the engine answers, soundly, and always the same. */
 import { describe, expect, test } from 'vitest'
-import {
-  braceThatSuffices,
-  type Chain,
-  check,
-  checkDesign,
-  chooseGauges,
-  type Design,
-  FACES,
-  faults,
-  fretRoundingOf,
-  intonationOf,
-  KINDS,
-  loadsOf,
-  type Operation,
-  partsOf,
-  pureTuningOf,
-  reinforcementNeeded,
-  ruleOf,
-  scaleSuiting,
-  sentenceOf,
-  solve,
-  thinnestStock,
-} from '../../geometry/index.ts'
-import { answers } from '../support/answers.ts'
-import { troublesOf } from '../support/contours.ts'
-import { fromFile } from '../support/designs.ts'
+import { check, type Design, FACES, KINDS, loadsOf, solve } from '../../geometry/index.ts'
 import { forEveryDesign, manyDesigns, PATIENCE } from '../support/every-design.ts'
-import { numbersOf } from '../support/walk.ts'
+import { ENGINE_LAWS, numbersIn } from './engine-laws.ts'
 
 test('the designs drawn are of many sorts, or these laws would prove little', { timeout: PATIENCE }, () => {
   const designs = manyDesigns()
@@ -53,162 +28,12 @@ describe('for every design', { timeout: PATIENCE }, () => {
   test('all numbers of layout, parts and findings are finite', () => {
     let numbers = 0
     forEveryDesign((design) => {
-      const layout = solve(design)
-      const { count, unsound } = numbersOf({
-        layout,
-        parts: partsOf(layout),
-        findings: check(layout),
-        loads: loadsOf(layout),
-        intonation: intonationOf(layout),
-        pure: pureTuningOf(layout),
-        rounding: fretRoundingOf(layout),
-      })
+      const { count, unsound } = numbersIn(design)
       numbers += count
       return unsound
     })
     expect(numbers).toBeGreaterThan(200_000)
   })
 
-  test('what would do is a size that can be sawn, or nothing', () => {
-    forEveryDesign((design) => {
-      const layout = solve(design)
-      const brace = braceThatSuffices(layout)
-      const sizes = [
-        thinnestStock(layout) ?? 1,
-        (reinforcementNeeded(layout) ?? 0) + 1,
-        brace ? brace.width * brace.height : 1,
-        scaleSuiting(design)?.length ?? 1,
-        ...(chooseGauges(design)?.strings.map((one) => one?.tension ?? 1) ?? []),
-      ]
-      return sizes.filter((size) => !(size > 0 && size < 1e6)).map((size) => `a size of ${size}`)
-    }, 3)
-  })
-
-  test('what is cut or taken away is closed, simple and counter-clockwise', () => {
-    forEveryDesign((design) =>
-      partsOf(solve(design)).flatMap((part) => {
-        const cut = part.operations.flatMap((one) =>
-          one.kind === 'cut' || one.kind === 'recess' ? [one.contour] : [],
-        )
-        return [part.outline, ...cut].flatMap((contour) =>
-          [...troublesOf(contour), ...faults(contour)].map((fault) => `${part.id}: ${fault}`),
-        )
-      }),
-    )
-  })
-
-  test('what is drawn has a length, a name and a size', () => {
-    forEveryDesign((design) =>
-      partsOf(solve(design)).flatMap(({ id, thickness, operations }) => {
-        const bad = operations.filter((one) => one.of === '' || !(sizeOf(one) > 1e-3))
-        if (!(thickness > 0)) return [`${id} is ${thickness} thick`]
-        return bad.map((one) => `${id}: ${one.kind} of ${one.of} is ${sizeOf(one)}`)
-      }),
-    )
-  })
-
-  test('outlines of things are closed, simple and counter-clockwise', () => {
-    forEveryDesign((design) =>
-      solve(design).placed.flatMap(({ thing, openings, footprint }) =>
-        [...openings, footprint].flatMap((contour) =>
-          [...troublesOf(contour), ...faults(contour)].map((fault) => `${thing.kind}: ${fault}`),
-        ),
-      ),
-    )
-  })
-
-  test('every finding has a name of its own, a place and a sentence', () => {
-    forEveryDesign((design) => {
-      const layout = solve(design)
-      const findings = check(layout)
-      const twice = findings.length - new Set(findings.map((one) => one.key)).size
-      return [
-        ...(twice > 0 ? [`${twice} findings share a name`] : []),
-        ...findings.flatMap(({ key, where: { from, to } }) =>
-          [from.x, from.y, to.x, to.y].every(Number.isFinite) ? [] : [`${key} has no place`],
-        ),
-        ...findings.flatMap((finding) => unspeakable(sentenceOf(finding, layout), finding.rule, design)),
-      ]
-    })
-  })
-
-  test('what a finding is about is a thing, or a name that no thing can bear', () => {
-    forEveryDesign((design) => {
-      const named = [...design.things, ...design.box.inside, ...design.artwork]
-      const ids = new Set<string>(named.map((one) => one.id))
-      const names = new Set(check(solve(design)).flatMap((one) => one.about))
-      return [...names].filter((name) => !ids.has(name) && isLegalId(name))
-    })
-  })
-
-  test('the same design, made anew, gives the same answers to the last digit', () => {
-    forEveryDesign((design) => {
-      const [one, other] = [solve(design), solve(structuredClone(design))]
-      return one !== other && answers(one) === answers(other) ? [] : ['two answers']
-    })
-  })
-
-  test('a design read back from its own text gives the same answers', () => {
-    forEveryDesign((design) => {
-      const read = fromFile(design)
-      if (JSON.stringify(read) !== JSON.stringify(design)) return ['another design']
-      return answers(solve(read)) === answers(solve(design)) ? [] : ['two answers']
-    })
-  })
-
-  test('solve, check and partsOf leave the design as it was', () => {
-    forEveryDesign((design) => {
-      const layout = solve(frozen(structuredClone(design)))
-      check(layout)
-      partsOf(layout)
-      return JSON.stringify(layout.design) === JSON.stringify(design) ? [] : ['another design']
-    })
-  })
+  test.each(ENGINE_LAWS)('$name', ({ wrong, every }) => forEveryDesign(wrong, every))
 })
-
-/** How large an operation is, by whatever makes it visible. */
-function sizeOf(one: Operation): number {
-  const spans = ({ vertices }: Chain) => {
-    const [first, next] = vertices
-    return first && next ? Math.hypot(first.x - next.x, first.y - next.y) : 0
-  }
-  switch (one.kind) {
-    case 'drill':
-      return one.diameter
-    case 'recess':
-      return one.depth
-    case 'note':
-      return one.text.length * one.height
-    case 'slot':
-      return Math.min(one.width, one.depth, Math.hypot(one.to.x - one.from.x, one.to.y - one.from.y))
-    case 'datum':
-      return spans(one.line)
-    default:
-      return one.contour.shape === 'circle' ? one.contour.radius : spans(one.contour)
-  }
-}
-
-/** What is wrong with a sentence, names of things left aside: a builder may call a hole "undefined". */
-function unspeakable(sentence: string, rule: string, design: Design): string[] {
-  const spoken = design.things.reduce(
-    (text, { name }) => (name ? text.replaceAll(name, '…') : text),
-    sentence,
-  )
-  const unit = design.units.display === 'mm' ? ' mm' : ' in'
-  const sound =
-    /^\S.*\.$/su.test(sentence) &&
-    !/NaN|undefined|\bnull\b|Infinity|\[object/.test(spoken) &&
-    (ruleOf(rule).unit !== 'mm' || sentence.includes(unit))
-  return sound ? [] : [`${rule} says: ${sentence}`]
-}
-
-const isLegalId = (id: string) =>
-  checkDesign({ format: 'lidwright', version: 1, things: [{ kind: 'sound-hole', id }] }).ok
-
-function frozen<T>(value: T): T {
-  if (value !== null && typeof value === 'object') {
-    Object.values(value).forEach(frozen)
-    Object.freeze(value)
-  }
-  return value
-}

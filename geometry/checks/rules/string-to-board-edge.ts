@@ -45,10 +45,10 @@ export const stringToBoardEdge: Rule = {
 function tightest(layout: Layout, string: StringLine, side: 'bass' | 'treble') {
   let x = 0
   let number = 0
-  let left = leftAt(layout, string, 0)
+  let left = leftAt(layout, string, 0, halfWidthAt(layout.neck, 0))
   for (const fret of layout.frets) {
     if (!fret.onWood || fret.number === 0) continue
-    const here = leftAt(layout, string, fret.fromNut)
+    const here = leftAt(layout, string, fret.fromNut, fret.yTreble)
     if (here >= left) continue
     left = here
     x = fret.fromNut
@@ -59,5 +59,5 @@ function tightest(layout: Layout, string: StringLine, side: 'bass' | 'treble') {
   return { x, y, edge: y < 0 || (y === 0 && side === 'bass') ? -half : half, left, fret: number }
 }
 
-const leftAt = (layout: Layout, string: StringLine, x: number): number =>
-  halfWidthAt(layout.neck, x) - Math.abs(stringAt(string, x, layout.saddle.x)) - string.gauge / 2
+const leftAt = (layout: Layout, string: StringLine, x: number, half: number): number =>
+  half - Math.abs(stringAt(string, x, layout.saddle.x)) - string.gauge / 2

@@ -52,14 +52,17 @@ test('no line is thinner than it can be drawn, no exponent is written', async ()
   expect(ink.content).not.toMatch(/\de/i)
 })
 
-test('a circle is eight curves whose middles lie on it to a thousandth of a millimetre', async () => {
+test.each([
+  [50, 8],
+  [150, 9],
+  [2000, 13],
+])('a circle of %d mm is %d curves that lie on it to a thousandth of a millimetre', async (radius, count) => {
   const ink = await inkWith()
-  const radius = 150
   ink.contours([circle({ x: 0, y: 0 }, radius)], pen)
   const start = /^(\S+) (\S+) m$/m.exec(ink.content)
   let from = [Number(start?.[1]), Number(start?.[2])]
   const curves = [...ink.content.matchAll(/^(\S+) (\S+) (\S+) (\S+) (\S+) (\S+) c$/gm)]
-  expect(curves).toHaveLength(8)
+  expect(curves).toHaveLength(count)
   for (const curve of curves) {
     const [x1 = 0, y1 = 0, x2 = 0, y2 = 0, x3 = 0, y3 = 0] = curve.slice(1).map(Number)
     const [x0 = 0, y0 = 0] = from
