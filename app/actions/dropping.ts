@@ -1,8 +1,6 @@
 /** Files dropped anywhere on the page: a design is opened, anything else is told what it may be. */
 import { sayTrouble } from './dialogs.ts'
-import { openDesignText } from './files.ts'
-
-const MOST = 50e6
+import { openDesignFile } from './files.ts'
 
 /** Listens on the whole window; returns how to stop. Places that take other files listen before it. */
 export function listenForDrops(): () => void {
@@ -28,13 +26,5 @@ async function take(file: File): Promise<void> {
     return sayTrouble(`“${file.name}” is a picture`, [
       'Drop a photograph of the box in Survey, where its corners are put.',
     ])
-  if (file.size > MOST)
-    return sayTrouble(`“${file.name}” could not be opened`, ['It is larger than 50 megabytes; no design is.'])
-  try {
-    openDesignText(await file.text(), file.name)
-  } catch {
-    sayTrouble(`“${file.name}” could not be opened`, [
-      'The browser could not read it. Choose it from the menu instead.',
-    ])
-  }
+  await openDesignFile(file)
 }

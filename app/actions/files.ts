@@ -3,6 +3,7 @@ import { forgetViews } from '../canvas/lookings.ts'
 import { openDesign, openText, saveFile } from '../state/index.ts'
 import { sayTrouble } from './dialogs.ts'
 import { saveToDisk } from './disk.ts'
+import { LARGEST_DESIGN, textOfFile } from './text-of-file.ts'
 
 /** Hands a text, or bytes, to the browser as a file to keep. */
 export function download(name: string, content: string | Uint8Array, type: string): void {
@@ -63,6 +64,14 @@ export function openDesignText(text: string, name: string): boolean {
   return false
 }
 
+/** Opens a file as a design, or says what is wrong with it and leaves everything as it was. */
+export async function openDesignFile(file: File): Promise<boolean> {
+  const read = await textOfFile(file, LARGEST_DESIGN)
+  if (read.ok) return openDesignText(read.text, file.name)
+  sayTrouble(`“${file.name}” could not be opened`, [read.sentence])
+  return false
+}
+
 /** Asks for a file and opens it. */
 export function chooseFile(): void {
   const input = document.createElement('input')
@@ -75,7 +84,7 @@ export function chooseFile(): void {
   input.addEventListener('change', async () => {
     input.remove()
     const file = input.files?.[0]
-    if (file) openDesignText(await file.text(), file.name)
+    if (file) await openDesignFile(file)
   })
   input.click()
 }

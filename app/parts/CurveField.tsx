@@ -1,6 +1,7 @@
 /** The builder's own curve: shown small, read anew from a pasted path or a dropped SVG file. */
 import { type ChangeEvent, type DragEvent, useId, useState } from 'react'
 import { bounds, flatten, readCurve } from '../../geometry/index.ts'
+import { LARGEST_CURVE, textOfFile } from '../actions/text-of-file.ts'
 import type { Answer } from './field.ts'
 
 export type Curve = readonly (readonly [number, number, number])[]
@@ -26,7 +27,10 @@ export function CurveField({ label, help, value, onCommit }: CurveFieldProps) {
     } else setSaid({ wrong: true, words: answer.sentence })
   }
   const readFile = async (file: File | undefined) => {
-    if (file) read(await file.text())
+    if (!file) return
+    const found = await textOfFile(file, LARGEST_CURVE)
+    if (found.ok) read(found.text)
+    else setSaid({ wrong: true, words: found.sentence })
   }
   const onDrop = (event: DragEvent) => {
     const file = event.dataTransfer.files[0]

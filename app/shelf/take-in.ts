@@ -1,5 +1,6 @@
 /** Designs out of files: single ones, and whole shelves in a zip. */
-import { type Design, readDesign } from '../../geometry/index.ts'
+import { type Design, printable, readDesign } from '../../geometry/index.ts'
+import { LARGEST_DESIGN, textOfFile } from '../actions/text-of-file.ts'
 
 export interface TakenIn {
   readonly designs: readonly Design[]
@@ -10,13 +11,15 @@ export interface TakenIn {
 /** A zip may say anything of its sizes: what unpacks to more than this is no shelf of designs. */
 const MOST_UNPACKED = 60e6
 const MOST_FILES = 2000
+/** Bytes of a zip that is looked into at all. */
+const MOST_PACKED = 100e6
 
 /** Reads files as designs. None is written anywhere by its name: a name in a zip is only ever said. */
 export async function takeInFiles(files: readonly File[]): Promise<TakenIn> {
   const designs: Design[] = []
   const refused: string[] = []
   for (const file of files) {
-    const texts = /\.zip$/i.test(file.name) ? await fromZip(file) : [[file.name, await file.text()] as const]
+    const texts = /\.zip$/i.test(file.name) ? await fromZip(file) : await alone(file)
     if (typeof texts === 'string') {
       refused.push(texts)
       continue
@@ -24,13 +27,24 @@ export async function takeInFiles(files: readonly File[]): Promise<TakenIn> {
     for (const [name, text] of texts) {
       const reading = readDesign(text)
       if (reading.ok) designs.push(reading.design)
-      else refused.push(`${name}: ${reading.faults[0]?.sentence ?? 'This is no design.'}`)
+      else refused.push(`${shown(name)}: ${reading.faults[0]?.sentence ?? 'This is no design.'}`)
     }
   }
   return { designs, refused }
 }
 
+/** A name out of a file or a zip, short, and without signs that would turn the words behind it over. */
+const shown = (name: string): string => printable(name.length > 80 ? `${name.slice(0, 77)}…` : name)
+
+async function alone(file: File): Promise<(readonly [string, string])[] | string> {
+  const read = await textOfFile(file, LARGEST_DESIGN)
+  return read.ok ? [[file.name, read.text]] : `${shown(file.name)}: ${read.sentence}`
+}
+
 async function fromZip(file: File): Promise<(readonly [string, string])[] | string> {
+  const own = shown(file.name)
+  if (file.size > MOST_PACKED)
+    return `${own} has ${Math.round(file.size / 1e6)} megabytes, more than a shelf of designs could; it was not read.`
   const { unzipSync, strFromU8 } = await import('fflate')
   let whole = 0
   let count = 0
@@ -45,13 +59,11 @@ async function fromZip(file: File): Promise<(readonly [string, string])[] | stri
       },
     })
     const texts = Object.entries(entries).map(([name, bytes]) => [name, strFromU8(bytes)] as const)
-    return texts.length > 0
-      ? texts
-      : `${file.name} holds no design: none of its files ends in .lidwright.json.`
+    return texts.length > 0 ? texts : `${own} holds no design: none of its files ends in .lidwright.json.`
   } catch (error) {
     return error instanceof RangeError
-      ? `${file.name} holds more than a shelf of designs could; nothing was taken from it.`
-      : `${file.name} could not be opened as a zip.`
+      ? `${own} holds more than a shelf of designs could; nothing was taken from it.`
+      : `${own} could not be opened as a zip.`
   }
 }
 

@@ -5,6 +5,9 @@ import { type Design, readDesign } from '../../geometry/index.ts'
 import { counted, type Io, reasonOf, Trouble } from './io.ts'
 import { applySettings } from './settings.ts'
 
+/** No design is larger, its photographs included; bytes. */
+const LARGEST_FILE = 50e6
+
 export const SUFFIX = '.lidwright.json'
 
 export interface Source {
@@ -85,6 +88,11 @@ type Read = { readonly design: Design } | { readonly faults: readonly string[] }
 async function readSource(place: string, settings: readonly string[]): Promise<Read> {
   let text: string
   try {
+    const { size } = await stat(place)
+    if (size > LARGEST_FILE)
+      return {
+        faults: [`it has ${Math.round(size / 1e6)} megabytes; no design has more than 50. It was not read.`],
+      }
     text = await readFile(place, 'utf8')
   } catch (error) {
     return { faults: [`it cannot be read: ${reasonOf(error)}.`] }

@@ -5,7 +5,7 @@
  * `LIDWRIGHT1:` checksum `:` text. The checksum is that of the design, so a text that was read wrongly, or by a program
  * whose usual values are others, is refused rather than opened as another instrument.
  */
-import { checkDesign, type Design, type DesignReading, inOrder } from '../../geometry/index.ts'
+import { checkDesign, type Design, type DesignReading, inOrder, printable } from '../../geometry/index.ts'
 import { fromBase45, toBase45 } from './base45.ts'
 import { checksumOf } from './checksum.ts'
 import { packText, unpackText } from './packing.ts'
@@ -37,7 +37,7 @@ export function readCarried(text: string): DesignReading {
     return refused(
       plain.startsWith('LIDWRIGHT')
         ? 'The label was written by a newer Lidwright. Open it with that one.'
-        : `A label’s text begins with ${MARK}; read “${plain.slice(0, 20)}”. Read the whole code, with its first letters.`,
+        : `A label’s text begins with ${MARK}; read “${printable(plain.slice(0, 20))}”. Read the whole code, with its first letters.`,
     )
   const rest = plain.slice(MARK.length)
   const colon = rest.indexOf(':')

@@ -7,6 +7,9 @@ const SAMPLES = 12
 /** A curve is halved at most so often; then what is left is a line. */
 const DEEPEST = 14
 
+/** A radius so many times its chord, or so small a part of it, is lost in the rounding of numbers. */
+const BEYOND_MEASURE = 1e6
+
 type Curve = (share: number) => Point
 
 /**
@@ -82,8 +85,11 @@ function offArc(along: number, aside: number, chord: number, bulge: number): num
 function arcSegment(from: Point, arc: Extract<Segment, { kind: 'arc' }>, tolerance: number): Vertex[] {
   const { to, large, sweep } = arc
   let { rx, ry } = arc
-  if (rx === 0 || ry === 0) return [{ ...from, bulge: 0 }]
   if (from.x === to.x && from.y === to.y) return []
+  // SVG 1.1, F.6.2: without a radius an arc is a straight line. So is one whose radius is beyond any measure of its chord.
+  const chord = Math.hypot(to.x - from.x, to.y - from.y)
+  const measurable = (radius: number) => radius > chord / BEYOND_MEASURE && radius < chord * BEYOND_MEASURE
+  if (!measurable(rx) || !measurable(ry)) return [{ ...from, bulge: 0 }]
   const turn = (arc.turn * Math.PI) / 180
   const [cosine, sine] = [Math.cos(turn), Math.sin(turn)]
   const [dx, dy] = [(from.x - to.x) / 2, (from.y - to.y) / 2]

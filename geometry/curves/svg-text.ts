@@ -26,7 +26,7 @@ export function shapesIn(text: string): SvgReading {
     return refuse(
       'The file declares entities of its own, which can hide anything. Save it again as plain SVG.',
     )
-  const bare = text.replace(/<!--[\s\S]*?-->/g, '').replace(/<!\[CDATA\[[\s\S]*?\]\]>/g, '')
+  const bare = without(without(text, '<!--', '-->'), '<![CDATA[', ']]>')
   const paths: string[] = []
   const ignored = new Set<string>()
   let skipping = ''
@@ -47,7 +47,7 @@ export function shapesIn(text: string): SvgReading {
       continue
     }
     if (/\son[a-z]+\s*=/i.test(attributes)) ignored.add('a script')
-    if (/\shref\s*=|url\s*\(/i.test(attributes)) ignored.add('a link')
+    if (/[\s:]href\s*=|url\s*\(/i.test(attributes)) ignored.add('a link')
     if (attribute(attributes, 'transform') && own !== 'svg')
       return refuse(
         'The drawing moves or turns its shapes with "transform". Save it with the transforms applied, or paste the path itself.',
@@ -58,7 +58,21 @@ export function shapesIn(text: string): SvgReading {
   return { ok: true, paths, ignored: [...ignored] }
 }
 
-const TAG = /<(\/?)([A-Za-z][\w:.-]*)((?:"[^"]*"|'[^']*'|[^>"'])*)>/g
+/** No "<" among the attributes: a file of nothing but beginnings would be read to its end from each of them. */
+const TAG = /<(\/?)([A-Za-z][\w:.-]*)((?:"[^"]*"|'[^']*'|[^<>"'])*)>/g
+
+/** The text without what stands between two marks; what is never closed goes with all behind it. */
+function without(text: string, opens: string, closes: string): string {
+  let left = ''
+  let at = 0
+  for (let from = text.indexOf(opens); from >= 0; from = text.indexOf(opens, at)) {
+    left += text.slice(at, from)
+    const end = text.indexOf(closes, from + opens.length)
+    if (end < 0) return left
+    at = end + closes.length
+  }
+  return left + text.slice(at)
+}
 
 /** Elements that are passed over with all that stands in them, as one says it. */
 const PASSED: Readonly<Record<string, string>> = {

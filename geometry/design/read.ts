@@ -197,7 +197,7 @@ function faultsOf(issue: z.core.$ZodIssue, root: unknown): Fault[] {
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
-        path: path ? `${path}.${shorten(key)}` : shorten(key),
+        path: path ? `${path}.${named(key)}` : named(key),
         sentence: `There is no field called "${shorten(key)}" here. Check its spelling, or leave it out.`,
       }))
     case 'invalid_type':
@@ -282,10 +282,13 @@ function pathText(path: readonly PropertyKey[], root: unknown): string {
     if (typeof step === 'number') {
       const id = (here as { id?: unknown } | undefined)?.id
       text += typeof id === 'string' && idPattern.test(id) ? `.${id}` : `[${step}]`
-    } else text += text ? `.${shorten(String(step))}` : shorten(String(step))
+    } else text += text ? `.${named(String(step))}` : named(String(step))
   }
   return text
 }
+
+/** A field within a path; one without a name still has a place. */
+const named = (field: string) => shorten(field) || '""'
 
 const shorten = (text: string) => printable(text.length > 60 ? `${text.slice(0, 57)}…` : text)
 

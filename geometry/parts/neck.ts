@@ -11,6 +11,9 @@ import type { Operation, Part } from './part.ts'
 import { blockViews, pilotsInSides, pilotsOnTop } from './pilots.ts'
 import { flipContour, flipOperations } from './sheet-frame.ts'
 
+/** Least length of a shaft that is drawn, mm. */
+const STUB = 1
+
 /** The blank from the playing side. */
 export function neckTop(layout: Layout): Part {
   const { neck, design } = layout
@@ -23,7 +26,7 @@ export function neckTop(layout: Layout): Part {
     ...pilotsOnTop(layout),
     ...(layout.board ? [] : fretOperations(layout, layout.frets)),
     ...(layout.zeroFret && !layout.board ? [] : [across(layout, 0, 'Zero line, front of the nut')]),
-    datum({ x: scarf?.bottom.x ?? neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
+    datum({ x: shaftFrom(layout) ?? neck.x0, y: 0 }, { x: neck.x1, y: 0 }, 'Centreline'),
     ...faces(layout).flatMap(({ x, of }) =>
       between(x, neck.x0, neck.x1) ? [datumAcross(layout, x, of)] : [],
     ),
@@ -132,10 +135,19 @@ const edges = (layout: Layout, x: number): [Point, Point] => {
 const across = (layout: Layout, x: number, of: string) => mark(...edges(layout, x), of)
 const datumAcross = (layout: Layout, x: number, of: string) => datum(...edges(layout, x), of)
 
+/**
+ * Where the bevel of a scarfed neck comes out at the bottom. Of a shaft that is all bevel a stub is left: the checks say what
+ * is wrong, the drawing stays a drawing.
+ */
+function shaftFrom({ design, nut, neck }: Layout): number | undefined {
+  const scarf = scarfOf(design, nut.x0)
+  return scarf ? Math.min(scarf.bottom.x, neck.x1 - STUB) : undefined
+}
+
 /** From the front; of a scarfed neck the shaft alone, from where its bevel comes out at the bottom. */
 function planOutline(layout: Layout): Contour {
   const { neck } = layout
-  const from = scarfOf(layout.design, layout.nut.x0)?.bottom.x
+  const from = shaftFrom(layout)
   const cornerAt = (sign: 1 | -1) =>
     [
       ...(from === undefined ? [] : [cutAt(layout, from)]),

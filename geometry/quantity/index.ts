@@ -8,5 +8,6 @@ export {
   roundedLength,
 } from './format.ts'
 export { type Notes, notes } from './notes.ts'
+export { printable } from './printable.ts'
 export { type Reading, readLength } from './read.ts'
 export { inchesToMm, mmToInches, stepOf, type Units, unitName } from './units.ts'

@@ -8,7 +8,6 @@ import { join } from 'node:path'
 import { planPrint, printPdf, STANDARD_SETUP, writeDxfSheet } from '../../exporters/index.ts'
 import {
   check,
-  checkDesign,
   type Design,
   fittingOf,
   partsOf,
@@ -21,6 +20,7 @@ import {
 } from '../../geometry/index.ts'
 import { bareDxf, bareFile } from './bare-dxf.ts'
 import { barePdf, bareSheets } from './bare-pdf.ts'
+import { manyHoles, rosetteLid } from './lids.ts'
 import { holesByMakerjs, lidByMakerjs } from './makerjs-lid.ts'
 import { always, checksum, growth, onEachNew, ratio, ratioLater } from './measure.ts'
 import { started } from './started.ts'
@@ -33,57 +33,12 @@ function sample(name = SAMPLE): Design {
   return read.design
 }
 
-/** A lid with `holes` round holes of one spacing, whatever their number: the lid grows with them. */
-function manyHoles(holes: number): Design {
-  const columns = Math.ceil(Math.sqrt(holes))
-  const step = 900 / columns
-  const things = Array.from({ length: holes }, (_, index) => ({
-    kind: 'sound-hole',
-    id: `hole-${index}`,
-    along: step * ((index % columns) + 0.5) + 20,
-    across: step * (Math.floor(index / columns) + 0.5) - 450,
-    diameter: step * 0.4,
-  }))
-  const read = checkDesign({
-    format: 'lidwright',
-    version: 1,
-    hand: 'right',
-    box: { length: 960, width: 960 },
-    things,
-  })
-  if (!read.ok) throw new Error(`the bench's own design is wrong: ${read.faults[0]?.sentence}`)
-  return read.design
-}
+const rosette = rosetteLid()
 
-/** A lid with a rosette of some two thousand holes, and one step of dragging it. */
-const rosetteLid = checked({
-  box: { length: 400, width: 260 },
-  things: [
-    {
-      kind: 'rosette',
-      id: 'rosette',
-      along: 140,
-      across: 70,
-      diameter: 110,
-      pattern: 'spiral',
-      hole: 1.2,
-      pitch: 2.2,
-    },
-    { kind: 'sound-hole', id: 'hole', along: 60, across: -60 },
-  ],
-})
-
-function checked(stated: object): Design {
-  const read = checkDesign({ format: 'lidwright', version: 1, hand: 'right', ...stated })
-  if (!read.ok) throw new Error(`the bench's own design is wrong: ${read.faults[0]?.sentence}`)
-  return read.design
-}
-
+/** One step of dragging the rosette. */
 function draggedRosette(step: number): Design {
-  const [first, ...others] = rosetteLid.things
-  return first
-    ? { ...rosetteLid, things: [{ ...first, along: 140 + (step % 100) / 10 }, ...others] }
-    : rosetteLid
+  const [first, ...others] = rosette.things
+  return first ? { ...rosette, things: [{ ...first, along: 140 + (step % 100) / 10 }, ...others] } : rosette
 }
 
 let step = 0
@@ -132,16 +87,16 @@ for (const [what, work] of [
   )
   line(what, engine, 'at most 1', `${engine.ours.toFixed(3)} ms / ${engine.theirs.toFixed(3)} ms`)
 }
-const rosetteHoles = solve(rosetteLid).placed[0]?.openings ?? []
-const rosette = ratio(
+const rosetteHoles = solve(rosette).placed[0]?.openings ?? []
+const rosetteRatio = ratio(
   onEachNew(() => draggedRosette(step++), derive),
   always(() => holesByMakerjs(rosetteHoles)),
 )
 line(
   `one step of dragging a rosette of ${rosetteHoles.length} / makerjs moving its holes`,
-  rosette,
+  rosetteRatio,
   'at most 1',
-  `${rosette.ours.toFixed(3)} ms / ${rosette.theirs.toFixed(3)} ms`,
+  `${rosetteRatio.ours.toFixed(3)} ms / ${rosetteRatio.theirs.toFixed(3)} ms`,
 )
 const bare = bareFile(writeDxfSheet(parts, { title: design.title }))
 const dxf = ratio(

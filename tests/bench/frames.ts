@@ -6,36 +6,26 @@
  */
 import { cpus, loadavg } from 'node:os'
 import type { CDPSession, Page } from 'playwright-core'
-import { checkDesign, solve } from '../../geometry/index.ts'
+import { solve } from '../../geometry/index.ts'
 import { goTo, onPlan } from '../support/bench-page.ts'
 import { launch } from '../support/browser.ts'
 import { openFile } from '../support/open-file.ts'
 import { serveBuild } from '../support/serve-build.ts'
+import { manyHoles, rosetteLid } from './lids.ts'
 
-const SIZES = [50, 500, 5000]
+/** What is dragged, and on what. */
+const CASES = [
+  ...[50, 500, 5000].map((howMany) => ({
+    name: `${howMany} things`,
+    design: manyHoles(howMany),
+    dragged: Math.floor(howMany / 2) + 2,
+  })),
+  { name: 'a rosette of some 2,000 holes', design: rosetteLid(), dragged: 0 },
+]
 const SLOWER = 4
 /** Steps of a drag, one sent for each display frame. */
 const STEPS = 240
 const FRAME = 1000 / 60
-
-function manyHoles(howMany: number) {
-  const columns = Math.ceil(Math.sqrt(howMany))
-  const step = 900 / columns
-  return {
-    format: 'lidwright',
-    version: 1,
-    title: `${howMany} holes`,
-    hand: 'right',
-    box: { length: 960, width: 960 },
-    things: Array.from({ length: howMany }, (_, index) => ({
-      kind: 'sound-hole',
-      id: `hole-${index}`,
-      along: step * ((index % columns) + 0.5) + 20,
-      across: step * (Math.floor(index / columns) + 0.5) - 450,
-      diameter: step * 0.4,
-    })),
-  }
-}
 
 interface Frames {
   readonly median: number
@@ -132,10 +122,10 @@ try {
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
   await page.goto(served.address)
   await page.getByRole('button', { name: 'Look around first' }).click()
-  for (const howMany of SIZES) {
-    const design = manyHoles(howMany)
-    const reading = checkDesign(design)
-    if (!reading.ok) throw new Error(`the bench's own design is wrong: ${reading.faults[0]?.sentence}`)
+  for (const { name, design, dragged } of CASES) {
+    const layout = solve(design)
+    const first = layout.placed[dragged]
+    if (!first) throw new Error('there is nothing to drag')
     await openFile(page, {
       name: 'many.lidwright.json',
       mimeType: 'application/json',
@@ -148,12 +138,7 @@ try {
     await goTo(page, 'Lay out')
     await page.locator('[data-origin-x]').first().waitFor()
     await page.waitForTimeout(1500)
-    const first = design.things[Math.floor(howMany / 2) + 2]
-    if (!first) throw new Error('there is nothing to drag')
-    const at = await onPlan(page, {
-      x: solve(reading.design).panels.lid.originX + first.along,
-      y: first.across,
-    })
+    const at = await onPlan(page, { x: layout.panels.lid.originX + first.at.x, y: first.at.y })
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
     await page.mouse.move(at.x, at.y)
     await page.mouse.down()
@@ -165,8 +150,8 @@ try {
     const before = await paints()
     const { between, busy } = await framesDuring(page, () => dragSteps(session, at))
     const after = await paints()
-    tell(`${howMany} things: between frames`, between)
-    tell(`${howMany} things: work within a frame`, busy)
+    tell(`${name}: between frames`, between)
+    tell(`${name}: work within a frame`, busy)
     const more = (name: string) => Number(after[name]) - Number(before[name])
     console.log(
       `${' '.repeat(4)}painted: ground ${more('groundPaints')}, resting ${more('restingPaints')}, living ${more('livePaints')}`,

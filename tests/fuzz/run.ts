@@ -7,7 +7,7 @@ import { availableParallelism } from 'node:os'
 import { join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { build } from 'vite'
-import { emptyTally, missed, type Tally } from './trial.ts'
+import { emptyTally, headOf, type Mishap, missed, type Tally } from './trial.ts'
 import { TRIALS } from './trials.ts'
 import type { Errand, Told } from './worker.ts'
 
@@ -126,16 +126,21 @@ for (const trial of TRIALS.filter(({ name }) => (values.only ?? '').split(',').i
   row(trial.name, tally.tried, tally.asked, reached, tally.mishaps.length, slowest, tally.seconds.toFixed(0))
   if (tally.tried === 0 || idle.length > 0)
     notes.push(`${trial.name} was idle: never reached ${idle.join(', ') || 'anything'}`)
-  const laws = new Map<string, typeof tally.mishaps>()
-  for (const one of tally.mishaps) laws.set(one.law, [...(laws.get(one.law) ?? []), one])
-  for (const [law, mishaps] of laws) {
-    const [least] = mishaps.sort((a, b) => a.text.length - b.text.length)
-    if (least)
-      notes.push(
-        `${trial.name}, seed ${least.seed}${mishaps.length > 1 ? ` and ${mishaps.length - 1} more` : ''}: ${law}\n  ${least.words.slice(0, 500)}\n  ${least.text.slice(0, 1500)}`,
-      )
-  }
+  const causes = new Map<string, Mishap[]>()
+  for (const one of tally.mishaps) causes.set(headOf(one), [...(causes.get(headOf(one)) ?? []), one])
+  for (const mishaps of causes.values()) notes.push(told(mishaps))
   bad ||= tally.mishaps.length > 0 || tally.tried === 0 || idle.length > 0
 }
 if (notes.length > 0) console.log(`\n${notes.join('\n\n')}`)
 process.exitCode = bad ? 1 : 0
+
+/** Mishaps of one cause: how many, by which laws, and the smallest of them whole. */
+function told(mishaps: readonly Mishap[]): string {
+  const [least] = [...mishaps].sort((a, b) => a.text.length - b.text.length)
+  if (!least) return ''
+  const seeds = new Set(mishaps.map(({ seed }) => seed)).size
+  const laws = [...new Set(mishaps.map(({ law }) => law))]
+  const more = laws.length > 1 ? ` (and ${laws.length - 1} more laws)` : ''
+  const where = least.words.split('\n').slice(0, 6).join('\n  ')
+  return `${least.trial}, seed ${least.seed}, one of ${seeds}: ${least.law}${more}\n  ${where}\n  ${least.text.slice(0, 3000)}`
+}

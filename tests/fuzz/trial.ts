@@ -29,6 +29,10 @@ export interface Mishap {
   readonly text: string
 }
 
+/** What mishaps of one cause have in common: what was said or thrown first, figures aside. */
+export const headOf = ({ words }: Pick<Mishap, 'words'>): string =>
+  (words.split('\n')[0] ?? '').replace(/-?\d[\d.e+-]*/g, 'n').slice(0, 200)
+
 /** What came of a stretch of trying. */
 export interface Tally {
   tried: number

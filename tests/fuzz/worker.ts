@@ -1,7 +1,7 @@
 /** One process of a long run: tries the seeds it is given and tells its parent what came of them. */
 import type { Design } from '../../geometry/index.ts'
 import { lessened } from './lessen.ts'
-import { asked, emptyTally, type Tally, tryOut } from './trial.ts'
+import { asked, emptyTally, headOf, type Tally, tryOut } from './trial.ts'
 import { trialNamed } from './trials.ts'
 
 export interface Errand {
@@ -25,7 +25,10 @@ async function run({ trial: name, from, count, until }: Errand): Promise<Tally> 
     await tryOut(trial, seed, tally)
   }
   if (name !== 'designs' && name !== 'exports') return tally
-  for (const [index, mishap] of tally.mishaps.slice(0, 4).entries()) {
+  const seen = new Set<string>()
+  for (const [index, mishap] of tally.mishaps.entries()) {
+    if (seen.size > 3 || seen.has(headOf(mishap))) continue
+    seen.add(headOf(mishap))
     const law = trial.laws.find((one) => one.name === mishap.law)
     if (!law) continue
     const least = await lessened(trial.read(mishap.text) as Design, async (design) => {

@@ -35,8 +35,8 @@ export function strayed(wanted: Drawn, pieces: readonly Piece[]): number {
   )
 }
 
-/** Near enough to be the end of a segment, mm; what is wrong by less is measured, not refused. */
-const END = 0.01
+/** Near enough to be the end of a segment of a length, mm; what is wrong by less is measured, not refused. */
+const endOf = (chord: number) => Math.min(0.01, Math.max(0.0003, chord / 8))
 
 function along(wanted: readonly Segment[], pieces: readonly Piece[]): number {
   let worst = 0
@@ -44,6 +44,7 @@ function along(wanted: readonly Segment[], pieces: readonly Piece[]): number {
   let at: Point | undefined
   for (const segment of wanted) {
     const off = fromSegment(segment)
+    const end = endOf(apart(segment.from, segment.to))
     worst = Math.max(worst, apart(at ?? pieces[0]?.from ?? segment.from, segment.from))
     do {
       const piece = pieces[index++]
@@ -51,7 +52,7 @@ function along(wanted: readonly Segment[], pieces: readonly Piece[]): number {
       if (at !== undefined) worst = Math.max(worst, apart(at, piece.from))
       for (const place of [...piece.inner, piece.to]) worst = Math.max(worst, off(place))
       at = piece.to
-    } while (apart(at, segment.to) > END && worst < 1)
+    } while (apart(at, segment.to) > end && worst < 1)
     worst = Math.max(worst, apart(at, segment.to))
   }
   return index === pieces.length ? worst : Number.POSITIVE_INFINITY

@@ -102,6 +102,62 @@ describe('SVG files', () => {
   })
 })
 
+describe('a stranger’s file', () => {
+  const SQUARE = '<path d="M0 0h40v40h-40z"/>'
+  const read = (inner: string) => readCurve(`<svg xmlns="http://www.w3.org/2000/svg">${inner}${SQUARE}</svg>`)
+
+  test.each([
+    ['foreign content', '<foreignObject><iframe src="http://x/"/><path d="M0 0h900v900z"/></foreignObject>'],
+    ['a picture', '<image href="http://x/a.png" width="900" height="900"/>'],
+    ['a link', '<use xlink:href="http://x/a.svg#b"/>'],
+    ['a link', '<path d="M0 0h1v1z" xlink:href="http://x/"/>'],
+    ['a style', '<style>@import url(http://x/a.css)</style>'],
+    ['a script', '<script href="http://x/a.js"/>'],
+    ['definitions', '<symbol><path d="M0 0h900v900z"/></symbol>'],
+  ])('%s is left out and named', (what, inner) => {
+    const reading = read(inner)
+    if (!reading.ok) throw new Error(reading.sentence)
+    expect(reading.size).toEqual({ x: 40, y: 40 })
+    expect(reading.notes.join(' ')).toContain(what)
+    expect(JSON.stringify(reading.curve)).not.toMatch(/[a-z]/i)
+  })
+
+  test('entities that laugh a thousand million times are refused before one is opened', () => {
+    // M. Klein, "XML entity expansion", 2002: ten lines, each of ten of the line before.
+    const lol = Array.from({ length: 9 }, (_, n) => `<!ENTITY l${n + 1} "${`&l${n};`.repeat(10)}">`).join('')
+    expect(
+      sentenceFor(`<!DOCTYPE svg [<!ENTITY l0 "ha">${lol}]><svg><title>&l9;</title>${SQUARE}</svg>`),
+    ).toBe('The file declares entities of its own, which can hide anything. Save it again as plain SVG.')
+  })
+
+  // A million segments in as few letters as they take, and beginnings without an end, which a careless pattern
+  // reads to the end of the file from each of them.
+  test.each([
+    [
+      'a path of a million segments',
+      `M0 0${'h1'.repeat(999_000)}`,
+      'The path has more than 20000 segments. Draw it simpler.',
+    ],
+    [
+      'the same in a file',
+      `<svg><path d="M0 0${'h1'.repeat(900_000)}"/></svg>`,
+      'The path has more than 20000 segments. Draw it simpler.',
+    ],
+    [
+      'half a million tags',
+      `<svg>${'<a '.repeat(600_000)}`,
+      'The file holds no path, circle, rectangle or polygon.',
+    ],
+    ['half a million comments', `<svg>${'<!--'.repeat(490_000)}`, 'The file holds no path'],
+    ['as many of another sort', `<svg>${'<![CDATA['.repeat(220_000)}`, 'The file holds no path'],
+    ['quotes that never close', `<svg ${'"'.repeat(999_999)}`, 'The file holds no path'],
+  ])('%s: told in less than a second', (_, text, words) => {
+    const began = process.cpuUsage()
+    expect(sentenceFor(text)).toContain(words)
+    expect(process.cpuUsage(began).user).toBeLessThan(1e6)
+  })
+})
+
 describe('what cannot be cut is refused in a sentence', () => {
   test.each([
     ['open', 'M 0 0 L 40 0 L 20 30', 'open: it ends 36.06 from where it began'],
