@@ -12,6 +12,7 @@ import { createInterface } from 'node:readline'
 import { parseArgs } from 'node:util'
 import { build } from 'vite'
 import { serveBuild } from '../support/serve-build.ts'
+import { answerRows } from './answers.ts'
 import { compared, keepBaseline } from './baseline.ts'
 import { frameRows } from './frames.ts'
 import { HEADING, lineOf, type Row } from './row.ts'
@@ -82,7 +83,9 @@ async function* allRows(): AsyncGenerator<Row> {
   const served = await serveBuild()
   try {
     yield* sizeRows(served.folder, join(shipped, 'command'))
-    if (!values['without-browser']) yield* frameRows(served.address)
+    if (values['without-browser']) return
+    yield* frameRows(served.address)
+    yield* answerRows(served.address)
   } finally {
     await served.close()
   }
