@@ -1,18 +1,34 @@
 import { availableParallelism } from 'node:os'
 import { resolve } from 'node:path'
 import { defineConfig } from 'vitest/config'
+import type { InlineConfig } from 'vitest/node'
 
 /**
- * Three kinds of test, told apart by folder:
+ * Four kinds of test, told apart by folder:
  * - `dom`: tests/app, in jsdom;
  * - `browser`: tests/browser, driving a real Chromium over a production build of the page;
+ * - `alone`: those of them that measure time, when nothing else runs;
  * - `unit`: everything else, in plain Node.
  */
 const app = 'tests/app/**/*.test.{ts,tsx}'
 const browser = 'tests/browser/**/*.test.ts'
+/** What is lost when a browser is killed, and what holds the page up, hang on how fast the machine answers. */
+const alone = ['tests/browser/killed.test.ts', 'tests/browser/printing.test.ts']
 
 /** On two cores vitest would leave one idle. Projects of one group have to agree about this number. */
 const maxWorkers = Math.max(2, availableParallelism() - 1)
+
+const inBrowser = {
+  environment: 'node',
+  globalSetup: ['tests/support/browser-setup.ts'],
+  setupFiles: ['tests/support/browser-file.ts'],
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+  // A page that is loaded again takes more than the usual second on a slow machine.
+  expect: { poll: { timeout: 15_000 } },
+  // The files of a worker share its browser.
+  isolate: false,
+} as const satisfies InlineConfig
 
 export default defineConfig({
   root: resolve(import.meta.dirname, '..'),
@@ -48,18 +64,18 @@ export default defineConfig({
       {
         extends: true,
         test: {
+          ...inBrowser,
           name: 'browser',
-          environment: 'node',
           include: [browser],
-          globalSetup: ['tests/support/browser-setup.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // A page that is loaded again takes more than the usual second on a slow machine.
-          expect: { poll: { timeout: 15_000 } },
-          // One browser at a time, after the rest: several at once starve each other on a small machine.
-          fileParallelism: false,
+          exclude: alone,
+          // While one page waits for a frame or for the disk, another works. More of them starve each other.
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
         },
+      },
+      {
+        extends: true,
+        test: { ...inBrowser, name: 'alone', include: alone, maxWorkers: 1, sequence: { groupOrder: 2 } },
       },
     ],
   },

@@ -43,8 +43,12 @@ function moves(): boolean {
 const isBeingTyped = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.dataset['typing'] !== 'false'
 
+/** Also while a dialog is still being fetched, and for one that belongs to a place and is in no list. */
+const dialogOpen = (): boolean =>
+  useDialogs.getState().open !== null || document.querySelector('dialog[open]') !== null
+
 function onKeyDown(event: KeyboardEvent): void {
-  if (event.defaultPrevented || useDialogs.getState().open !== null) return
+  if (event.defaultPrevented || dialogOpen()) return
   const text = keyText(event)
   const typing = isField(event.target)
   const command = text.startsWith('Ctrl+')

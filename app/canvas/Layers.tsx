@@ -4,7 +4,8 @@ import { type Ref, useEffect, useImperativeHandle, useRef, useState } from 'reac
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js'
 import { onPhotoReady } from '../photo/lying.ts'
 import { listen } from './pointer.ts'
-import { LAYERS, type LayerName, Scene } from './scene.ts'
+import { AT_REST, LAYERS, type LayerName, Scene } from './scene.ts'
+import { type Still, stillOn } from './still.ts'
 import type { Subject } from './subject.ts'
 
 export interface LayersProps {
@@ -17,12 +18,19 @@ export function Layers({ subject, label, ref }: LayersProps) {
   const holder = useRef<HTMLDivElement>(null)
   const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({})
   const scene = useRef<Scene | null>(null)
+  const picture = useRef<HTMLCanvasElement>(null)
+  const still = useRef<Still | null>(null)
   const [size, setSize] = useState<{ width: number; height: number } | null>(null)
 
   useEffect(() => {
     const element = holder.current
     if (!element) return
-    const made = new Scene(element, subject, { draw: (name) => layers.current[name]?.draw() })
+    if (picture.current) still.current ??= stillOn(picture.current)
+    if (still.current) element.dataset.rests = ''
+    const made = new Scene(element, subject, {
+      draw: (name) => layers.current[name]?.draw(),
+      rest: () => still.current?.show(AT_REST.flatMap((name) => layers.current[name] ?? [])),
+    })
     scene.current = made
     const watch = new ResizeObserver(() => {
       const { clientWidth: width, clientHeight: height } = element
@@ -69,6 +77,7 @@ export function Layers({ subject, label, ref }: LayersProps) {
       aria-label={label}
       aria-roledescription="drawing"
     >
+      <canvas className="still" ref={picture} />
       {size && size.width > 0 && size.height > 0 && (
         <Stage width={size.width} height={size.height} listening={false}>
           {LAYERS.map((name) => (

@@ -75,11 +75,11 @@ function neighbourOf(layout: Layout, placed: Placed, together: ReadonlySet<strin
 const outlinesOf = ({ openings, footprint }: Placed): readonly Contour[] =>
   openings.length > 0 && openings.length <= 12 ? openings : [footprint]
 
-const boxGap = (a: Placed, b: Placed) =>
-  Math.hypot(
-    Math.max(0, a.bounds.minX - b.bounds.maxX, b.bounds.minX - a.bounds.maxX),
-    Math.max(0, a.bounds.minY - b.bounds.maxY, b.bounds.minY - a.bounds.maxY),
-  )
+function boxGap({ bounds: a }: Placed, { bounds: b }: Placed): number {
+  const x = Math.max(0, a.minX - b.maxX, b.minX - a.maxX)
+  const y = Math.max(0, a.minY - b.maxY, b.minY - a.maxY)
+  return Math.sqrt(x * x + y * y)
+}
 
 /** The same in words, for ears: `12.0 mm from the treble edge`. */
 export function tellDistances(layout: Layout, placed: Placed): string {

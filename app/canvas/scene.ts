@@ -22,8 +22,13 @@ import { type FrameOf, paintFindings } from './wrong.ts'
 export const LAYERS = ['ground', 'resting', 'over', 'live'] as const
 export type LayerName = (typeof LAYERS)[number]
 
+/** Those that are not painted while something is dragged. */
+export const AT_REST = ['ground', 'resting', 'over'] as const satisfies readonly LayerName[]
+
 export interface Painted {
   readonly draw: (layer: LayerName) => void
+  /** Some layers at rest were drawn, and all of them together make another picture. */
+  readonly rest: () => void
 }
 
 export class Scene {
@@ -140,6 +145,7 @@ export class Scene {
     const layout = this.layout()
     this.subject.arrange(layout, this.size)
     this.arranged = true
+    const before = this.paintedAtRest()
     const ground = [this.version, ...this.subject.groundOf(layout)]
     if (!same(ground, this.drawn.ground)) this.paint('ground')
     const { selection, also, litFinding } = useBench.getState()
@@ -151,6 +157,7 @@ export class Scene {
     const still = moves ? this.subject.stillOf(layout) : (shown ?? [layout])
     const over = [this.version, litFinding, moves, findingsNow(layout).standing, ...still]
     if (!same(over, this.drawn.over)) this.paint('over')
+    if (this.paintedAtRest() !== before) this.painted.rest()
     const live = shown
       ? [this.version, selection, also, litFinding, ghosts.now(), ...shown]
       : [Symbol('always')]
@@ -159,6 +166,9 @@ export class Scene {
     this.guided = this.tool !== null
     this.drawn = { ground, resting, over, live }
   }
+
+  /** How many paintings of layers at rest there have been. */
+  private paintedAtRest = (): number => AT_REST.reduce((sum, layer) => sum + this.paints[layer], 0)
 
   private paint(layer: LayerName): void {
     this.painted.draw(layer)
@@ -221,7 +231,7 @@ export class Scene {
         const frame = this.isHere(placed) ? this.subject.frameOf(placed.face) : null
         if (!frame) continue
         if (isSelected(id)) paintSelected(pen, this.looks, frame, placed)
-        if (moves) paintThing(pen, this.looks, frame, placed)
+        if (moves) paintThing(pen, this.looks, frame, placed, true)
       }
     if (moved.length > 0) {
       this.subject.paintMoving?.(pen, this.looks, { ...layout, placed: moved })

@@ -1,16 +1,18 @@
 /** Things put on a face, drawn in that face's frame: what is open, what stands around it, its centre. */
 
 import type { Placed } from '../../geometry/index.ts'
+import { paintCutOut } from './cut-out.ts'
 import { drawnOperations } from './drawn.ts'
 import { type Frame, toScreen } from './frame.ts'
 import { HIDDEN, type Looks, THICK, THIN } from './looks.ts'
 import { addTo, cross, finish, type Pen, shape } from './paint.ts'
 
-export function paintThing(pen: Pen, looks: Looks, frame: Frame, placed: Placed): void {
+/** `moves` is true of what is in hand, which is painted in every frame. */
+export function paintThing(pen: Pen, looks: Looks, frame: Frame, placed: Placed, moves = false): void {
   const { recesses, under, cover } = drawnOperations(placed)
   for (const contour of recesses)
     shape(pen, frame, contour, { fill: looks.accentSoft, stroke: looks.accent, width: THIN })
-  if (placed.openings.length > MANY) many(pen, looks, frame, placed)
+  if (placed.openings.length > MANY) (moves ? paintCutOut : many)(pen, looks, frame, placed, many)
   else
     for (const contour of placed.openings)
       shape(pen, frame, contour, { fill: looks.hole, stroke: looks.accent, width: THICK })

@@ -4,15 +4,12 @@
  */
 import { useSyncExternalStore } from 'react'
 import { type Fitting, fittingOf, type Row } from '../../geometry/index.ts'
-import { dragging } from '../canvas/dragging.ts'
+import { PAUSE, STRETCH, whenAtRest } from '../parts/at-rest.ts'
 import { committed, useBench } from '../state/index.ts'
 import { questionsOf, useAsked } from './asked.ts'
 
 /** The hand rests when nothing has changed for so long, in milliseconds. */
 const AT_REST = 250
-/** How long one stretch of reckoning may take, and how long the page then has for itself. */
-const STRETCH = 8
-const PAUSE = 4
 /** How far it is is told so often, in milliseconds. */
 const TOLD_EVERY = 300
 
@@ -27,14 +24,10 @@ const NOTHING: Reckoned = { rows: NO_ROWS, done: 0, total: 0 }
 
 let fitting: Fitting | null = null
 let shown: Reckoned = NOTHING
-let timer: ReturnType<typeof setTimeout> | undefined
 let told = 0
 const listeners = new Set<() => void>()
 
-function later(wait: number): void {
-  clearTimeout(timer)
-  timer = setTimeout(work, wait)
-}
+const reckoning = whenAtRest(work, AT_REST)
 
 function tell(): void {
   told = performance.now()
@@ -48,19 +41,14 @@ function tell(): void {
 }
 
 function work(): void {
-  timer = undefined
   if (listeners.size === 0) return
-  if (dragging.isOn()) {
-    later(AT_REST)
-    return
-  }
   const design = committed()
   fitting ??= fittingOf(design, questionsOf(design, useAsked.getState()))
   const until = performance.now() + STRETCH
   while (fitting.step())
     if (performance.now() > until) {
       if (performance.now() - told > TOLD_EVERY) tell()
-      later(PAUSE)
+      reckoning.ask(PAUSE)
       return
     }
   tell()
@@ -69,7 +57,7 @@ function work(): void {
 /** What was reckoned is of another design or other questions: begin anew when the hand rests. */
 function stale(): void {
   fitting = null
-  if (listeners.size > 0) later(AT_REST)
+  if (listeners.size > 0) reckoning.ask()
 }
 
 useBench.subscribe(() => {
@@ -90,7 +78,7 @@ useAsked.subscribe((now, before) => {
 
 function subscribe(listener: () => void): () => void {
   listeners.add(listener)
-  if (timer === undefined && (!fitting || fitting.done < fitting.total)) later(0)
+  if (!reckoning.isAsked && (!fitting || fitting.done < fitting.total)) reckoning.ask(0)
   return () => void listeners.delete(listener)
 }
 

@@ -26,7 +26,7 @@ export function Inspector() {
   const layout = useLayout()
   const selection = useBench((bench) => bench.selection)
   const placed = layout.placed.find((one) => one.thing.id === selection)
-  const several = useBench((bench) => selectedThings(bench).length > 1)
+  const several = useBench((bench) => bench.also.length > 0 && selectedThings(bench).length > 1)
   const piece = pieceOf(selection)
   return (
     <aside className="inspector" aria-label="What is selected">

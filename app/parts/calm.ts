@@ -8,13 +8,17 @@ import { dragging } from '../canvas/dragging.ts'
 import { useBench } from '../state/index.ts'
 
 const CALM_MS = 150
-/** Lists that took longer than this to follow, in milliseconds, rest until the drag is over: a frame is 16. */
+/** Lists that took longer than this to follow, in milliseconds, wait until the hand is still: a frame is 16. */
 const QUICK_MS = 5
+/** The hand is still when it has moved nothing for so long, in milliseconds. */
+const STILL_MS = 250
 
 let shown = useBench.getState().design
 let timer = 0
 /** How long the lists took the last time. */
 let took = 0
+/** When the design became another the last time. */
+let changed = 0
 const listeners = new Set<() => void>()
 
 function follow(): void {
@@ -32,16 +36,23 @@ function follow(): void {
 }
 
 useBench.subscribe(() => {
+  changed = performance.now()
   if (!dragging.isOn()) follow()
-  else if (timer === 0 && took <= QUICK_MS) timer = window.setTimeout(whenIdle, CALM_MS)
+  else if (timer === 0) timer = window.setTimeout(whenIdle, CALM_MS)
 })
 
-/** Follows where the frame has the time for it; else a later step of the drag asks again. */
+/** Follows where the frame has the time for it, or no frame is waited for; else it is tried again. */
 function whenIdle(): void {
-  if ('requestIdleCallback' in window)
+  const still = () => performance.now() - changed >= STILL_MS
+  const again = () => {
+    timer = window.setTimeout(whenIdle, CALM_MS)
+  }
+  if (still()) follow()
+  else if (took > QUICK_MS) again()
+  else if ('requestIdleCallback' in window)
     window.requestIdleCallback((deadline) => {
       if (deadline.timeRemaining() > took) follow()
-      else timer = 0
+      else again()
     })
   else follow()
 }

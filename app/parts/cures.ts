@@ -12,19 +12,15 @@ import {
   type Layout,
   solve,
 } from '../../geometry/index.ts'
-import { dragging } from '../canvas/dragging.ts'
 import { useBench } from '../state/index.ts'
+import { PAUSE, STRETCH, whenAtRest } from './at-rest.ts'
 
 /** The hand rests when nothing has changed for so long, in milliseconds. */
 const AT_REST = 250
-/** How long one stretch of looking may take, and how long the page then has for itself. */
-const STRETCH = 8
-const PAUSE = 4
 /** Of so many things a trial costs too much to try what nobody has asked about: only the lit finding is looked into. */
 const MANY_THINGS = 300
 
 let told = 0
-let timer: ReturnType<typeof setTimeout> | undefined
 let search: {
   readonly layout: Layout
   readonly key: string
@@ -32,10 +28,7 @@ let search: {
 } | null = null
 const listeners = new Set<() => void>()
 
-function later(wait: number): void {
-  clearTimeout(timer)
-  timer = setTimeout(work, wait)
-}
+const looking = whenAtRest(work, AT_REST)
 
 /** The next finding to look into; `null` where all are known. */
 function nextOf(layout: Layout): Finding | null {
@@ -46,12 +39,7 @@ function nextOf(layout: Layout): Finding | null {
 }
 
 function work(): void {
-  timer = undefined
   if (listeners.size === 0) return
-  if (dragging.isOn()) {
-    later(AT_REST)
-    return
-  }
   const layout = solve(useBench.getState().design)
   const until = performance.now() + STRETCH
   while (performance.now() < until) {
@@ -63,17 +51,17 @@ function work(): void {
   }
   told += 1
   for (const listener of listeners) listener()
-  if (nextOf(layout)) later(PAUSE)
+  if (nextOf(layout)) looking.ask(PAUSE)
 }
 
 useBench.subscribe((now, before) => {
   if (listeners.size > 0 && (now.design !== before.design || now.litFinding !== before.litFinding))
-    later(now.design === before.design ? 0 : AT_REST)
+    looking.ask(now.design === before.design ? 0 : AT_REST)
 })
 
 function subscribe(listener: () => void): () => void {
   listeners.add(listener)
-  if (timer === undefined) later(AT_REST)
+  if (!looking.isAsked) looking.ask()
   return () => void listeners.delete(listener)
 }
 

@@ -4,55 +4,43 @@
  */
 import { useSyncExternalStore } from 'react'
 import { type Layout, reckoningOf, solve, type WorstCase } from '../../geometry/index.ts'
-import { dragging } from '../canvas/dragging.ts'
 import { useBench } from '../state/index.ts'
+import { PAUSE, STRETCH, whenAtRest } from './at-rest.ts'
 
 export type WorstCases = ReadonlyMap<string, WorstCase>
 
 /** The hand rests when nothing has changed for so long, in milliseconds. */
 const AT_REST = 350
-/** How long one stretch of reckoning may take, and how long the page then has for itself. */
-const STRETCH = 8
-const PAUSE = 4
 
 const NONE: WorstCases = new Map()
 
 let shown: { readonly layout: Layout | null; readonly cases: WorstCases } = { layout: null, cases: NONE }
-let timer: ReturnType<typeof setTimeout> | undefined
 const listeners = new Set<() => void>()
 
-function later(wait: number): void {
-  clearTimeout(timer)
-  timer = setTimeout(work, wait)
-}
+const reckoning = whenAtRest(work, AT_REST)
 
 function work(): void {
-  timer = undefined
   if (listeners.size === 0) return
-  if (dragging.isOn()) {
-    later(AT_REST)
-    return
-  }
   const layout = solve(useBench.getState().design)
   if (shown.layout === layout) return
-  const reckoning = reckoningOf(layout)
+  const steps = reckoningOf(layout)
   const until = performance.now() + STRETCH
-  while (reckoning.step())
+  while (steps.step())
     if (performance.now() > until) {
-      later(PAUSE)
+      reckoning.ask(PAUSE)
       return
     }
-  shown = { layout, cases: reckoning.answer() }
+  shown = { layout, cases: steps.answer() }
   for (const listener of listeners) listener()
 }
 
 useBench.subscribe((now, before) => {
-  if (now.design !== before.design && listeners.size > 0) later(AT_REST)
+  if (now.design !== before.design && listeners.size > 0) reckoning.ask()
 })
 
 function subscribe(listener: () => void): () => void {
   listeners.add(listener)
-  if (listeners.size === 1 || timer === undefined) later(AT_REST)
+  if (listeners.size === 1 || !reckoning.isAsked) reckoning.ask()
   return () => void listeners.delete(listener)
 }
 

@@ -57,10 +57,12 @@ function sameIds(before: Design, wished: Design): boolean {
  * nothing but things is another, nor does anything else.
  */
 function checkPart(before: Design, wished: Design): ReturnType<typeof checkDesign> {
-  const news = wished.things.filter((thing, index) => thing !== before.things[index])
+  const places = wished.things.flatMap((thing, index) => (thing === before.things[index] ? [] : index))
+  const news = places.flatMap((index) => wished.things[index] ?? [])
   const judged = (things: Design['things']): Design['things'] => {
-    const checked = new Map(news.map((thing, index) => [thing, things[index]]))
-    return wished.things.map((thing) => checked.get(thing) ?? thing)
+    const all = [...wished.things]
+    for (const [which, index] of places.entries()) all[index] = things[which] ?? all[index]!
+    return all
   }
   if (onlyThings(before, wished)) {
     const reading = checkThings(news)

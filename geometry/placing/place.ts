@@ -48,8 +48,15 @@ export interface Placing {
 /** So many beginnings are gone into. */
 const BEGINNINGS = 6
 const ANSWERS = 3
-/** So many spots are looked at more closely: also behind the face. */
-const LOOKED_AT = 12
+/** How finely a face is gone over, and how many spots are then looked at more closely: also behind the face. */
+interface Fineness {
+  readonly every: number
+  readonly closer: number
+}
+const ALL_SPOTS: Fineness = { every: 1, closer: 12 }
+/** For the first answer, the fewer the more there is to place: somebody waits for it. */
+const fewSpots = (movers: number): Fineness =>
+  movers <= 4 ? { every: 2, closer: 3 } : { every: 3, closer: 2 }
 /** Two answers differ where something stands so far from where it does in the other; millimetres. */
 const DIFFERENT = 20
 /** Nudges, the widest first; millimetres. */
@@ -96,14 +103,11 @@ export function* placing(
   const pool: Reached[] = []
   if (search.movers.length === 0) return search.told([])
   if (!wishes.add) pool.push(search.reach(search.asItIs()))
-  for (const beginning of search.beginnings()) {
-    let at: Arrangement = beginning
-    for (const mover of search.movers) {
-      if (at.has(mover.id)) continue
-      at = search.withBest(at, mover)
-      yield null
-    }
-    pool.push(search.reach(at))
+  // Somebody waits for the first answer: it is looked for among few spots, and gone into anew among all of them.
+  pool.push(search.reach(yield* search.filled(new Map(), fewSpots(search.movers.length))))
+  yield search.told(pool)
+  for (const beginning of yield* search.beginnings()) {
+    pool.push(search.reach(yield* search.filled(beginning, ALL_SPOTS)))
     yield search.told(pool)
   }
   // Only what may still become one of the answers is worth the nudging.
@@ -111,12 +115,16 @@ export function* placing(
   for (const nudge of NUDGES.map((mm) => search.onRule(mm))) {
     for (let index = 0; index < pool.length; index++)
       for (const mover of search.movers) {
-        pool[index] = search.nudged(pool[index] as Reached, mover, nudge)
-        yield null
+        pool[index] = yield* search.nudged(pool[index] as Reached, mover, nudge)
       }
     yield search.told(pool)
   }
   return search.told(pool)
+}
+
+interface Weighed {
+  readonly spot: Spot
+  readonly worth: number
 }
 
 class Search {
@@ -182,10 +190,10 @@ class Search {
   }
 
   /** Good spots of the first thing, far from each other. */
-  beginnings(): Arrangement[] {
+  *beginnings(): Generator<null, Arrangement[], void> {
     const [first] = this.movers
     if (!first) return []
-    const ranked = this.ranked(new Map(), first)
+    const ranked = yield* this.ranked(new Map(), first, ALL_SPOTS)
     const chosen: Spot[] = []
     for (const { spot } of ranked) {
       const far = chosen.every(
@@ -197,28 +205,50 @@ class Search {
     return chosen.map((spot) => new Map([[first.id, spot]]))
   }
 
-  withBest(at: Arrangement, mover: Thing): Arrangement {
-    const best = this.ranked(at, mover)[0]
-    return best ? new Map([...at, [mover.id, best.spot]]) : at
+  /** Everything that has no place yet in the best of its spots, one after another. */
+  *filled(beginning: Arrangement, fineness: Fineness): Generator<null, Arrangement, void> {
+    let at = beginning
+    for (const mover of this.movers) {
+      if (at.has(mover.id)) continue
+      const best = (yield* this.ranked(at, mover, fineness))[0]
+      if (best) at = new Map([...at, [mover.id, best.spot]])
+    }
+    return at
   }
 
-  private ranked(at: Arrangement, mover: Thing): { spot: Spot; worth: number }[] {
-    const with_ = (spot: Spot) => new Map([...at, [mover.id, spot]])
-    const about = this.companyOf(mover)
-    const weighed = (spots: readonly Spot[], rules: readonly Rule[]) =>
-      spots
-        .map((spot) => ({ spot, worth: this.weigh(with_(spot), about, rules).worth }))
-        .sort((a, b) => b.worth - a.worth)
+  private *ranked(
+    at: Arrangement,
+    mover: Thing,
+    { every, closer }: Fineness,
+  ): Generator<null, Weighed[], void> {
     const spots = this.facesFor(mover)
-      .flatMap((face) => spotsOn(this.base, mover, face))
+      .flatMap((face) => spotsOn(this.base, mover, face, every))
       .map((spot) => this.snapped(spot))
     // A screw is there for the wood behind the face, so what is on it tells too little.
-    if (mover.kind === 'screw') return weighed(spots, JUDGES)
-    const closer = weighed(spots, ON_FACE).slice(0, LOOKED_AT)
-    return weighed(
-      closer.map(({ spot }) => spot),
+    if (mover.kind === 'screw') return yield* this.weighed(at, mover, spots, JUDGES)
+    const best = yield* this.weighed(at, mover, spots, ON_FACE)
+    return yield* this.weighed(
+      at,
+      mover,
+      best.slice(0, closer).map(({ spot }) => spot),
       JUDGES,
     )
+  }
+
+  /** Spots by what they are worth, the best first; after each the page may have its turn. */
+  private *weighed(
+    at: Arrangement,
+    mover: Thing,
+    spots: readonly Spot[],
+    rules: readonly Rule[],
+  ): Generator<null, Weighed[], void> {
+    const about = this.companyOf(mover)
+    const found: Weighed[] = []
+    for (const spot of spots) {
+      found.push({ spot, worth: this.weigh(new Map([...at, [mover.id, spot]]), about, rules).worth })
+      yield null
+    }
+    return found.sort((a, b) => b.worth - a.worth)
   }
 
   private facesFor(mover: Thing): readonly Face[] {
@@ -239,7 +269,7 @@ class Search {
   }
 
   /** One thing moved so far each way, as long as it gains; what stands already is never given up for less. */
-  nudged(from: Reached, mover: Thing, by: number): Reached {
+  *nudged(from: Reached, mover: Thing, by: number): Generator<null, Reached, void> {
     let best = from
     for (let turns = 0; turns < MOST_TURNS; turns++) {
       const here = best.at.get(mover.id)
@@ -250,6 +280,7 @@ class Search {
           new Map([...before.at, [mover.id, { ...here, x: here.x + x * by, y: here.y + y * by }]]),
         )
         if (tried.worth > best.worth + 1e-9) best = tried
+        yield null
       }
       if (best === before) break
     }

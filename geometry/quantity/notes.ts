@@ -50,16 +50,36 @@ class Noted extends Given {
   #first: Note | null = null
 
   static first(thing: object): Note | null {
-    return #first in thing ? thing.#first : null
+    if (#first in thing) return thing.#first
+    const beside = elsewhere?.get(thing)
+    return beside ? beside.#first : null
   }
 
   static put(thing: object, kind: object, value: unknown): void {
-    const noted = #first in thing ? thing : (new Noted(thing) as Noted)
+    const noted = #first in thing ? thing : stamped(thing)
     for (let note = noted.#first; note; note = note.next)
       if (note.kind === kind) {
         note.value = value
         return
       }
     noted.#first = { kind, value, next: noted.#first }
+  }
+}
+
+/** Of things that take no field; none today, but a browser may come to refuse them on what is frozen. */
+// biome-ignore lint/style/noRestrictedGlobals: where nothing can hang on the thing it has to lie beside it.
+let elsewhere: WeakMap<object, Noted> | null = null
+
+function stamped(thing: object): Noted {
+  const before = elsewhere?.get(thing)
+  if (before) return before
+  try {
+    return new Noted(thing)
+  } catch {
+    const beside = new Noted({})
+    // biome-ignore lint/style/noRestrictedGlobals: as above.
+    elsewhere ??= new WeakMap()
+    elsewhere.set(thing, beside)
+    return beside
   }
 }

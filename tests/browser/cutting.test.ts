@@ -1,27 +1,24 @@
 /** Transfer for machines, with the real mouse: the line of the tool, sheets of stock, a part too large, the files. */
 import AxeBuilder from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeAll, expect, inject, test } from 'vitest'
 import { goTo, textOf } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { readWithDxf } from '../support/readDxf.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
-let browser: Browser
 let page: Page
 let watched: Watched
 
 beforeAll(async () => {
-  browser = await launch()
-  const context = await browser.newContext({ viewport: { width: 1024, height: 768 } })
+  const context = await newContext({ viewport: { width: 1024, height: 768 } })
   page = await context.newPage()
   watched = watchPage(page, address)
   await page.goto(address)
   await page.getByRole('button', { name: 'Look around first' }).click()
   await goTo(page, 'Transfer')
 })
-afterAll(() => browser?.close())
 
 const axe = async () => {
   const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze()

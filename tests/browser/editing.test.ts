@@ -1,6 +1,6 @@
 /** Editing with the real mouse: what is dragged, what takes hold, what a cancelled drag leaves behind. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeEach, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeEach, expect, test } from 'vitest'
 import { type Design, type Face, type Layout, type Point, solve, type Thing } from '../../geometry/index.ts'
 import {
   type Dragging,
@@ -8,36 +8,23 @@ import {
   goTo,
   onFace,
   onPlan,
-  openPageWith,
   openSample,
   paintsOf,
   savedDesign,
 } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
-import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
+import { sharePage } from '../support/shared-page.ts'
 
-const address = inject('address')
-
-const opening = launch()
+const shared = sharePage('tea-box-three-strings', { viewport: { width: 1600, height: 1000 } })
 let page: Page
-let watched: Watched
 let start: Design
 
-afterAll(async () => (await opening).close())
-
 beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1600, height: 1000 } })
-  page = await context.newPage()
-  watched = watchPage(page, address)
-  await openPageWith(page, address, 'tea-box-three-strings')
+  page = await shared.begin()
   await goTo(page, 'Lay out')
   await page.locator('[data-origin-x]').first().waitFor()
   await page.locator('[data-faces]').first().waitFor()
   start = await savedDesign(page)
-  return () => context.close()
 })
-afterEach(() => expect(watched).toEqual(nothingWrong))
 
 /** Drags from a place of the plan by millimetres of the instrument's frame. */
 async function dragOnPlan(from: Point, dx: number, dy: number, options: Dragging = {}) {

@@ -1,24 +1,15 @@
 /** The box folded out in a real browser: things are dragged from face to face, and stay where they may not go. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeEach, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeEach, expect, test } from 'vitest'
 import type { Face, Point } from '../../geometry/index.ts'
-import { drag, goTo, onFace, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
-import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
+import { drag, goTo, onFace, savedDesign } from '../support/bench-page.ts'
+import { sharePage } from '../support/shared-page.ts'
 
-const address = inject('address')
-const opening = launch()
+const shared = sharePage('ferry-crate-electric', { viewport: { width: 1600, height: 1000 } })
 let page: Page
-let watched: Watched
-
-afterAll(async () => (await opening).close())
 
 beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1600, height: 1000 } })
-  page = await context.newPage()
-  watched = watchPage(page, address)
-  await openPageWith(page, address, 'ferry-crate-electric')
+  page = await shared.begin()
   await goTo(page, 'Lay out')
   await page.locator('[data-faces]').first().waitFor()
   await page.getByRole('button', { name: 'Fold out' }).click()
@@ -27,9 +18,7 @@ beforeEach(async () => {
       ((one as HTMLElement).dataset['faces'] ?? '').includes('"lid"'),
     ),
   )
-  return () => context.close()
 })
-afterEach(() => expect(watched).toEqual(nothingWrong))
 
 async function dragBetween(from: readonly [Face, Point], to: readonly [Face, Point]): Promise<void> {
   const a = await onFace(page, ...from)

@@ -1,33 +1,23 @@
 /** Fingers on the drawing: drag, pinch, two fingers that undo nothing, and the long press that stands for a right click. */
-import type { Browser, CDPSession, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeEach, expect, inject, test } from 'vitest'
+import type { CDPSession, Page } from 'playwright-core'
+import { beforeEach, expect, test } from 'vitest'
 import { type Design, type Point, solve } from '../../geometry/index.ts'
-import { goTo, type OnScreen, onPlan, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
-import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
+import { goTo, type OnScreen, onPlan, savedDesign } from '../support/bench-page.ts'
+import { sharePage } from '../support/shared-page.ts'
 
-const address = inject('address')
-const opening = launch()
+const shared = sharePage('tea-box-three-strings', { viewport: { width: 1024, height: 768 }, hasTouch: true })
 let page: Page
 let session: CDPSession
-let watched: Watched
 let start: Design
 
-afterAll(async () => (await opening).close())
-
 beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1024, height: 768 }, hasTouch: true })
-  page = await context.newPage()
-  watched = watchPage(page, address)
-  await openPageWith(page, address, 'tea-box-three-strings')
+  page = await shared.begin()
   await goTo(page, 'Lay out')
   await page.locator('[data-origin-x]').first().waitFor()
   start = await savedDesign(page)
-  session = await context.newCDPSession(page)
-  return () => context.close()
+  session = await page.context().newCDPSession(page)
+  return () => session.detach()
 })
-afterEach(() => expect(watched).toEqual(nothingWrong))
 
 const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', ...points: Point[]) =>
   session.send('Input.dispatchTouchEvent', {

@@ -1,22 +1,18 @@
 /** What fits the box, as a builder asks it: rows come, one is tried and dropped, another kept as one step. */
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeEach, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { afterEach, beforeEach, expect, inject, test } from 'vitest'
 import { blocks, check, fittingOf, questionsFor, solve } from '../../geometry/index.ts'
 import { openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
-const opening = launch()
 let page: Page
 let watched: Watched
 
-afterAll(async () => (await opening).close())
-
 beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1024, height: 768 } })
+  const context = await newContext({ viewport: { width: 1024, height: 768 } })
   page = await context.newPage()
   watched = watchPage(page, address)
   await openPageWith(page, address, 'tea-box-three-strings')

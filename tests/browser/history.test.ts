@@ -1,20 +1,16 @@
 /** History to any point, versions by name that outlive the page, and two of them compared in numbers. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeEach, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { afterEach, beforeEach, expect, inject, test } from 'vitest'
 import { goTo, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
-const opening = launch()
 let page: Page
 let watched: Watched
 
-afterAll(async () => (await opening).close())
-
 beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } })
+  const context = await newContext({ viewport: { width: 1280, height: 800 } })
   page = await context.newPage()
   watched = watchPage(page, address)
   await openPageWith(page, address, 'tea-box-three-strings')

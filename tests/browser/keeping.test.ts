@@ -1,17 +1,12 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest'
-import { launch } from '../support/browser.ts'
+import type { BrowserContext, Page } from 'playwright-core'
+import { afterEach, beforeEach, describe, expect, inject, test } from 'vitest'
+import { newContext } from '../support/browser.ts'
 
 const address = inject('address')
-let browser: Browser
 let context: BrowserContext
 
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(() => browser?.close())
 beforeEach(async () => {
-  context = await browser.newContext()
+  context = await newContext()
 })
 afterEach(() => context.close())
 
@@ -40,12 +35,11 @@ async function retitle(page: Page, title: string): Promise<void> {
 }
 
 const says = (page: Page, words: RegExp) =>
-  expect.poll(() => page.locator('.kept').textContent(), { timeout: 8000 }).toMatch(words)
+  expect.poll(() => page.locator('.kept').textContent()).toMatch(words)
 
 const tells = (page: Page) => page.locator('.kept').getAttribute('title')
 
-const shows = (page: Page, title: string) =>
-  expect.poll(() => titleField(page).inputValue(), { timeout: 5000 }).toBe(title)
+const shows = (page: Page, title: string) => expect.poll(() => titleField(page).inputValue()).toBe(title)
 
 interface Kept {
   record: string
@@ -128,9 +122,7 @@ describe('a change made in the last moment is kept', () => {
     const later = await context.newPage()
     // The same site without the program, so that nothing but the store is looked at.
     await later.goto(new URL('icon.svg', address).href)
-    await expect
-      .poll(async () => (await stored(later)).at(-1)?.text, { timeout: 2000 })
-      .toContain('in a hurry')
+    await expect.poll(async () => (await stored(later)).at(-1)?.text).toContain('in a hurry')
   })
 })
 

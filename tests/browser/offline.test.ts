@@ -1,21 +1,16 @@
 import { appendFile, cp, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
+import type { BrowserContext, Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest'
-import { launch } from '../support/browser.ts'
+import { afterEach, beforeEach, describe, expect, inject, test } from 'vitest'
+import { newContext } from '../support/browser.ts'
 
 const address = inject('address')
-let browser: Browser
 let context: BrowserContext
 
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(() => browser?.close())
 beforeEach(async () => {
-  context = await browser.newContext()
+  context = await newContext()
 })
 afterEach(() => context.close())
 
@@ -29,7 +24,7 @@ async function visit(at: string, title: string): Promise<Page> {
   await page.keyboard.press('Escape')
   await titleField(page).fill(title)
   await page.keyboard.press('Enter')
-  await expect.poll(() => page.locator('.kept').textContent(), { timeout: 8000 }).toMatch(/^kept /)
+  await expect.poll(() => page.locator('.kept').textContent()).toMatch(/^kept /)
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined))
   return page
 }
@@ -53,7 +48,7 @@ describe('the network', () => {
     await context.setOffline(true)
     const page = await context.newPage()
     await page.goto(address)
-    await expect.poll(() => titleField(page).inputValue(), { timeout: 8000 }).toBe('Made in the shed')
+    await expect.poll(() => titleField(page).inputValue()).toBe('Made in the shed')
     expect(new Set(await walkPlaces(page)).size).toBeGreaterThanOrEqual(5)
     await page.getByRole('button', { name: 'File' }).click()
     expect(await page.getByRole('menuitem').count()).toBeGreaterThan(2)
@@ -109,20 +104,20 @@ describe('a newer version', () => {
     await (await visit(at, 'Old')).close()
     const page = await context.newPage()
     await page.goto(at)
-    await expect.poll(() => titleField(page).inputValue(), { timeout: 8000 }).toBe('Old')
+    await expect.poll(() => titleField(page).inputValue()).toBe('Old')
     await appendFile(join(folder, 'offline.js'), '\n// newer\n')
     await page.evaluate(async () => {
       Object.assign(window, { sameVisit: true })
       await (await navigator.serviceWorker.getRegistration())?.update()
     })
     const notice = page.getByText('A newer version of Lidwright is here')
-    await notice.waitFor({ timeout: 8000 })
+    await notice.waitFor()
     // Typed and not yet written when the other version takes over.
     await titleField(page).fill('Typed at the last moment')
     await page.keyboard.press('Enter')
     await page.getByRole('button', { name: 'Use it now' }).click()
-    await page.waitForFunction(() => !('sameVisit' in window), undefined, { timeout: 8000 })
-    await expect.poll(() => titleField(page).inputValue(), { timeout: 8000 }).toBe('Typed at the last moment')
+    await page.waitForFunction(() => !('sameVisit' in window), undefined)
+    await expect.poll(() => titleField(page).inputValue()).toBe('Typed at the last moment')
     expect(
       await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting ?? null),
     ).toBe(null)

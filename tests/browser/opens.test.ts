@@ -1,19 +1,13 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
-import { launch } from '../support/browser.ts'
+import type { Page } from 'playwright-core'
+import { expect, inject, test } from 'vitest'
+import { newContext } from '../support/browser.ts'
 import { nothingWrong, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
-let browser: Browser
 let page: Page
 
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(() => browser?.close())
-
 test('the page opens: no complaints, no failed requests, nothing asked of another host', async () => {
-  page = await browser.newPage()
+  page = await (await newContext()).newPage()
   const watched = watchPage(page, address)
   await page.goto(address, { waitUntil: 'networkidle' })
   expect(await page.title()).toBe('Lidwright')
@@ -23,7 +17,7 @@ test('the page opens: no complaints, no failed requests, nothing asked of anothe
 
 test('the watch itself sees a complaint, a missing file and a stranger', async () => {
   // The page's own policy would not let a stranger be asked: here it is set aside.
-  const other = await browser.newPage({ bypassCSP: true })
+  const other = await (await newContext({ bypassCSP: true })).newPage()
   const watched = watchPage(other, address)
   // A name that no resolver knows (RFC 6761, section 6.4), so nothing leaves this machine.
   await other.route('**/missing.png', (route) => route.fulfill({ status: 404 }))

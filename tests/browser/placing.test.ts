@@ -1,31 +1,20 @@
 /** Placing with the real mouse and keyboard: handles, holds, ghosts, pairs, rows, several at once, measures. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeEach, describe, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeEach, describe, expect, test } from 'vitest'
 import { type Design, measuredOn, type Point, solve, type Thing } from '../../geometry/index.ts'
-import { drag, goTo, onPlan, openPageWith, paintsOf, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
-import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
+import { drag, goTo, onPlan, pageRests, paintsOf, savedDesign } from '../support/bench-page.ts'
+import { sharePage } from '../support/shared-page.ts'
 
-const address = inject('address')
-const opening = launch()
+const shared = sharePage('tea-box-three-strings', { viewport: { width: 1600, height: 1000 } })
 let page: Page
-let watched: Watched
 let start: Design
 
-afterAll(async () => (await opening).close())
-
 beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1600, height: 1000 } })
-  page = await context.newPage()
-  watched = watchPage(page, address)
-  await openPageWith(page, address, 'tea-box-three-strings')
+  page = await shared.begin()
   await goTo(page, 'Lay out')
   await page.locator('[data-origin-x]').first().waitFor()
   start = await savedDesign(page)
-  return () => context.close()
 })
-afterEach(() => expect(watched).toEqual(nothingWrong))
 
 const placed = (design: Design, id: string) => {
   const found = solve(design).placed.find((one) => one.thing.id === id)
@@ -274,7 +263,7 @@ test('at 200 % of a large screen everything is still there: nothing runs off sid
   }
   await page.locator('[data-origin-x]').first().waitFor()
   await page.keyboard.press('b')
-  await page.waitForTimeout(600)
+  await pageRests(page)
   const at = await screenOf('hole-treble')
   await page.mouse.click(at.x, at.y)
   await drag(page, at, { x: 20 * at.scale, y: 0 })

@@ -1,33 +1,30 @@
 /** Paper as a builder prints it: chosen, corrected by the bars, seen on the map, made beside the page, stopped. */
 import { readFileSync } from 'node:fs'
-import type { Browser, BrowserContext, Download, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import type { BrowserContext, Download, Page } from 'playwright-core'
+import { beforeAll, expect, inject, test } from 'vitest'
 import { planPrint, STANDARD_SETUP } from '../../exporters/index.ts'
 import { partsOf, solve } from '../../geometry/index.ts'
 import { goTo, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { needPoppler } from '../support/outsideTools.ts'
 import { boxesOf, wordsOf } from '../support/readPdf.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
 
-let browser: Browser
 let context: BrowserContext
 let page: Page
 let watched: Watched
 
 beforeAll(async () => {
   needPoppler()
-  browser = await launch()
   // What prints is held back below, which a worker that keeps files for offline use would get round.
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 }, serviceWorkers: 'block' })
+  context = await newContext({ viewport: { width: 1280, height: 900 }, serviceWorkers: 'block' })
   page = await context.newPage()
   watched = watchPage(page, address)
   await openPageWith(page, address, 'wine-case-six-strings')
   await goTo(page, 'Transfer')
 })
-afterAll(() => browser?.close())
 
 const save = () => page.getByRole('button', { name: /^Save the PDF/ })
 const bytesOf = async (download: Download) => new Uint8Array(readFileSync(await download.path()))

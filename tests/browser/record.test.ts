@@ -1,28 +1,22 @@
 /** Record in a real browser: the sheet on its desk, written on with mouse and keyboard, undone, saved, and clean for axe. */
 import { readFileSync } from 'node:fs'
 import AxeBuilder from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { expect, inject, test } from 'vitest'
 import { makeBundle } from '../../exporters/bundle/bundle.ts'
 import { carry } from '../../exporters/label/carried.ts'
 import { readDesign, startingDesign } from '../../geometry/index.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { openFile } from '../support/open-file.ts'
 import { nothingWrong, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
-let browser: Browser
 let page: Page
-
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(() => browser?.close())
 
 const tea = new URL('../../sample-boxes/tea-box-three-strings.lidwright.json', import.meta.url)
 
 async function onTheSheet(): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } })
+  const context = await newContext({ viewport: { width: 1280, height: 900 } })
   // Whichever window is printed tells the page its title, and the printer is done at once.
   await context.addInitScript(() => {
     window.print = () => {

@@ -1,32 +1,20 @@
 /** What is typed and what is opened: other units, nonsense, broken files and newer ones; and what is kept of it all. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeEach, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeEach, expect, test } from 'vitest'
 import { type Design, solve } from '../../geometry/index.ts'
-import { drag, goTo, onPlan, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { drag, goTo, onPlan, savedDesign } from '../support/bench-page.ts'
 import { openFile } from '../support/open-file.ts'
-import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
+import { sharePage } from '../support/shared-page.ts'
 
-const address = inject('address')
-
-const opening = launch()
+const shared = sharePage('tea-box-three-strings', { viewport: { width: 1600, height: 1000 } })
 let page: Page
-let watched: Watched
 let start: Design
 
-afterAll(async () => (await opening).close())
-
 beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1600, height: 1000 } })
-  page = await context.newPage()
-  watched = watchPage(page, address)
-  await openPageWith(page, address, 'tea-box-three-strings')
+  page = await shared.begin()
   await goTo(page, 'Lay out')
   start = await savedDesign(page)
-  return () => context.close()
 })
-afterEach(() => expect(watched).toEqual(nothingWrong))
 
 const diameterOf = (design: Design) =>
   (design.things.find((one) => one.id === 'hole-treble') as { diameter?: number }).diameter
@@ -100,7 +88,7 @@ test('what was edited is there again after the page is loaded anew', async () =>
   await drag(page, at, { x: 9 * at.scale, y: 0 })
   const edited = await savedDesign(page)
   expect(edited).not.toEqual(start)
-  await page.waitForTimeout(600)
+  await page.getByText(/^kept \d/).waitFor()
   await page.reload()
   await page.getByRole('navigation', { name: /Places/ }).waitFor()
   await expect.poll(() => savedDesign(page)).toEqual(edited)

@@ -3,27 +3,19 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { reportOf } from '../../exporters/report.ts'
 import { buildSheet } from '../../exporters/sheet/build-sheet.ts'
 import { writeSheetHtml } from '../../exporters/sheet/html/write-html.ts'
 import type { Design } from '../../geometry/index.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { needPoppler } from '../support/outsideTools.ts'
 import { samples } from '../support/samples.ts'
 
-let browser: Browser
 const folder = mkdtempSync(join(tmpdir(), 'lidwright-print-'))
 
-beforeAll(async () => {
-  needPoppler()
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser?.close()
-  rmSync(folder, { recursive: true, force: true })
-})
+beforeAll(needPoppler)
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 const said = (command: string, ...words: string[]): string => {
   const { stdout, stderr, status } = spawnSync(command, words, { encoding: 'utf8' })
@@ -32,7 +24,8 @@ const said = (command: string, ...words: string[]): string => {
 }
 
 async function printed(design: Design, format: 'A4' | 'Letter'): Promise<string> {
-  const page = await browser.newPage()
+  const context = await newContext()
+  const page = await context.newPage()
   const requests: string[] = []
   page.on('request', (request) => requests.push(request.url()))
   const file = join(folder, 'sheet.html')
@@ -40,7 +33,7 @@ async function printed(design: Design, format: 'A4' | 'Letter'): Promise<string>
   await page.goto(`file://${file}`)
   const path = join(folder, `${format}.pdf`)
   await page.pdf({ path, format, printBackground: true })
-  await page.close()
+  await context.close()
   expect(requests).toHaveLength(1)
   return path
 }

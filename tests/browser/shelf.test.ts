@@ -1,28 +1,30 @@
 /** The shelf: designs looked for, copied, thrown away and put back, handed over in a zip and by a link. */
 import { spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeEach, describe, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeEach, describe, expect, inject, test } from 'vitest'
 import { readDesign } from '../../geometry/index.ts'
 import { openPageWith, openSample, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
+import { sharePage } from '../support/shared-page.ts'
 
 const address = inject('address')
-const opening = launch()
+const options = {
+  viewport: { width: 1280, height: 900 },
+  permissions: ['clipboard-read', 'clipboard-write'],
+}
+const SAMPLE = 'tea-box-three-strings'
 let page: Page
 
-afterAll(async () => (await opening).close())
-
-beforeEach(async () => {
-  const browser: Browser = await opening
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } })
-  await context.grantPermissions(['clipboard-read', 'clipboard-write'], { origin: new URL(address).origin })
+/** A page of its own, with an empty shelf and no file on the disk. */
+async function openAlone() {
+  const context = await newContext(options)
   page = await context.newPage()
-  await openPageWith(page, address, 'tea-box-three-strings')
+  await openPageWith(page, address, SAMPLE)
   return () => context.close()
-})
+}
 
-const kept = () => expect.poll(() => page.locator('.kept').textContent(), { timeout: 8000 }).toMatch(/^kept /)
+const kept = () => expect.poll(() => page.locator('.kept').textContent()).toMatch(/^kept /)
 
 async function openShelf() {
   await kept()
@@ -34,6 +36,8 @@ async function openShelf() {
 const titles = () => page.locator('.shelf-words b').allTextContents()
 
 describe('the shelf', () => {
+  beforeEach(openAlone)
+
   test('finds a design by its words, with a picture, and opens it', async () => {
     await kept()
     await openSample(page, 'seed-tin-one-string')
@@ -86,95 +90,104 @@ describe('the shelf', () => {
   })
 })
 
-describe('a link', () => {
-  test('holds the whole design, and sends nothing anywhere', async () => {
-    const before = await savedDesign(page)
-    await page.getByRole('button', { name: 'File', exact: true }).click()
-    await page.getByRole('menuitem', { name: /Make a link/ }).click()
-    const field = page.getByRole('textbox', { name: 'The link' })
-    await expect.poll(() => field.inputValue()).toMatch(/#design=/)
-    await page.getByRole('button', { name: 'Copy the link' }).click()
-    await page.getByText('Copied.').waitFor()
-    const link = await page.evaluate(() => navigator.clipboard.readText())
-    expect(link).toBe(await field.inputValue())
+describe('a page with a design on it', () => {
+  const shared = sharePage(SAMPLE, options)
+  beforeEach(async () => {
+    page = await shared.begin()
+  })
 
-    const other = await (await opening).newContext()
-    const theirs = await other.newPage()
-    const asked: string[] = []
-    theirs.on('request', (request) => asked.push(request.url()))
-    await theirs.goto(link)
-    await expect
-      .poll(() => theirs.getByRole('textbox', { name: 'Title of the instrument' }).inputValue(), {
-        timeout: 8000,
+  describe('a link', () => {
+    test('holds the whole design, and sends nothing anywhere', async () => {
+      const before = await savedDesign(page)
+      await page.getByRole('button', { name: 'File', exact: true }).click()
+      await page.getByRole('menuitem', { name: /Make a link/ }).click()
+      const field = page.getByRole('textbox', { name: 'The link' })
+      await expect.poll(() => field.inputValue()).toMatch(/#design=/)
+      await page.getByRole('button', { name: 'Copy the link' }).click()
+      await page.getByText('Copied.').waitFor()
+      const link = await page.evaluate(() => navigator.clipboard.readText())
+      expect(link).toBe(await field.inputValue())
+
+      const other = await newContext()
+      const theirs = await other.newPage()
+      const asked: string[] = []
+      theirs.on('request', (request) => asked.push(request.url()))
+      await theirs.goto(link)
+      await expect
+        .poll(() => theirs.getByRole('textbox', { name: 'Title of the instrument' }).inputValue())
+        .toBe(before.title)
+      expect(await savedDesign(theirs)).toEqual(before)
+      expect(new URL(theirs.url()).hash).toBe('')
+      expect(asked.filter((url) => url.includes('design='))).toEqual([])
+      await other.close()
+    })
+
+    test('that was cut short is refused in a sentence, and the design stays', async () => {
+      const before = await savedDesign(page)
+      await page.evaluate(() => {
+        location.hash = '#design=7VpLc9s4'
       })
-      .toBe(before.title)
-    expect(await savedDesign(theirs)).toEqual(before)
-    expect(new URL(theirs.url()).hash).toBe('')
-    expect(asked.filter((url) => url.includes('design='))).toEqual([])
-    await other.close()
-  })
-
-  test('that was cut short is refused in a sentence, and the design stays', async () => {
-    const before = await savedDesign(page)
-    await page.evaluate(() => {
-      location.hash = '#design=7VpLc9s4'
+      await page.getByRole('dialog', { name: 'The link could not be opened' }).waitFor()
+      await page.getByText(/cut short/).waitFor()
+      await page.keyboard.press('Escape')
+      expect(await savedDesign(page)).toEqual(before)
     })
-    await page.getByRole('dialog', { name: 'The link could not be opened' }).waitFor()
-    await page.getByText(/cut short/).waitFor()
-    await page.keyboard.press('Escape')
-    expect(await savedDesign(page)).toEqual(before)
   })
-})
 
-test('a file is dropped on the page; what is no design is told', async () => {
-  const drop = (name: string, type: string, text: string) =>
-    page.evaluate(
-      ({ name, type, text }) => {
-        const data = new DataTransfer()
-        data.items.add(new File([text], name, { type }))
-        document.body.dispatchEvent(
-          new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }),
-        )
-      },
-      { name, type, text },
+  test('a file is dropped on the page; what is no design is told', async () => {
+    const drop = (name: string, type: string, text: string) =>
+      page.evaluate(
+        ({ name, type, text }) => {
+          const data = new DataTransfer()
+          data.items.add(new File([text], name, { type }))
+          document.body.dispatchEvent(
+            new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }),
+          )
+        },
+        { name, type, text },
+      )
+    const sample = readFileSync(
+      new URL('../../sample-boxes/seed-tin-one-string.lidwright.json', import.meta.url),
+      'utf8',
     )
-  const sample = readFileSync(
-    new URL('../../sample-boxes/seed-tin-one-string.lidwright.json', import.meta.url),
-    'utf8',
-  )
-  const read = readDesign(sample)
-  await drop('seed.lidwright.json', 'application/json', sample)
-  await expect
-    .poll(() => page.getByRole('textbox', { name: 'Title of the instrument' }).inputValue())
-    .toBe(read.ok && read.design.title)
-  await drop('song.mp3', 'audio/mpeg', 'ID3')
-  await page.getByRole('dialog', { name: '“song.mp3” could not be opened' }).waitFor()
+    const read = readDesign(sample)
+    await drop('seed.lidwright.json', 'application/json', sample)
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Title of the instrument' }).inputValue())
+      .toBe(read.ok && read.design.title)
+    await drop('song.mp3', 'audio/mpeg', 'ID3')
+    await page.getByRole('dialog', { name: '“song.mp3” could not be opened' }).waitFor()
+  })
 })
 
-test('a file on the disk is written again at every save', async () => {
-  await page.evaluate(() => {
-    const written: string[] = []
-    let part = ''
-    Object.assign(window, {
-      written,
-      showSaveFilePicker: async () => ({
-        name: 'kept.lidwright.json',
-        createWritable: async () => ({
-          write: async (text: string) => {
-            part = text
-          },
-          close: async () => written.push(part),
-          abort: async () => undefined,
+describe('a file on the disk', () => {
+  beforeEach(openAlone)
+
+  test('is written again at every save', async () => {
+    await page.evaluate(() => {
+      const written: string[] = []
+      let part = ''
+      Object.assign(window, {
+        written,
+        showSaveFilePicker: async () => ({
+          name: 'kept.lidwright.json',
+          createWritable: async () => ({
+            write: async (text: string) => {
+              part = text
+            },
+            close: async () => written.push(part),
+            abort: async () => undefined,
+          }),
         }),
-      }),
+      })
     })
+    const written = () => page.evaluate(() => (window as unknown as { written: string[] }).written)
+    await page.getByRole('button', { name: 'File', exact: true }).click()
+    await page.getByRole('menuitem', { name: /Keep a file on the disk/ }).click()
+    await expect.poll(async () => (await written()).length).toBe(1)
+    await page.keyboard.press('Control+s')
+    await expect.poll(async () => (await written()).length).toBe(2)
+    const read = readDesign((await written())[1] ?? '')
+    expect(read.ok && read.design.title).toBe('Tea box, three strings')
   })
-  const written = () => page.evaluate(() => (window as unknown as { written: string[] }).written)
-  await page.getByRole('button', { name: 'File', exact: true }).click()
-  await page.getByRole('menuitem', { name: /Keep a file on the disk/ }).click()
-  await expect.poll(async () => (await written()).length).toBe(1)
-  await page.keyboard.press('Control+s')
-  await expect.poll(async () => (await written()).length).toBe(2)
-  const read = readDesign((await written())[1] ?? '')
-  expect(read.ok && read.design.title).toBe('Tea box, three strings')
 })

@@ -1,21 +1,20 @@
 /** A tuning is chosen in the page, and the pulls on the screen are those of the engine. */
 import AxeBuilder from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeAll, expect, inject, test } from 'vitest'
 import { chooseGauges, loadsOf, solve } from '../../geometry/index.ts'
 import { goTo, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
 
-let browser: Browser
 let page: Page
 let watched: Watched
 
 /** A page of its own with a sample in it, at Choose. */
 async function openAtChoose(sample: string): Promise<void> {
-  const context = await browser.newContext({ viewport: { width: 1600, height: 1000 } })
+  const context = await newContext({ viewport: { width: 1600, height: 1000 } })
   page = await context.newPage()
   watched = watchPage(page, address)
   await openPageWith(page, address, sample)
@@ -23,10 +22,8 @@ async function openAtChoose(sample: string): Promise<void> {
 }
 
 beforeAll(async () => {
-  browser = await launch()
   await openAtChoose('wine-case-six-strings')
 })
-afterAll(() => browser?.close())
 
 const tuning = () => page.getByRole('textbox', { name: 'Tuning', exact: true })
 const table = () => page.getByRole('region', { name: 'Strings at pitch' })
@@ -81,6 +78,7 @@ test('pitches typed in hertz are taken, and one step back brings the old ones', 
 
 test('three strings in G D G: the pulls are seen, gauges chosen and given back', async () => {
   expect(watched).toEqual(nothingWrong)
+  await page.context().close()
   await openAtChoose('tea-box-three-strings')
   const menu = page.getByRole('combobox', { name: 'Usual tunings' })
   await menu.selectOption('A2 E3 A3: root, fifth, octave')

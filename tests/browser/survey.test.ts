@@ -1,27 +1,24 @@
 /** A crooked box is measured from the keyboard, a slip is asked about, and what was measured is what is cut. */
 import AxeBuilder from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeAll, expect, inject, test } from 'vitest'
 import { area, check, partsOf, solve, surveyOf, worstCasesOf } from '../../geometry/index.ts'
 import { goTo, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
 
-let browser: Browser
 let page: Page
 let watched: Watched
 
 beforeAll(async () => {
-  browser = await launch()
-  const context = await browser.newContext({ viewport: { width: 1600, height: 1000 } })
+  const context = await newContext({ viewport: { width: 1600, height: 1000 } })
   page = await context.newPage()
   watched = watchPage(page, address)
   await openPageWith(page, address, 'watch-box-tight')
   await goTo(page, 'Survey')
 })
-afterAll(() => browser?.close())
 
 const entry = (name: string) => page.getByRole('textbox', { name, exact: true })
 const says = () => page.locator('.survey-says')

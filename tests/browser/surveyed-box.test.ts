@@ -1,21 +1,19 @@
 /** The box as it really is: pieces and pictures drawn with the mouse, the lid opened, the air's note read. */
 import AxeBuilder from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeAll, expect, inject, test } from 'vitest'
 import { check, lidMotionOf, solve, soundOf } from '../../geometry/index.ts'
 import { goTo, openPageWith, savedDesign } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
 
-let browser: Browser
 let page: Page
 let watched: Watched
 
 beforeAll(async () => {
-  browser = await launch()
-  const context = await browser.newContext({
+  const context = await newContext({
     viewport: { width: 1600, height: 1000 },
     reducedMotion: 'reduce',
   })
@@ -26,7 +24,6 @@ beforeAll(async () => {
   // It comes after the first screen, and the drawing over it then grows smaller.
   await page.getByRole('button', { name: 'Open the lid' }).waitFor()
 })
-afterAll(() => browser?.close())
 
 /** The middle of a piece on the plan. */
 async function middleOf(name: RegExp) {

@@ -3,8 +3,8 @@
  * four strings, a hole dragged until Prove objects, undone, and templates whose numbers are those on the screen.
  */
 import { JSDOM } from 'jsdom'
-import type { Browser, Download, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import type { Download, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, test, vi } from 'vitest'
 import { templates } from '../../exporters/index.ts'
 import {
   check,
@@ -20,7 +20,7 @@ import {
   solve,
 } from '../../geometry/index.ts'
 import { drag, goTo, onPlan, savedDesign, textOf } from '../support/bench-page.ts'
-import { launch } from '../support/browser.ts'
+import { newContext } from '../support/browser.ts'
 import { readWithDxf, readWithDxfParser } from '../support/readDxf.ts'
 import { offPaper, readSvg, shapesIn } from '../support/readSvg.ts'
 import { type Drawn, type DrawnCircle, drawnOf, isCircle, worstError } from '../support/segments.ts'
@@ -30,20 +30,19 @@ const address = inject('address')
 const MICROMETRE = 1e-3
 const INCH = 25.4
 
-let browser: Browser
 let page: Page
 let watched: Watched
 /** The design as the form made it. */
 let start: Design
 
 beforeAll(async () => {
-  globalThis.DOMParser = new JSDOM().window.DOMParser
-  browser = await launch()
-  page = await browser.newPage({ viewport: { width: 1600, height: 1000 } })
+  vi.stubGlobal('DOMParser', new JSDOM().window.DOMParser)
+  page = await (await newContext({ viewport: { width: 1600, height: 1000 } })).newPage()
   watched = watchPage(page, address)
   await page.goto(address)
 })
-afterAll(() => browser?.close())
+
+afterAll(() => vi.unstubAllGlobals())
 
 function hole(layout: Layout): Placed {
   const found = layout.placed.find((one) => one.thing.id === 'hole-treble')

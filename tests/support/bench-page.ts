@@ -30,6 +30,26 @@ export async function goTo(page: Page, place: string): Promise<void> {
     .click()
 }
 
+/** Waits until nothing has changed for ten frames: what is fetched, laid out or drawn in steps has come to rest. */
+export async function pageRests(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        let still = 0
+        const observer = new MutationObserver(() => {
+          still = 0
+        })
+        observer.observe(document, { subtree: true, childList: true, attributes: true, characterData: true })
+        const frame = () => {
+          if (++still < 10) return requestAnimationFrame(frame)
+          observer.disconnect()
+          done()
+        }
+        requestAnimationFrame(frame)
+      }),
+  )
+}
+
 /** The text of a file that the page handed over. */
 export async function textOf(download: Download): Promise<string> {
   return readFileSync(await download.path(), 'utf8')

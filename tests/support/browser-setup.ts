@@ -1,7 +1,7 @@
 import type { TestProject } from 'vitest/node'
 import { ensureFonts } from './browser.ts'
 import { findChromium } from './find-chromium.ts'
-import { serveBuild } from './serve-build.ts'
+import { type Served, serveBuild } from './serve-build.ts'
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -12,12 +12,24 @@ declare module 'vitest' {
   }
 }
 
-/** Runs once before the browser tests: finds or fetches a browser, builds the page, serves it. */
+/** Each project of vitest reads this module anew, so what they share hangs on the process. */
+const shared = globalThis as { lidwrightServed?: Promise<Served> | undefined }
+
+/** Runs before the browser tests: finds or fetches a browser, builds the page, serves it; once for all projects. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  ensureFonts()
-  process.env.LIDWRIGHT_CHROMIUM = findChromium()
-  const served = await serveBuild()
+  shared.lidwrightServed ??= serve()
+  const served = await shared.lidwrightServed
   project.provide('address', served.address)
   project.provide('folder', served.folder)
-  return served.close
+  return async () => {
+    if (!shared.lidwrightServed) return
+    shared.lidwrightServed = undefined
+    await served.close()
+  }
+}
+
+function serve(): Promise<Served> {
+  ensureFonts()
+  process.env.LIDWRIGHT_CHROMIUM = findChromium()
+  return serveBuild()
 }

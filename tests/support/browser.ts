@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
-import { type Browser, chromium } from 'playwright-core'
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from 'playwright-core'
 import { aptInstall } from './apt.ts'
 import { findChromium } from './find-chromium.ts'
 
@@ -24,6 +24,28 @@ const quiet = [
 export async function launch(): Promise<Browser> {
   const sandbox = process.getuid?.() === 0 ? ['--no-sandbox'] : []
   return chromium.launch({ executablePath: findChromium(), args: [...quiet, ...sandbox] })
+}
+
+let running: Browser | undefined
+
+/**
+ * A window of its own in the browser of this worker of vitest: own store, own cache, own service worker, as good as a
+ * browser of its own and much cheaper. The browser is started by the first file that asks and ends with the worker;
+ * what a file leaves open is closed after it.
+ *
+ * @throws Error that says what to install, when there is no browser and none can be fetched.
+ * @example
+ * const context = await newContext({ viewport: { width: 1600, height: 1000 } })
+ */
+export async function newContext(options: BrowserContextOptions = {}): Promise<BrowserContext> {
+  // One that has crashed fails the test it crashed in, not all that follow.
+  if (!running?.isConnected()) running = await launch()
+  return running.newContext(options)
+}
+
+/** Closes what `newContext` has opened and nobody has closed. */
+export async function closeContexts(): Promise<void> {
+  await Promise.all((running?.contexts() ?? []).map((context) => context.close()))
 }
 
 const fontFolders = [
