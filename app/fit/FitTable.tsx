@@ -42,7 +42,11 @@ export function FitTable() {
       <header className="fit-head">
         <h2>What fits this box</h2>
         <p className="figure" role="status">
-          {done < total ? `${done} of ${total} rows reckoned` : `${fitting} of ${total} rows can be built`}
+          {total === 0
+            ? 'Rows are reckoned when the hand rests.'
+            : done < total
+              ? `${done} of ${total} rows reckoned`
+              : `${fitting} of ${total} rows can be built`}
         </p>
         {done < total && <progress max={total} value={done} aria-label="Rows reckoned" />}
         {done === total && total > 0 && <SaveRows inOrder={inOrder} />}
