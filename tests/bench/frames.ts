@@ -1,17 +1,15 @@
 /**
- * `npm run bench:frames`: how long a frame takes while one thing is dragged among 50, 500 and 5,000 drawn ones, in a
- * real browser slowed to a quarter of its speed. Wanted: 95 % of frames within one display frame (16.8 ms), none over
- * 50 ms. Nothing is asserted: on a busy machine the figures say more about the others than about the page. The first
- * lines therefore tell what an empty page gives at the same moment.
+ * How long a frame takes while one thing is dragged among many drawn ones, in a real browser slowed to a quarter of its
+ * speed. Wanted: 95 % of frames within one display frame, none over 50 ms. On a busy machine the figures say more about the
+ * others than about the page; the first row therefore tells what an empty page gives at the same moment.
  */
-import { cpus, loadavg } from 'node:os'
 import type { CDPSession, Page } from 'playwright-core'
 import { solve } from '../../geometry/index.ts'
 import { goTo, onPlan } from '../support/bench-page.ts'
 import { launch } from '../support/browser.ts'
 import { openFile } from '../support/open-file.ts'
-import { serveBuild } from '../support/serve-build.ts'
 import { manyHoles, rosetteLid } from './lids.ts'
+import { exact, type Row } from './row.ts'
 
 /** What is dragged, and on what. */
 const CASES = [
@@ -27,24 +25,24 @@ const SLOWER = 4
 const STEPS = 240
 const FRAME = 1000 / 60
 
-interface Frames {
-  readonly median: number
-  readonly p95: number
-  readonly worst: number
-  readonly within: number
-  readonly count: number
-}
+const DISPLAY_FRAME = 16.8
 
-function summed(times: readonly number[]): Frames {
+function rowsOf(name: string, times: readonly number[], wanted: boolean): Row[] {
   const sorted = [...times].sort((a, b) => a - b)
   const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0
-  return {
-    median: at(0.5),
-    p95: at(0.95),
-    worst: sorted.at(-1) ?? 0,
-    within: sorted.filter((one) => one <= 16.8).length / Math.max(1, sorted.length),
-    count: sorted.length,
-  }
+  return [
+    {
+      name,
+      unit: 'ms',
+      median: at(0.5),
+      low: at(0.25),
+      high: at(0.75),
+      wanted: null,
+      more: `${times.length} frames`,
+    },
+    exact(`${name}, 95 % of them`, 'ms', at(0.95), wanted ? DISPLAY_FRAME : null),
+    exact(`${name}, the longest`, 'ms', at(1), wanted ? 50 : null),
+  ]
 }
 
 /** Runs in the page; as text, because what loads this file would put its own helpers into a function. */
@@ -68,20 +66,16 @@ const WATCH = `(() => {
 })()`
 
 /** Times between frames, and the work done inside each, while `work` goes on. */
-async function framesDuring(
-  page: Page,
-  work: () => Promise<void>,
-): Promise<{ between: Frames; busy: Frames }> {
+async function framesDuring(page: Page, work: () => Promise<void>) {
   await page.evaluate(WATCH)
   await work()
-  const { between, busy } = await page.evaluate(() => {
+  return page.evaluate(() => {
     const { frameTimes } = window as unknown as {
       frameTimes: { on: boolean; between: number[]; busy: number[] }
     }
     frameTimes.on = false
     return frameTimes
   })
-  return { between: summed(between), busy: summed(busy) }
 }
 
 /** Mouse moves sent one per display frame and not waited for: a waited one gives one move per two frames. */
@@ -101,66 +95,50 @@ async function dragSteps(session: CDPSession, from: { x: number; y: number }): P
   await Promise.all(sent)
 }
 
-const tell = (what: string, { median, p95, worst, within, count }: Frames) =>
-  console.log(
-    `${what.padEnd(44)} ${median.toFixed(1).padStart(7)} ${p95.toFixed(1).padStart(8)} ${worst.toFixed(1).padStart(8)} ${`${(within * 100).toFixed(1)} %`.padStart(9)} ${String(count).padStart(6)}`,
-  )
-
-const served = await serveBuild()
-const browser = await launch()
-try {
-  console.log(
-    `${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, load ${loadavg()[0]?.toFixed(1)}, slowed × ${SLOWER}`,
-  )
-  console.log(`${'milliseconds'.padEnd(44)}  median     95 %    worst  ≤16.8 ms frames`)
-  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
-  const session = await page.context().newCDPSession(page)
-  await page.goto('about:blank')
-  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
-  const idle = await framesDuring(page, () => new Promise((done) => setTimeout(done, 2000)))
-  tell('an empty page, nothing to do: between frames', idle.between)
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
-  await page.goto(served.address)
-  await page.getByRole('button', { name: 'Look around first' }).click()
-  for (const { name, design, dragged } of CASES) {
-    const layout = solve(design)
-    const first = layout.placed[dragged]
-    if (!first) throw new Error('there is nothing to drag')
-    await openFile(page, {
-      name: 'many.lidwright.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(JSON.stringify(design)),
-    })
-    await page.waitForFunction(
-      (wanted) => [...document.querySelectorAll('input')].some((one) => one.value === wanted),
-      design.title,
-    )
-    await goTo(page, 'Lay out')
-    await page.locator('[data-origin-x]').first().waitFor()
-    await page.waitForTimeout(1500)
-    const at = await onPlan(page, { x: layout.panels.lid.originX + first.at.x, y: first.at.y })
-    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
-    await page.mouse.move(at.x, at.y)
-    await page.mouse.down()
-    // The drag begins and its first frames are not counted: they take hold and draw the sheet once.
-    for (const step of [4, 8, 12]) await page.mouse.move(at.x + step, at.y)
-    await page.waitForTimeout(1200)
-    const paints = () =>
-      page.evaluate(() => ({ ...document.querySelector<HTMLElement>('[data-origin-x]')?.dataset }))
-    const before = await paints()
-    const { between, busy } = await framesDuring(page, () => dragSteps(session, at))
-    const after = await paints()
-    tell(`${name}: between frames`, between)
-    tell(`${name}: work within a frame`, busy)
-    const more = (name: string) => Number(after[name]) - Number(before[name])
-    console.log(
-      `${' '.repeat(4)}painted: ground ${more('groundPaints')}, resting ${more('restingPaints')}, living ${more('livePaints')}`,
-    )
-    await page.keyboard.press('Escape')
-    await page.mouse.up()
-    await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
+/** Drags in the page served at an address. */
+export async function* frameRows(address: string): AsyncGenerator<Row> {
+  const browser = await launch()
+  try {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
+    const session = await page.context().newCDPSession(page)
+    const slow = (rate: number) => session.send('Emulation.setCPUThrottlingRate', { rate })
+    await page.goto('about:blank')
+    await slow(SLOWER)
+    const idle = await framesDuring(page, () => new Promise((done) => setTimeout(done, 2000)))
+    yield* rowsOf('between frames of an empty page', idle.between, false)
+    await slow(1)
+    await page.goto(address)
+    await page.getByRole('button', { name: 'Look around first' }).click()
+    for (const { name, design, dragged } of CASES) {
+      const layout = solve(design)
+      const first = layout.placed[dragged]
+      if (!first) throw new Error('there is nothing to drag')
+      await openFile(page, {
+        name: 'many.lidwright.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify(design)),
+      })
+      await page.waitForFunction(
+        (wanted) => [...document.querySelectorAll('input')].some((one) => one.value === wanted),
+        design.title,
+      )
+      await goTo(page, 'Lay out')
+      await page.locator('[data-origin-x]').first().waitFor()
+      await page.waitForTimeout(1500)
+      const at = await onPlan(page, { x: layout.panels.lid.originX + first.at.x, y: first.at.y })
+      await slow(SLOWER)
+      await page.mouse.move(at.x, at.y)
+      await page.mouse.down()
+      // The drag begins and its first frames are not counted: they take hold and draw the sheet once.
+      for (const step of [4, 8, 12]) await page.mouse.move(at.x + step, at.y)
+      await page.waitForTimeout(1200)
+      const { busy } = await framesDuring(page, () => dragSteps(session, at))
+      yield* rowsOf(`work in a frame, slowed × ${SLOWER}, dragging ${name}`, busy, true)
+      await page.keyboard.press('Escape')
+      await page.mouse.up()
+      await slow(1)
+    }
+  } finally {
+    await browser.close()
   }
-} finally {
-  await browser.close()
-  await served.close()
 }

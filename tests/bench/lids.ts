@@ -1,5 +1,17 @@
 /** Lids that the benches drag things on. */
-import { checkDesign, type Design } from '../../geometry/index.ts'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { checkDesign, type Design, readDesign } from '../../geometry/index.ts'
+
+/** A sample, by its file's name without the ending. Throws where it cannot be read. */
+export function sample(name: string): Design {
+  const read = readDesign(readFileSync(join('sample-boxes', `${name}.lidwright.json`), 'utf8'))
+  if (!read.ok) throw new Error(`the sample ${name} cannot be read: ${read.faults[0]?.sentence}`)
+  return read.design
+}
+
+/** The sample that most figures are about. */
+export const teaBox = (): Design => sample('tea-box-three-strings')
 
 /** A stated design, whole. Throws where it is wrong: a bench of nothing would be quick. */
 export function checked(stated: object): Design {

@@ -4,7 +4,9 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { type Ratio, summed } from './measure.ts'
+import { rowOf } from './engine.ts'
+import { summed } from './measure.ts'
+import type { Row } from './row.ts'
 
 const SAMPLE = join('sample-boxes', 'tea-box-three-strings.lidwright.json')
 const ROUNDS = 15
@@ -23,10 +25,10 @@ function run(script: string): number {
  * `lidwright bundle` of a sample against Node that imports the engine and ends. Both are bundled as the package is:
  * `run.ts` puts them into the folder that the environment names.
  */
-export function started(): Ratio {
+export function startedRow(): Row {
   const folder = process.env['LIDWRIGHT_BENCH'] ?? ''
-  const engine = pathToFileURL(join(folder, 'engine.mjs')).href
-  const command = pathToFileURL(join(folder, 'lidwright.mjs')).href
+  const engine = pathToFileURL(join(folder, 'engine', 'engine.mjs')).href
+  const command = pathToFileURL(join(folder, 'command', 'lidwright.mjs')).href
   const out = mkdtempSync(join(tmpdir(), 'lidwright-bench-'))
   const words = ['bundle', SAMPLE, '--out', join(out, 'everything.zip')]
   const io = '{ out() {}, err: (text) => process.stderr.write(text), cwd: process.cwd() }'
@@ -36,5 +38,5 @@ export function started(): Ratio {
   run(theirs)
   const pairs = Array.from({ length: ROUNDS }, () => ({ ours: run(ours), theirs: run(theirs) }))
   rmSync(out, { recursive: true, force: true })
-  return summed(pairs)
+  return rowOf('lidwright bundle / Node started and the engine imported', summed(pairs), 2)
 }

@@ -1,0 +1,89 @@
+/** What the engine costs: whole derivations, steps of a drag, growth with the number of holes. */
+import { check, type Design, partsOf, solve } from '../../geometry/index.ts'
+import { manyHoles, rosetteLid, teaBox } from './lids.ts'
+import { holesByMakerjs, lidByMakerjs } from './makerjs-lid.ts'
+import { always, growth, onEachNew, type Ratio, ratio } from './measure.ts'
+import type { Row } from './row.ts'
+
+export const derive = (of: Design) => {
+  const layout = solve(of)
+  check(layout)
+  return partsOf(layout)
+}
+
+const short = (ms: number) => String(Number(ms.toPrecision(3)))
+
+/** A ratio as a row, with both times behind it. */
+export const rowOf = (
+  name: string,
+  { median, low, high, ours, theirs }: Ratio,
+  wanted: number | null,
+): Row => ({
+  name,
+  unit: '×',
+  median,
+  low,
+  high,
+  wanted,
+  more: `${short(ours)} ms / ${short(theirs)} ms`,
+})
+
+let step = 0
+
+/** What a drag asks for: the first thing moved a little, all else as it was. */
+function dragged(design: Design, along: number): Design {
+  const [first, ...others] = design.things
+  return first
+    ? { ...design, things: [{ ...first, along: along + (step++ % 100) / 100 }, ...others] }
+    : design
+}
+
+export function* engineRows(): Generator<Row> {
+  const design = teaBox()
+  const lid = partsOf(solve(design)).find((part) => part.id === 'lid')
+  if (!lid) throw new Error('the sample has no lid')
+  const byMakerjs = always(() => lidByMakerjs(lid))
+  yield rowOf(
+    'solve + check + parts / makerjs writing the same lid as SVG',
+    ratio(
+      onEachNew(() => structuredClone(design), derive),
+      byMakerjs,
+    ),
+    1,
+  )
+  yield rowOf(
+    'the same for one step of a drag',
+    ratio(
+      onEachNew(() => dragged(design, 60), derive),
+      byMakerjs,
+    ),
+    1,
+  )
+  const rosette = rosetteLid()
+  const holes = solve(rosette).placed[0]?.openings ?? []
+  yield rowOf(
+    `a step of dragging a rosette of ${holes.length} / makerjs moving its holes`,
+    ratio(
+      onEachNew(() => dragged(rosette, 140), derive),
+      always(() => holesByMakerjs(holes)),
+    ),
+    1,
+  )
+  const grown = growth(
+    (howMany) => {
+      const lidOfHoles = manyHoles(howMany)
+      return () => check(solve({ ...lidOfHoles }))
+    },
+    50,
+    5000,
+  )
+  yield {
+    name: 'growth of solve + check from 50 to 5,000 round holes',
+    unit: 'exponent',
+    median: grown.median,
+    low: grown.low,
+    high: grown.high,
+    wanted: 1.15,
+    more: `${short(grown.short)} ms → ${short(grown.long)} ms`,
+  }
+}
