@@ -13,7 +13,7 @@ import {
 } from '../../geometry/index.ts'
 import { CASES } from '../geometry/checks/breaking/cases.ts'
 import { ENGINE_LAWS, numbersIn } from '../laws/engine-laws.ts'
-import { EXPORT_LAWS } from '../laws/export-laws.ts'
+import { EXPORT_LAWS, wrongByEzdxf } from '../laws/export-laws.ts'
 import { MIRRORED, mirrorsTheOther, WHAT_A_MIRROR_DOES, WHAT_MUST_NOT_MATTER } from '../laws/symmetry-laws.ts'
 import { arbitraryDesign, arbitraryField } from '../support/arbitraries.ts'
 import { designOf } from '../support/designs.ts'
@@ -111,4 +111,22 @@ export const exportsTrial: Trial<Design> = {
   mustReach: ['by hand', 'laser', 'router', ...Object.keys(KINDS).map(kindName)],
   text,
   read,
+}
+
+/** Designs read at once: starting Python costs more than a file. */
+const BATCH = 6
+
+export const ezdxfTrial: Trial<readonly Design[]> = {
+  name: 'ezdxf',
+  draw: (seed) => Array.from({ length: BATCH }, (_, index) => designOfSeed(seed * BATCH + index)),
+  laws: [
+    {
+      name: 'DXF of both releases passes the audit of ezdxf and is true to a micrometre',
+      wrong: wrongByEzdxf,
+    },
+  ],
+  reached: (designs) => designs.map(({ cutting }) => cutting.process),
+  mustReach: ['by hand', 'laser', 'router'],
+  text: (designs) => JSON.stringify(designs),
+  read: (kept) => (JSON.parse(kept) as Design[]).map((one) => designOf(one)),
 }

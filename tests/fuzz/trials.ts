@@ -1,5 +1,5 @@
 /** The one list of what is tried at random. */
-import { designsTrial, exportsTrial } from './designs.ts'
+import { designsTrial, exportsTrial, ezdxfTrial } from './designs.ts'
 import { editingTrial } from './editing.ts'
 import { filesTrial } from './files.ts'
 import type { Trial } from './trial.ts'
@@ -12,6 +12,7 @@ const whole = <Subject>(trial: Trial<Subject>): AnyTrial => trial as unknown as 
 export const TRIALS: readonly AnyTrial[] = [
   whole(designsTrial),
   whole(exportsTrial),
+  whole(ezdxfTrial),
   whole(filesTrial),
   whole(editingTrial),
 ]

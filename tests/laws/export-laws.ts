@@ -24,6 +24,7 @@ import {
 import { drawnPdf } from '../support/drawnPdf.ts'
 import { drawnSvg, type SvgShape } from '../support/drawnSvg.ts'
 import { type ReadDxf, readWithDxf, readWithDxfParser } from '../support/readDxf.ts'
+import { drawnOn, readAllByEzdxf } from '../support/readEzdxf.ts'
 import { type Drawn, drawnError, drawnOf, isCircle, worstError } from '../support/segments.ts'
 import { type Piece, strayed } from '../support/trace.ts'
 
@@ -68,6 +69,24 @@ function dxfIsTrue(design: Design, release: DxfRelease): string[] {
     return [readWithDxf(text), readWithDxfParser(text)].flatMap((file, reader) =>
       differencesOf(file, layers, release).map((one) => `${part.id}, reader ${reader}: ${one}`),
     )
+  })
+}
+
+/** The same read by ezdxf, for some designs at once. */
+export function wrongByEzdxf(designs: readonly Design[]): string[] {
+  const releases: readonly DxfRelease[] = ['2000', '12']
+  const files = designs.flatMap((design) =>
+    drawnParts(design).flatMap((part) => releases.map((release) => ({ design, part, release }))),
+  )
+  const texts = files.map(({ design, part, release }) => writeDxf(part, { ...titled(design), release }))
+  return readAllByEzdxf(texts).flatMap((found, index) => {
+    const { part, release } = files[index] as (typeof files)[number]
+    const names = new Set(
+      found.entities.filter((one) => one.circle ?? one.segments).map(({ layer }) => layer),
+    )
+    const contours = new Map([...names].map((name) => [name, drawnOn(found, name)]))
+    const wrong = differencesOf({ contours }, contoursIn(drawPart(part, 'mm')), release)
+    return [...found.errors, ...found.fixes, ...wrong].map((one) => `${part.id}, release ${release}: ${one}`)
   })
 }
 

@@ -75,6 +75,8 @@ interface Verdict {
   readonly mutant: Placed
   readonly by: string | null
   readonly met: boolean
+  /** Not all tests that come by it were run. */
+  readonly out: boolean
 }
 
 /** The tests of the mutant's own room, quickest first, and then those of all others. */
@@ -87,6 +89,7 @@ function stepsFor({ id, room }: Placed): (typeof tests)[] {
 
 async function tried(mutant: Placed): Promise<Verdict> {
   const steps = stepsFor(mutant)
+  let ranOut = false
   for (const step of steps) {
     const budget = number('seconds') * 1000
     const asked: Asked = {
@@ -95,10 +98,11 @@ async function tried(mutant: Placed): Promise<Verdict> {
       files: [...new Set(step.map(({ file }) => file))],
       budget,
     }
-    const { failed } = await ask(asked, 4 * budget + 30_000)
-    if (failed[0] !== undefined) return { mutant, by: failed[0], met: true }
+    const { failed, out } = await ask(asked, 4 * budget + 30_000)
+    if (failed[0] !== undefined) return { mutant, by: failed[0], met: true, out }
+    ranOut ||= out
   }
-  return { mutant, by: null, met: steps.length > 0 }
+  return { mutant, by: null, met: steps.length > 0, out: ranOut }
 }
 
 const verdicts: Verdict[] = []
@@ -107,7 +111,7 @@ await Promise.all(
   Array.from({ length: number('processes') }, async () => {
     for (let next = queue.shift(); next; next = queue.shift()) {
       verdicts.push(await tried(next))
-      if (verdicts.length % 50 === 0) console.log(`${verdicts.length} of ${mutants.length} tried`)
+      if (verdicts.length % 20 === 0) console.log(`${verdicts.length} of ${mutants.length} tried`)
     }
   }),
 )
@@ -122,9 +126,9 @@ for (const room of rooms) {
   row(room, all.get(room) ?? 0, own.length, noticed, never, `${((100 * noticed) / own.length).toFixed(0)} %`)
 }
 console.log('\nNobody noticed:')
-for (const { mutant, met } of verdicts
+for (const { mutant, met, out } of verdicts
   .filter(({ by }) => by === null)
   .sort((a, b) => a.mutant.id - b.mutant.id))
   console.log(
-    `${mutant.file}:${mutant.line}${met ? '' : ' (never met)'}  ${mutant.was}\n    ${mutant.sort}: ${mutant.text.replace(/\s+/g, ' ').slice(0, 110)}`,
+    `${mutant.file}:${mutant.line}${met ? '' : ' (never met)'}${out ? ' (time ran out)' : ''}  ${mutant.was}\n    ${mutant.sort}: ${mutant.text.replace(/\s+/g, ' ').slice(0, 110)}`,
   )

@@ -1,77 +1,20 @@
 /** Our DXF read by ezdxf, a Python library with an audit of its own. */
-import { spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { drawPart } from '../../exporters/drawing/drawing.ts'
 import { LAYER_TABLE } from '../../exporters/drawing/layers.ts'
 import { r12Name } from '../../exporters/dxf/r12.ts'
 import { cutPart, sheetTemplates, writeDxf, writeDxfSheet } from '../../exporters/index.ts'
 import { bounds, partsOf, solve } from '../../geometry/index.ts'
 import { designOf } from '../support/designs.ts'
-import { needEzdxf, PYTHON } from '../support/outsideTools.ts'
+import { needEzdxf } from '../support/outsideTools.ts'
+import { drawnOn, readByEzdxf } from '../support/readEzdxf.ts'
 import { allParts, HOSTILE, hostile, lid } from '../support/sampleParts.ts'
-import { type Drawn, drawnOf, worstError } from '../support/segments.ts'
-
-type Pair = [x: number, y: number]
-
-interface Found {
-  errors: string[]
-  fixes: string[]
-  version: string
-  units: number
-  encoding: string
-  extents: [Pair, Pair]
-  space: string
-  layers: Record<string, [colour: number, lineType: string]>
-  entities: {
-    type: string
-    layer: string
-    owner: string
-    closed?: boolean
-    segments?: [Pair, Pair, Pair][]
-    circle?: [x: number, y: number, radius: number]
-    text?: string
-    at?: Pair
-    height?: number
-    rotation?: number
-  }[]
-}
+import { drawnOf, worstError } from '../support/segments.ts'
 
 const MICROMETRE = 0.001
 const options = { title: 'Tea box', line: 'Revision B' }
-let folder = ''
 
-beforeAll(() => {
-  needEzdxf()
-  folder = mkdtempSync(join(tmpdir(), 'lidwright-'))
-}, 300_000)
-
-afterAll(() => {
-  if (folder !== '') rmSync(folder, { recursive: true })
-})
-
-function readByEzdxf(text: string): Found {
-  const file = join(folder, 'template.dxf')
-  writeFileSync(file, text)
-  const script = join(import.meta.dirname, 'read_dxf.py')
-  const { stdout, stderr, status } = spawnSync(PYTHON, [script, file], { encoding: 'utf8' })
-  if (status !== 0) throw new Error(`ezdxf could not read the file: ${stderr}`)
-  return JSON.parse(stdout)
-}
-
-const point = ([x, y]: Pair) => ({ x, y })
-
-function drawnOn(found: Found, layer: string): Drawn[] {
-  return found.entities
-    .filter((entity) => entity.layer === layer)
-    .flatMap(({ circle, segments }): Drawn[] => {
-      if (circle !== undefined) return [{ centre: { x: circle[0], y: circle[1] }, radius: circle[2] }]
-      if (segments === undefined) return []
-      return [segments.map(([a, b, c]) => ({ from: point(a), middle: point(b), to: point(c) }))]
-    })
-}
+beforeAll(needEzdxf, 300_000)
 
 describe('read by ezdxf', () => {
   test.each(allParts)(

@@ -1,11 +1,8 @@
-"""Reads a DXF with ezdxf and prints what it found as JSON: audit, units, owners, and every entity."""
+"""Reads DXF files with ezdxf and prints what it found, a line of JSON for each: audit, units, owners, and every entity."""
 import json
 import sys
 
 from ezdxf import recover
-
-doc, audit = recover.readfile(sys.argv[1])
-space = doc.modelspace()
 
 
 def segment(part):
@@ -38,14 +35,17 @@ def entity(e):
     return out
 
 
-print(json.dumps({
-    "errors": [each.message for each in audit.errors],
-    "fixes": [each.message for each in audit.fixes],
-    "version": doc.dxfversion,
-    "units": doc.units,
-    "encoding": doc.encoding,
-    "extents": [list(doc.header["$EXTMIN"])[:2], list(doc.header["$EXTMAX"])[:2]],
-    "space": space.block_record_handle,
-    "layers": {layer.dxf.name: [layer.dxf.color, layer.dxf.linetype] for layer in doc.layers},
-    "entities": [entity(e) for e in space],
-}))
+for path in sys.argv[1:]:
+    doc, audit = recover.readfile(path)
+    space = doc.modelspace()
+    print(json.dumps({
+        "errors": [each.message for each in audit.errors],
+        "fixes": [each.message for each in audit.fixes],
+        "version": doc.dxfversion,
+        "units": doc.units,
+        "encoding": doc.encoding,
+        "extents": [list(doc.header["$EXTMIN"])[:2], list(doc.header["$EXTMAX"])[:2]],
+        "space": space.block_record_handle,
+        "layers": {layer.dxf.name: [layer.dxf.color, layer.dxf.linetype] for layer in doc.layers},
+        "entities": [entity(e) for e in space],
+    }))
