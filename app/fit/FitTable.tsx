@@ -14,6 +14,7 @@ import { committed, useBench } from '../state/index.ts'
 import { holdVariant, letGo, MOST_VARIANTS, useVariants } from '../state/variants.ts'
 import { type Asked, useAsked } from './asked.ts'
 import { useReckoned } from './reckoned.ts'
+import { SaveRows } from './SaveRows.tsx'
 import { SideBySide } from './SideBySide.tsx'
 import { SHOWN, sayCount, sayPlace, sayRow } from './say-row.ts'
 import { dropRow, keepRow, tryRow, useTrying } from './trying.ts'
@@ -41,9 +42,14 @@ export function FitTable() {
       <header className="fit-head">
         <h2>What fits this box</h2>
         <p className="figure" role="status">
-          {done < total ? `${done} of ${total} rows reckoned` : `${fitting} of ${total} rows can be built`}
+          {total === 0
+            ? 'Rows are reckoned when the hand rests.'
+            : done < total
+              ? `${done} of ${total} rows reckoned`
+              : `${fitting} of ${total} rows can be built`}
         </p>
         {done < total && <progress max={total} value={done} aria-label="Rows reckoned" />}
+        {done === total && total > 0 && <SaveRows inOrder={inOrder} />}
         {held.length > 0 && (
           <button
             type="button"

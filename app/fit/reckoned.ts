@@ -57,6 +57,8 @@ function work(): void {
 /** What was reckoned is of another design or other questions: begin anew when the hand rests. */
 function stale(): void {
   fitting = null
+  // A row of another design, tried on this one, would bring back what has just been changed.
+  tell()
   if (listeners.size > 0) reckoning.ask()
 }
 

@@ -3,22 +3,19 @@
  * an answer in the drawing, one keeps it as a single step of undo, Escape drops it. The search runs beside the page in
  * short stretches and its answers get better while they are looked at.
  */
-import { useEffect, useId, useRef, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import {
   formatMeasure,
-  type Layout,
-  movableIn,
   type Placing,
-  type PlacingWishes,
   type Proposal,
   placeableIn,
   placing,
-  readPitch,
   ruleOf,
   solve,
 } from '../../geometry/index.ts'
 import { ghosts } from '../canvas/ghosts.ts'
 import { beginGesture, committed, type Gesture, useBench } from '../state/index.ts'
+import { isEmpty, NO_WISHES, PlaceWishes, type Wished, wishesOf } from './PlaceWishes.tsx'
 import { Sign } from './Sign.tsx'
 import { nameOf } from './say.ts'
 
@@ -31,13 +28,10 @@ type Answer = Placing & { readonly over: boolean }
 export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
   const [start] = useState(committed)
   const layout = solve(start)
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(
-    () => new Set(placeableIn(start).map((one) => one.id)),
-  )
-  const [symmetry, setSymmetry] = useState(false)
-  const [jackOffKnee, setJack] = useState(false)
-  const [note, setNote] = useState('')
-  const [pickup, setPickup] = useState('')
+  const [wished, setWished] = useState<Wished>(() => ({
+    ...NO_WISHES,
+    chosen: new Set(placeableIn(start).map((one) => one.id)),
+  }))
   const [fault, setFault] = useState<string | null>(null)
   const [answer, setAnswer] = useState<Answer | null>(null)
   const [tried, setTried] = useState<number | null>(null)
@@ -87,21 +81,6 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
     if (now !== start) leave.current()
   }, [now, start])
 
-  const wishes = (): PlacingWishes | string => {
-    const pitch = note.trim() === '' ? null : readPitch(note, start.stringing.a4)
-    if (pitch && !pitch.ok) return pitch.sentence
-    const share = pickup.trim() === '' ? null : Number(pickup.replace('%', '').replace(',', '.')) / 100
-    if (share !== null && !(share > 0 && share <= 0.5))
-      return 'A share of the scale up to 50% is wanted, as in 25.'
-    return {
-      things: [...chosen],
-      symmetry,
-      jackOffKnee,
-      ...(pitch ? { hertz: pitch.hertz } : {}),
-      ...(share === null ? {} : { pickupAt: share }),
-    }
-  }
-
   const show = (placed: Placing, over: boolean) => {
     setAnswer({ ...placed, over })
     ghosts.show(
@@ -113,7 +92,7 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
   const search = () => {
     clearTimeout(timer.current)
     drop()
-    const asked = wishes()
+    const asked = wishesOf(wished, start.stringing.a4)
     setFault(typeof asked === 'string' ? asked : null)
     if (typeof asked === 'string') return
     const run = placing(start, asked)
@@ -163,54 +142,13 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
           Close
         </button>
       </header>
-      <fieldset className="place-things">
-        <legend className="small soft">What is placed; what is locked stays</legend>
-        {movableIn(start).map(({ id }) => (
-          <label key={id}>
-            <input
-              type="checkbox"
-              checked={chosen.has(id)}
-              onChange={() => {
-                const next = new Set(chosen)
-                if (!next.delete(id)) next.add(id)
-                setChosen(next)
-              }}
-            />{' '}
-            {nameOf(id, layout)}
-          </label>
-        ))}
-        {movableIn(start).length === 0 && <p className="small soft">Nothing here can be moved.</p>}
-      </fieldset>
-      <label className="place-wish">
-        <input type="checkbox" checked={symmetry} onChange={() => setSymmetry(!symmetry)} /> Pairs as mirror
-        images
-      </label>
-      <label className="place-wish">
-        <input type="checkbox" checked={jackOffKnee} onChange={() => setJack(!jackOffKnee)} /> Jack off the
-        knee
-      </label>
-      <p className="small soft">
-        Off the knee: the tail-end wall, or the third of the treble wall next to the tail. Common practice, no
-        source.
-      </p>
-      <Words
-        label="Air near the note"
-        value={note}
-        onChange={setNote}
-        hint="as in G2; openings grow or shrink"
-      />
-      <Words
-        label="Pickup at % of the scale"
-        value={pickup}
-        onChange={setPickup}
-        hint="from the saddle, up to 50"
-      />
+      <PlaceWishes layout={layout} wished={wished} onChange={setWished} />
       {fault && (
         <p className="field-fault" role="alert">
           {fault}
         </p>
       )}
-      <button type="button" className="primary" disabled={chosen.size === 0} onClick={search}>
+      <button type="button" className="primary" disabled={isEmpty(wished)} onClick={search}>
         {answer ? 'Search again' : 'Find places'}
       </button>
       <div role="status" className="small soft">
@@ -219,6 +157,13 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
             ? `${answer.proposals.length} ${answer.proposals.length === 1 ? 'answer that is' : 'answers that are'} worth telling.`
             : 'Still getting better …')}
       </div>
+      {answer && answer.said.length > 0 && (
+        <ul className="small place-said" aria-label="Done beforehand">
+          {answer.said.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      )}
       <ol className="place-answers" aria-label="Answers">
         {answer?.proposals.map((one, index) => (
           <li key={`${index + 1}`} className={tried === index ? 'trying' : ''}>
@@ -234,7 +179,7 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
                 Keep it
               </button>
             )}
-            <Told proposal={one} layout={layout} />
+            <Told proposal={one} />
           </li>
         ))}
       </ol>
@@ -242,8 +187,8 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
   )
 }
 
-function Told({ proposal, layout }: { readonly proposal: Proposal; readonly layout: Layout }) {
-  const { stops, cares, tightest, wishes } = proposal
+function Told({ proposal }: { readonly proposal: Proposal }) {
+  const { stops, cares, tightest, wishes, layout } = proposal
   const { units } = layout.design
   return (
     <ul className="small place-told">
@@ -266,27 +211,5 @@ function Told({ proposal, layout }: { readonly proposal: Proposal; readonly layo
         </li>
       ))}
     </ul>
-  )
-}
-
-function Words(props: {
-  readonly label: string
-  readonly value: string
-  readonly onChange: (value: string) => void
-  readonly hint: string
-}) {
-  const own = useId()
-  return (
-    <div className="place-words">
-      <label htmlFor={own}>{props.label}</label>
-      <input
-        id={own}
-        type="text"
-        className="field-wide"
-        value={props.value}
-        placeholder={props.hint}
-        onChange={(event) => props.onChange(event.target.value)}
-      />
-    </div>
   )
 }

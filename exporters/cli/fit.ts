@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path'
 import type { Command } from 'commander'
 import { CARE_WORDS, CARES, designText, proposals, type Row, USUAL_WEIGHTS } from '../../geometry/index.ts'
 import { fitAnswer, rankedFit } from '../fit/fit-answer.ts'
+import { fitCsv } from '../fit/fit-table.ts'
 import { askedOf, type FitOptions, wishesOf } from './fit-asked.ts'
 import { fitText } from './fit-text.ts'
 import { foldersOf, readInputs, type Source, SUFFIX, tellTroubles } from './inputs.ts'
@@ -12,6 +13,7 @@ import { type Text, writeWhole } from './write-files.ts'
 
 interface Options extends FitOptions {
   readonly json?: boolean
+  readonly csv?: boolean
   readonly all?: boolean
   readonly out?: string
   readonly best: string
@@ -54,9 +56,10 @@ export function addFit(program: Command, io: Io, end: (code: number) => void): v
     .option('--note <pitch>', 'a note that the air of the box should speak near, as in "G3"')
     .option('--all', 'every row, and those that cannot be built with their reasons')
     .option('--json', 'every row as JSON: one object, or a list of them for folders and several files')
+    .option('--csv', 'every row as one table for a spreadsheet, all designs below each other')
     .option(
       '--out <folder>',
-      'write the best as designs to open, and all rows as JSON, into a folder for each design',
+      'write the best as designs to open, and all rows as JSON and CSV, into a folder for each design',
     )
     .option('--best <count>', 'how many proposals, each of another scale or count', '3')
     .addOption(settingOption())
@@ -70,15 +73,18 @@ Examples:
   lidwright fit tea-box.lidwright.json
   lidwright fit tea-box.lidwright.json --strings 3,4 --scales "23in,25in" --care short=2 --note G3
   lidwright fit class --json > class-fit.json
+  lidwright fit class --csv > class-fit.csv
   lidwright fit surveys --out proposals --best 2
 
 Exit codes: 0 something fits each box; 1 nothing that was asked fits one of them; 2 bad input, with the reason on stderr.`,
     )
     .action(async (paths: string[], options: Options) => {
       const best = bestOf(options.best)
+      if (options.json && options.csv) throw new Trouble('--json and --csv: one of them is wanted.')
       const { sources, troubles, many } = await readInputs(paths, options.set, io)
       const fitted = sources.map((source) => fittedOf(source, options))
       if (options.out !== undefined) await write(fitted, options.out, many, best, io)
+      else if (options.csv) io.out(csvOf(fitted))
       else if (options.json) {
         const answers = fitted.map(({ source, answer }) => ({ file: source.file, ...answer() }))
         if (many || answers.length > 0) io.out(`${JSON.stringify(many ? answers : answers[0], null, 2)}\n`)
@@ -101,6 +107,7 @@ interface Fitted {
   readonly source: Source
   readonly rows: readonly Row[]
   answer(): ReturnType<typeof fitAnswer>
+  csv(): string
 }
 
 function fittedOf(source: Source, options: Options): Fitted {
@@ -108,7 +115,22 @@ function fittedOf(source: Source, options: Options): Fitted {
   const questions = askedOf(design, options)
   const wishes = wishesOf(design, options)
   const rows = rankedFit(design, questions, wishes)
-  return { source, rows, answer: () => fitAnswer(design, questions, rows, wishes) }
+  return {
+    source,
+    rows,
+    answer: () => fitAnswer(design, questions, rows, wishes),
+    csv: () => fitCsv(design, rows, wishes, source.file),
+  }
+}
+
+/** The headings once, whatever the unit of a design: lengths stand in millimetres and beside it on its own rule. */
+function csvOf(fitted: readonly Fitted[]): string {
+  return fitted
+    .map((one, index) => {
+      const text = one.csv()
+      return index === 0 ? text : text.slice(text.indexOf('\r\n') + 2)
+    })
+    .join('')
 }
 
 function bestOf(text: string): number {
@@ -125,7 +147,7 @@ async function write(fitted: readonly Fitted[], out: string, many: boolean, best
   )
   const texts: Text[] = []
   const lines: string[] = []
-  for (const { source, rows, answer } of fitted) {
+  for (const { source, rows, answer, csv } of fitted) {
     const folder = folders.get(source) ?? out
     const path = (name: string) => resolve(io.cwd, join(folder, name))
     const chosen = proposals(rows).slice(0, best)
@@ -136,6 +158,7 @@ async function write(fitted: readonly Fitted[], out: string, many: boolean, best
       path: path('fit.json'),
       text: `${JSON.stringify({ file: source.file, ...answer() }, null, 2)}\n`,
     })
+    texts.push({ path: path('fit.csv'), text: csv() })
     lines.push(
       chosen.length === 0
         ? `${source.file}: nothing that was asked fits; ${join(folder, 'fit.json')} says why.`

@@ -77,7 +77,10 @@ Examples:
   lidwright place crate.lidwright.json --pickup-at 25% --jack-off-knee --json
   lidwright place surveys --out proposals
 
-Exit codes: 0 every design has an answer without a stop; 1 one has none; 2 bad input, with the reason on stderr.`,
+Exit codes: 0 every design has an answer in which no stop is about what was placed; 1 one has none, so what was asked
+does not fit there; 2 bad input, with the reason on stderr. A stop that no place can mend (the hand not stated, a blank
+too short) is told with every answer and does not count here: "lidwright check" ends with 1 for it. Where nothing can be
+placed, because it is locked or follows another, that is said and nothing is wrong.`,
     )
     .action(async (paths: string[], options: Options) => {
       const wishes = wishesOf(options)
@@ -99,7 +102,8 @@ Exit codes: 0 every design has an answer without a stop; 1 one has none; 2 bad i
             .join('\n'),
         )
       tellTroubles(troubles, io, 'what could be read was placed')
-      const unanswered = ({ proposals }: Placing) => !proposals.some((one) => one.stops.length === 0)
+      const unanswered = ({ proposals, placed }: Placing) =>
+        placed.length > 0 && !proposals.some((one) => one.ownStops.length === 0)
       if (answers.some(({ placing }) => unanswered(placing))) end(EXIT.stop)
       if (troubles.length > 0) end(EXIT.badInput)
     })
@@ -163,6 +167,7 @@ export function placeAnswer(design: Design, { proposals, said, placed }: Placing
     said,
     proposals: proposals.map((one) => ({
       stops: one.stops.map((finding) => finding.key),
+      stopsOfPlaced: one.ownStops.map((finding) => finding.key),
       cares: one.cares.map((finding) => finding.key),
       tightest: one.tightest.map(({ key, measured, limit, margin }) => ({ key, measured, limit, margin })),
       wishes: one.wishes,
@@ -190,10 +195,15 @@ function textOf(design: Design, { proposals, said, placed }: Placing): string {
 
 const length = (mm: number, { units }: Design): string => formatLength(mm, units, { unit: true })
 
-const headOf = ({ stops, cares }: Proposal): string =>
-  `${stops.length === 0 ? 'no stop' : counted(stops.length, 'stop')}, ${counted(cares.length, 'care')}${
-    stops.length === 0 ? '' : `: ${stops.map((one) => one.key).join(', ')}`
-  }`
+const headOf = ({ stops, ownStops, cares }: Proposal): string => {
+  const keys = (list: readonly Finding[]) => list.map((one) => one.key).join(', ')
+  const others = stops.filter((one) => !ownStops.includes(one))
+  return [
+    `${ownStops.length === 0 ? 'no stop' : counted(ownStops.length, 'stop')} about what was placed${ownStops.length === 0 ? '' : ` (${keys(ownStops)})`}`,
+    ...(others.length === 0 ? [] : [`${counted(others.length, 'other stop')} (${keys(others)})`]),
+    counted(cares.length, 'care'),
+  ].join(', ')
+}
 
 const marginWords = (finding: Finding, { units }: Design): string =>
   `margin ${formatMeasure(finding.margin ?? 0, finding, units, { unit: true })}: ${ruleOf(finding.rule).title.toLowerCase()}, ${finding.about.join(' and ')}`

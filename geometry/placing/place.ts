@@ -28,6 +28,8 @@ export interface Proposal {
   readonly worth: number
   /** Everything wrong with the whole design, also by rules that were not aimed at. */
   readonly stops: readonly Finding[]
+  /** Of the stops those about what was placed, or about what goes along with it: what another place might have mended. */
+  readonly ownStops: readonly Finding[]
   readonly cares: readonly Finding[]
   /** The three tightest margins of what was placed. */
   readonly tightest: readonly Finding[]
@@ -342,12 +344,14 @@ class Search {
     if (before) return before
     const layout = solve(this.designAt(reached.at))
     const findings = check(layout)
+    const stops = findings.filter(blocks)
     const made: Proposal = {
       change: thingsChange(this.asked, layout.design),
       layout,
       judged: reached.judged,
       worth: reached.worth,
-      stops: findings.filter(blocks),
+      stops,
+      ownStops: stops.filter((one) => one.about.some((id) => this.all.has(id))),
       cares: findings.filter((one) => one.grade === 'care'),
       tightest: tightestOf(findings, this.all, 3),
       wishes: answered(layout, this.wishes),

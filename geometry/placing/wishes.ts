@@ -27,6 +27,9 @@ export interface PlacingWishes {
 /** Kinds that are placed by themselves where nothing else is asked for. */
 const PLACEABLE: ReadonlySet<string> = new Set(['pickup', 'pot', 'switch', 'jack', 'screw'])
 
+/** Kinds that are offered to be added. */
+export const ADDABLE: readonly KindName[] = ['sound-hole', 'pickup', 'pot', 'switch', 'jack', 'screw']
+
 export const isOpening = ({ kind }: Pick<Thing, 'kind'>): boolean => kindOf(kind).group === 'Openings'
 
 /** Whatever can be placed: nothing that is locked, follows another, or would take along something locked. */

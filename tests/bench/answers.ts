@@ -45,8 +45,8 @@ const PLACED = waiting(
 )
 const FITTED = waiting(
   '/^What fits this box/',
-  `/rows can be built/.test(document.body.textContent)`,
-  `/rows can be built/.test(document.body.textContent)`,
+  `/ of [1-9]\\d* rows can be built/.test(document.body.textContent)`,
+  `/ of [1-9]\\d* rows can be built/.test(document.body.textContent)`,
 )
 
 /** Some work that never changes, in the page: says whether the slowing reaches what is measured. */
