@@ -6,6 +6,8 @@ export interface Mutant {
   readonly end: number
   /** What stands there instead. */
   readonly text: string
+  /** It is a whole statement: without semicolons a parenthesis there would call what the line before ends in. */
+  readonly whole: boolean
   readonly sort: 'arithmetic' | 'comparison' | 'limit' | 'boolean' | 'constant' | 'function'
 }
 
@@ -52,18 +54,28 @@ export function mutantsOf(file: string, source: string): Mutant[] {
     if (node.type.startsWith('TS') && !SEEN_THROUGH.has(node.type)) return
     if (node.type === 'ImportDeclaration' || node.type === 'ExportAllDeclaration') return
     const put = (sort: Mutant['sort'], words: string) =>
-      found.push({ start: node.start, end: node.end, text: words, sort })
+      found.push({
+        start: node.start,
+        end: node.end,
+        text: words,
+        sort,
+        whole: parent?.type === 'ExpressionStatement',
+      })
     mutate(node, parent, text, put)
     for (const [key, value] of Object.entries(node)) {
       // Names of fields are no values, and what throws is not reckoned with.
       if (key === 'key' && node.computed !== true) continue
-      if (node.type === 'ThrowStatement') continue
+      if (node.type === 'ThrowStatement' || isSentence(node)) continue
       for (const child of Array.isArray(value) ? value : [value]) if (isNode(child)) visit(child, node)
     }
   }
   visit(program as unknown as Node, undefined)
   return found.sort((a, b) => a.start - b.start || b.end - a.end)
 }
+
+/** What a rule says of its measure: words are read by people, and only measures are tried here. */
+const isSentence = ({ type, key }: Node): boolean =>
+  type === 'Property' && isNode(key) && key.name === 'words'
 
 const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && 'type' in value && typeof value.type === 'string'
@@ -140,7 +152,7 @@ export function withSwitches(source: string, mutants: readonly (Mutant & { reado
       let next = index + 1
       while (next < inner.length && (inner[next] as Mutant).start < first.end) next++
       const within = inner.slice(index + 1, next)
-      text += `${source.slice(at, first.start)}(__mutant(${first.id}) ? (${first.text}) : (${written(first.start, first.end, within)}))`
+      text += `${source.slice(at, first.start)}${first.whole ? '!' : ''}(__mutant(${first.id}) ? (${first.text}) : (${written(first.start, first.end, within)}))`
       at = first.end
       index = next
     }

@@ -36,7 +36,7 @@ const number = (name: 'sample' | 'seed' | 'seconds' | 'processes'): number => {
 }
 
 /** A test slower than this with no mutant on is left out: a thousand times that would be hours. */
-const SLOW = 2500
+const SLOW = 6000
 
 const rooms = (values.rooms ?? '').split(',')
 const { mutants, all } = sampled(rooms, number('sample'), number('seed'))
@@ -50,7 +50,7 @@ function ask(asked: Asked, most: number): Promise<Answer> {
       finish({ failed: [what], met: {}, out: false })
     }
     const watch = setTimeout(() => gone('never ends'), most)
-    worker.once('error', () => gone('dies'))
+    worker.once('error', (error) => gone(`dies: ${error.message}`))
     worker.once('message', (answer: Answer) => {
       clearTimeout(watch)
       void worker.terminate()
@@ -66,6 +66,7 @@ const tests = Object.entries(base.met)
   .filter(([id, { took }]) => id !== '' && took < SLOW && !broken.has(id))
   .map(([id, { mutants: met, took }]) => ({ id, file: id.split('#')[0] ?? '', met: new Set(met), took }))
 const loading = new Set(base.met['']?.mutants)
+if (tests.length === 0) throw new Error(`No test ran without a mutant: ${base.failed[0] ?? 'none was found'}`)
 const slow = Object.keys(base.met).length - 1 - tests.length - broken.size
 console.log(
   `${tests.length} tests; left out: ${slow} slow ones, and ${broken.size} that want the whole framework.\n`,

@@ -36,23 +36,27 @@ export async function tryMutant(
   on = mutant
   const began = performance.now()
   const met: Record<string, { mutants: number[]; took: number }> = {}
+  const failed: string[] = []
+  let why = ''
   const watched = async (name: string, work: () => Promise<void>): Promise<boolean> => {
     meeting = tests === null ? new Set() : undefined
     const start = performance.now()
     const failed = await work().then(
       () => false,
-      () => true,
+      (error: unknown) => {
+        why = error instanceof Error ? (error.stack ?? error.message) : String(error)
+        return true
+      },
     )
     if (meeting) met[name] = { mutants: [...meeting], took: performance.now() - start }
     meeting = undefined
     return failed
   }
-  const failed: string[] = []
   const loaded = await watched('', async () => {
     for (const file of files) await collect(file, loaders[file] as () => Promise<unknown>)
   })
   // A mutant that breaks the loading is found by whatever loads it.
-  if (loaded) return { failed: ['loading'], met, out: false }
+  if (loaded) return { failed: [`loading: ${why}`], met, out: false }
   const byId = new Map(found.map((one) => [one.id, one]))
   for (const id of tests ?? byId.keys()) {
     const one = byId.get(id)

@@ -1,0 +1,173 @@
+/** A head laid out, against pencil and plane geometry: tangents by their defining property, room by plain sums. */
+import { describe, expect, test } from 'vitest'
+import { area, bounds, solve } from '../../../geometry/index.ts'
+import { type HeadPath, headOf, type Tuner } from '../../../geometry/neck/head-layout.ts'
+import { headRoomOf } from '../../../geometry/neck/head-room.ts'
+import { headCorners, headEdgesAt } from '../../../geometry/neck/headstock.ts'
+import { LONG_TERM } from '../../../geometry/neck/woods.ts'
+import { designOf, type Stated } from '../../support/designs.ts'
+
+// Two posts a side, 25 apart, 10 from the edges of a head 50 wide: at y = -15 and 15, x = -40 and -65.
+const FOUR = {
+  ...{ width: 50, length: 110, postEdge: 10, firstPost: 40, postSpacing: 25, bassTuners: 2, trebleTuners: 2 },
+  ...{ postHole: 8, post: 6, bodyLong: 22, bodyIn: 5, knobWide: 14, knobFrom: 18, knobLong: 14, screws: 0 },
+}
+const layoutWith = (headstock: Stated = {}, more: Stated = {}) =>
+  solve(
+    designOf({
+      headstock: { ...FOUR, ...headstock },
+      strings: { count: 4, gauges: [1.2, 0.9, 0.6, 0.4], spanAtNut: 27 },
+      ...more,
+    }),
+  )
+
+describe('the way of a string to its post', () => {
+  const shapes: readonly (readonly [string, Stated])[] = [
+    ['two and two', {}],
+    ['one row', { bassTuners: 4, trebleTuners: 0 }],
+    ['the other row', { bassTuners: 0, trebleTuners: 4 }],
+    ['thick posts in a slanted row', { post: 14, postStep: 4, stagger: 9, width: 70 }],
+    ['tilted', { form: 'scarfed', tiltDegrees: 20 }],
+  ]
+
+  test.each(shapes)(
+    '%s: touches the post square to its radius, with half the string between',
+    (_, headstock) => {
+      const { paths, tuners } = headOf(layoutWith(headstock))
+      expect(paths).toHaveLength(4)
+      for (const { from, to, gauge, tuner } of paths) {
+        const { post } = tuners[tuner] as Tuner
+        // Euclid III, 18: a tangent stands square to the radius where it touches.
+        expect(Math.hypot(to.x - post.x, to.y - post.y)).toBeCloseTo(
+          (headstock.post === 14 ? 7 : 3) + gauge / 2,
+          9,
+        )
+        expect((to.x - post.x) * (to.x - from.x) + (to.y - post.y) * (to.y - from.y)).toBeCloseTo(0, 6)
+        expect(from.x).toBe(0)
+      }
+    },
+  )
+
+  test.each(shapes)(
+    '%s: runs on the side of the post that looks to the middle of the head',
+    (_, headstock) => {
+      const { paths, tuners } = headOf(layoutWith(headstock))
+      for (const { from, to, tuner } of paths) {
+        const { post, side } = tuners[tuner] as Tuner
+        // Where the line passes the post, it lies nearer the other row.
+        const y = from.y + ((to.y - from.y) * (post.x - from.x)) / (to.x - from.x)
+        expect(side === 'bass' ? y - post.y : post.y - y).toBeGreaterThan(0)
+      }
+    },
+  )
+
+  test('begins where the string crosses the nut', () => {
+    const layout = layoutWith()
+    const starts = headOf(layout).paths.map(({ from }) => from.y)
+    // 27 over all with equal gaps between the outer edges of 1.2, 0.9, 0.6 and 0.4, or equal centres: outermost both ways.
+    expect(starts[0]).toBeCloseTo(layout.strings[0]?.yAtNut ?? Number.NaN, 12)
+    expect([...starts].sort((a, b) => a - b)).toEqual(starts)
+  })
+})
+
+describe('the outline of the face', () => {
+  test('ends where it is long enough, is as wide as stated, and begins at the back of the nut as wide as the neck', () => {
+    const layout = layoutWith({}, { neck: { widthAtNut: 40 }, nut: { thickness: 5 } })
+    const { outline } = headOf(layout)
+    expect(bounds(outline)).toEqual({ minX: -110, maxX: -5, minY: -25, maxY: 25 })
+    const atNut = outline.vertices.filter(({ x }) => x === -5).map(({ y }) => y)
+    expect(atNut.sort((a, b) => a - b)).toEqual([-20, 20])
+  })
+
+  test('of a head as wide as its neck is a rectangle', () => {
+    const layout = layoutWith({}, { neck: { widthAtNut: 50, width: 50 }, nut: { thickness: 5 } })
+    expect(area(headOf(layout).outline)).toBeCloseTo(50 * 105, 9)
+  })
+
+  test('of slanted rows follows them: a post keeps its distance from the edge', () => {
+    // Each post 3 farther in than the one before; the edge runs along the row from its first post to its last.
+    const layout = layoutWith({ postStep: 3 })
+    const { headstock } = layout.design
+    for (const along of [40, 52.5, 65]) {
+      const inwards = 3 * Math.min(1, Math.max(0, (along - 40) / 25))
+      const { bass, treble } = headEdgesAt(headstock, along)
+      expect([bass, treble].map(Math.abs)).toEqual(
+        [25 - inwards, 25 - inwards].map((y) => expect.closeTo(y, 9)),
+      )
+    }
+    expect(headCorners(headstock)).toEqual([40, 65])
+    expect(headCorners({ ...headstock, postStep: 0 })).toEqual([])
+  })
+
+  test('corners come from the nut on, those of a staggered row between', () => {
+    const { headstock } = layoutWith({ postStep: 1, stagger: 7 }).design
+    expect(headCorners(headstock)).toEqual([40, 47, 65, 72])
+  })
+})
+
+describe('room on the head', () => {
+  const room = (headstock: Stated = {}) => headRoomOf(layoutWith(headstock))
+
+  test('is the spacing less what stands there', () => {
+    expect(room().holes?.mm).toBeCloseTo(25 - 8, 9)
+    expect(room().knobs?.mm).toBeCloseTo(25 - 14, 9)
+    expect(room().bodies?.mm).toBeCloseTo(Math.min(25 - 22, 2 * (15 - 5)), 9)
+    expect(room().holeToEdge?.mm).toBeCloseTo(10 - 8 / 2, 9)
+    // A knob begins 18 from the post, the edge lies 10 from it.
+    expect(room().knobToEdge?.mm).toBeCloseTo(18 - 10, 9)
+  })
+
+  test('a bushing let in takes the wider hole, a narrower one does not', () => {
+    expect(room({ bushing: 'let in', bushingHole: 11 }).holes?.mm).toBeCloseTo(25 - 11, 9)
+    expect(room({ bushing: 'let in', bushingHole: 7 }).holes?.mm).toBeCloseTo(25 - 8, 9)
+  })
+
+  test('of a pilot hole is to the nearer of the next hole and the edge', () => {
+    expect(room().screws).toBeNull()
+    // 12 along and 6 outwards of the post: 13 of the next post along 25, its hole 4, the pilot 0.75.
+    const screws = { screws: 2, screwAlong: 12, screwIn: -6, screwPilot: 1.5 }
+    const toHole = Math.min(Math.hypot(12, 6), Math.hypot(13, 6)) - 4 - 0.75
+    const toEdge = 10 - 6 - 0.75
+    expect(room(screws).screws?.mm).toBeCloseTo(Math.min(toHole, toEdge), 9)
+    expect(room({ ...screws, screwIn: 0 }).screws?.mm).toBeCloseTo(12 - 4 - 0.75, 9)
+  })
+
+  test('between strings is the least of that at the nut and that at the nearer post', () => {
+    const layout = layoutWith()
+    const { paths } = headOf(layout)
+    const at = (path: HeadPath, x: number) => path.from.y + ((path.to.y - path.from.y) * x) / path.to.x
+    const gaps = paths.slice(1).flatMap((trebleward, index) =>
+      paths.slice(0, index + 1).flatMap((bassward) => {
+        const end = Math.max(bassward.to.x, trebleward.to.x)
+        return [0, end].map((x) => at(trebleward, x) - at(bassward, x))
+      }),
+    )
+    expect(headRoomOf(layout).strings?.mm).toBeCloseTo(Math.min(...gaps), 9)
+    // Bass strings run together at the posts, so it is not the nut that is tightest.
+    expect(headRoomOf(layout).strings?.from.x).toBeLessThan(0)
+  })
+
+  test('beside a post is from skin to skin', () => {
+    const layout = layoutWith()
+    const { paths, tuners } = headOf(layout)
+    const ways = paths.flatMap(({ from, to, gauge, tuner }) =>
+      tuners.flatMap(({ post, round }, index) => {
+        if (index === tuner) return []
+        const [dx, dy] = [to.x - from.x, to.y - from.y]
+        const share = Math.min(
+          1,
+          Math.max(0, ((post.x - from.x) * dx + (post.y - from.y) * dy) / (dx * dx + dy * dy)),
+        )
+        return [
+          Math.hypot(from.x + share * dx - post.x, from.y + share * dy - post.y) - round.radius - gauge / 2,
+        ]
+      }),
+    )
+    expect(headRoomOf(layout).passing?.mm).toBeCloseTo(Math.min(...ways), 9)
+  })
+})
+
+test('wood under a load for good keeps the share that timber design allows it', () => {
+  // Load duration factors: 0.9 for a permanent load, 1.6 for ten minutes (NDS, table 2.3.2; from memory).
+  expect(LONG_TERM).toBeCloseTo(0.9 / 1.6, 2)
+})
