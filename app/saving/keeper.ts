@@ -9,8 +9,11 @@ import { readRecord, recordsOf, type Untouched } from './records.ts'
 import type { KeptStore } from './store.ts'
 import { BEGAN_EARLY, invalid, NOT_OURS, notLoaded, notWritten, ON_ITS_OWN, timeOfDay } from './words.ts'
 
-/** A change waits at most this long before it is written. With the time a write takes, a killed page loses less than half a second. */
-export const WAIT = 200
+/**
+ * A change waits at most this long before it is written. A write that is under way and its own take their time on a busy machine
+ * (two hundred kills found more than 300 ms), and a killed page may lose half a second: so the wait is short.
+ */
+export const WAIT = 100
 /** After a refused write it is tried again this much later. */
 export const RETRY = 2000
 /** A store that does not answer in this time is taken as one that cannot be read. */

@@ -35,7 +35,11 @@ export function sayFor(design: Design): Say {
       const other = others?.get(id)
       if (other) return other
       if (!thing) return /\d$/.test(id) ? id : `the ${id}`
-      return thing.name ? `“${thing.name}”` : `${kindOf(thing.kind).title.toLowerCase()} ${id}`
+      if (thing.name) return `“${thing.name}”`
+      const title = kindOf(thing.kind).title.toLowerCase()
+      // An id that begins with its kind, as those that are given by themselves do, would say it twice.
+      if (id === thing.kind) return `the ${title}`
+      return `${title} ${id.startsWith(`${thing.kind}-`) ? id.slice(thing.kind.length + 1) : id}`
     },
   }
 }

@@ -1,10 +1,13 @@
 /** What is to be placed and what is wished of it: what a search for places starts from. */
+import { blocks, check, ruleOf } from '../checks/check.ts'
+import { curesOf } from '../cures/cure.ts'
 import { apply, change } from '../design/changes.ts'
 import { leaderOf } from '../design/pairs.ts'
 import { checkDesign } from '../design/read.ts'
 import type { Design, Thing } from '../design/schema.ts'
 import { type KindName, kindOf } from '../kinds/kinds.ts'
 import { type FieldSet, followersOf } from '../solve/moves.ts'
+import { solve } from '../solve/solve.ts'
 
 export interface PlacingWishes {
   /** Ids of what is to be placed; left out: every sound hole, pickup, control, jack and screw that may be moved. */
@@ -93,8 +96,30 @@ function withAdded(
   }
   if (news.length === 0) return { design, news: [] }
   const reading = checkDesign({ ...design, things: [...design.things, ...news] })
-  return reading.ok ? { design: { ...reading.design }, news: ids } : { design, news: [] }
+  if (!reading.ok) return { design, news: [] }
+  return { design: sized({ ...reading.design }, new Set(ids), said), news: ids }
 }
+
+/**
+ * What is new made to suit its face where that hangs on no place: a bore where the wood is thicker than the thread. What
+ * stands already has the sizes its builder gave it.
+ */
+function sized(design: Design, news: ReadonlySet<string>, said: string[]): Design {
+  let now = design
+  for (let turns = 0; turns < news.size; turns++) {
+    const layout = solve(now)
+    const cure = check(layout)
+      .filter(({ rule, about }) => isNoPlace(rule) && about.every((id) => news.has(id)))
+      .filter(blocks)
+      .flatMap((finding) => curesOf(layout, finding).slice(0, 1))[0]
+    if (!cure) break
+    now = apply(now, cure.change)
+    said.push(`${cure.words}.`)
+  }
+  return now
+}
+
+const isNoPlace = (rule: string): boolean => !ruleOf(rule).mendedBy?.includes('place')
 
 /** Fields in which two of a kind may differ and still be a pair. */
 const APART = new Set(['id', 'name', 'along', 'across', 'locked', 'group', 'turnDegrees'])

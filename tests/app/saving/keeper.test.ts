@@ -210,7 +210,7 @@ describe('4: hiding, leaving and closing the page flush', () => {
 })
 
 describe('5: a change waits at most 300 ms, however fast others follow', () => {
-  test('a stream of edits is written five times a second, not once at its end', async () => {
+  test('a stream of edits is written ten times a second, not once at its end', async () => {
     expect(WAIT).toBeLessThanOrEqual(300)
     const tab = await loadedTab()
     for (let time = 0; time < 2000; time += 20) {
@@ -219,7 +219,7 @@ describe('5: a change waits at most 300 ms, however fast others follow', () => {
       const newest = titlesIn(store, `${tab.name}-1`).at(-1)
       if (time > WAIT) expect(time - Number(newest?.slice(3))).toBeLessThanOrEqual(WAIT)
     }
-    expect(store.writes().filter((one) => one.startsWith('put')).length).toBeLessThanOrEqual(10)
+    expect(store.writes().filter((one) => one.startsWith('put')).length).toBeLessThanOrEqual(20)
   })
 })
 

@@ -202,3 +202,14 @@ test('what is added is placed with the rest', () => {
   expect(things.map((thing) => thing.id)).toEqual(['sound-hole', 'sound-hole-2'])
   expect(things[1]?.across).toEqual({ mirror: 'sound-hole' })
 })
+
+test('what is added suits its face: a jack gets the bore that its thread wants, whatever the wall', () => {
+  for (const treble of [2, 6, 12]) {
+    const box = { length: 260, width: 200, depth: 80, walls: { treble, bass: treble } }
+    const design = designOf({ box })
+    const { change, ownStops } = best(design, { add: { jack: 1, 'sound-hole': 1 } })
+    expect(ownStops.map((one) => one.key)).toEqual([])
+    const placed = check(solve(apply(design, change)))
+    expect(placed.filter((one) => blocks(one) && one.about.includes('jack'))).toEqual([])
+  }
+})
