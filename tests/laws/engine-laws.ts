@@ -24,6 +24,7 @@ import { answers } from '../support/answers.ts'
 import { troublesOf } from '../support/contours.ts'
 import { fromFile } from '../support/designs.ts'
 import { numbersOf } from '../support/walk.ts'
+import { FINDING_LAWS } from './finding-laws.ts'
 
 /** Sentences for what breaks a law; none where it holds. */
 export type Wrong = (design: Design) => readonly string[]
@@ -55,6 +56,7 @@ export const ENGINE_LAWS: readonly Law[] = [
   { name: 'what is drawn has a length, a name and a size', wrong: drawnHasSize },
   { name: 'outlines of things are closed, simple and counter-clockwise', wrong: thingsAreSound },
   { name: 'every finding has a name of its own, a place and a sentence', wrong: findingsSpeak },
+  ...FINDING_LAWS,
   { name: 'what a finding is about is a thing, or a name that no thing can bear', wrong: findingsPoint },
   { name: 'the same design, made anew, gives the same answers to the last digit', wrong: sameAgain },
   { name: 'a design read back from its own text gives the same answers', wrong: readBack },

@@ -83,11 +83,14 @@ export const firstPost: Rule = {
     )
     if (!nearest) return found
     const measured = -nearest.x
+    // A least that is stated above what is wanted is wanted too.
+    const least = limit('firstPostLeast')
+    const wanted = Math.max(limit('firstPost'), least)
     found.push({
       about: ['headstock'],
       measured,
-      limit: limit('firstPost'),
-      grade: gradeLeast(measured, limit('firstPost'), limit('firstPostLeast')),
+      limit: wanted,
+      grade: gradeLeast(measured, wanted, least),
       where: { view: 'plan', from: { x: 0, y: nearest.y }, to: { x: nearest.x, y: nearest.y } },
     })
     return found
