@@ -1,7 +1,7 @@
 /** Transfer for machines, with the real mouse: the line of the tool, sheets of stock, a part too large, the files. */
-import AxeBuilder from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { beforeAll, expect, inject, test } from 'vitest'
+import { violationsOf } from '../support/axe.ts'
 import { goTo, textOf } from '../support/bench-page.ts'
 import { newContext } from '../support/browser.ts'
 import { readWithDxf } from '../support/readDxf.ts'
@@ -20,11 +20,6 @@ beforeAll(async () => {
   await goTo(page, 'Transfer')
 })
 
-const axe = async () => {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze()
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)
-}
-
 test('a router: its line over the part, its cutter to the thousandth, nothing that a reader cannot reach', async () => {
   await page.getByRole('radio', { name: 'router' }).check()
   await page.getByRole('textbox', { name: 'Cutter, mm' }).fill('3')
@@ -32,7 +27,7 @@ test('a router: its line over the part, its cutter to the thousandth, nothing th
   await page.getByRole('button', { name: /^Neck-end wall/ }).click()
   await page.getByText('Cutter 3.00 mm. The outline is followed 1.50 mm outside it').waitFor()
   expect(await page.locator('.part-large .tool-swath').count()).toBeGreaterThan(0)
-  expect(await axe()).toEqual([])
+  expect(await violationsOf(page)).toEqual([])
 })
 
 test('sheets of stock say how full they are, and what is too large for them', async () => {
@@ -41,7 +36,7 @@ test('sheets of stock say how full they are, and what is too large for them', as
   expect(await page.getByRole('list', { name: 'Sheets of stock' }).textContent()).toMatch(
     /\d % full\. Base, Lid/,
   )
-  expect(await axe()).toEqual([])
+  expect(await violationsOf(page)).toEqual([])
   await page.getByRole('textbox', { name: 'Sheet, long' }).fill('200')
   await page.getByRole('textbox', { name: 'Sheet, long' }).press('Enter')
   expect(await page.getByText(/^Lid is 24[0-9.]+ mm × /).textContent()).toContain('larger sheet, or')

@@ -1,8 +1,8 @@
 /** What fits the box, as a builder asks it: rows come, one is tried and dropped, another kept as one step. */
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterEach, beforeEach, expect, inject, test } from 'vitest'
 import { blocks, check, fittingOf, questionsFor, solve } from '../../geometry/index.ts'
+import { violationsOf } from '../support/axe.ts'
 import { openPageWith, savedDesign } from '../support/bench-page.ts'
 import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
@@ -118,6 +118,5 @@ test('four variants are held at the most, drawn over the plan, and stand side by
     .waitFor()
   await table.getByRole('button', { name: /^Let 2/ }).click()
   await page.getByRole('button', { name: 'Side by side (3)' }).waitFor()
-  const axe = await new AxeBuilder({ page }).setLegacyMode().include('.place').analyze()
-  expect(axe.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])
+  expect(await violationsOf(page, { include: '.place' })).toEqual([])
 })

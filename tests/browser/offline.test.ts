@@ -10,7 +10,7 @@ const address = inject('address')
 let context: BrowserContext
 
 beforeEach(async () => {
-  context = await newContext()
+  context = await newContext({ offline: 'kept' })
 })
 afterEach(() => context.close())
 

@@ -7,7 +7,7 @@ const address = inject('address')
 let page: Page
 
 test('the page opens: no complaints, no failed requests, nothing asked of another host', async () => {
-  page = await (await newContext()).newPage()
+  page = await (await newContext({ offline: 'kept' })).newPage()
   const watched = watchPage(page, address)
   await page.goto(address, { waitUntil: 'networkidle' })
   expect(await page.title()).toBe('Lidwright')
@@ -17,7 +17,7 @@ test('the page opens: no complaints, no failed requests, nothing asked of anothe
 
 test('the watch itself sees a complaint, a missing file and a stranger', async () => {
   // The page's own policy would not let a stranger be asked: here it is set aside.
-  const other = await (await newContext({ bypassCSP: true })).newPage()
+  const other = await (await newContext({ bypassCSP: true, offline: 'kept' })).newPage()
   const watched = watchPage(other, address)
   // A name that no resolver knows (RFC 6761, section 6.4), so nothing leaves this machine.
   await other.route('**/missing.png', (route) => route.fulfill({ status: 404 }))

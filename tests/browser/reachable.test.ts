@@ -1,52 +1,43 @@
 /** Everybody can reach everything: no violation that axe knows in any place, in both schemes; the keyboard alone does it. */
-import AxeBuilder from '@axe-core/playwright'
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, inject, test } from 'vitest'
 import { solve } from '../../geometry/index.ts'
-import { goTo, openSample, pageRests, savedDesign } from '../support/bench-page.ts'
+import { violationsOf } from '../support/axe.ts'
+import { goTo, openSample, savedDesign } from '../support/bench-page.ts'
 import { newContext } from '../support/browser.ts'
 import { nothingWrong, watchPage } from '../support/watch-page.ts'
 
 const address = inject('address')
 const PLACES = ['Survey', 'Choose', 'Lay out', 'Prove', 'Transfer']
 
-/** The rules of axe whose answer hangs on colours; the others say the same in both schemes. */
-const OF_COLOURS = ['color-contrast', 'link-in-text-block']
-
-/** What axe finds: in the light scheme by all of its rules, in the dark one by those that look at colours. */
-async function violations(page: Page, colorScheme: 'light' | 'dark'): Promise<string[]> {
-  await pageRests(page)
-  const axe = new AxeBuilder({ page }).setLegacyMode()
-  const { violations: found } = await (colorScheme === 'light' ? axe : axe.withRules(OF_COLOURS)).analyze()
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
-}
-
 describe.each(['light', 'dark'] as const)('in the %s scheme', (colorScheme) => {
+  const look = { rules: colorScheme === 'light' ? 'all' : 'colours' } as const
+
   test('axe finds nothing in the first form, in any place and in any dialog', async () => {
     const context = await newContext({ colorScheme, viewport: { width: 1280, height: 900 } })
     const page = await context.newPage()
     await page.goto(address)
     await page.getByRole('dialog').waitFor()
-    expect(await violations(page, colorScheme)).toEqual([])
+    expect(await violationsOf(page, look)).toEqual([])
     await page.keyboard.press('Escape')
     await openSample(page, 'watch-box-tight')
     for (const name of PLACES) {
       await goTo(page, name)
       await page.locator(`main.place-${name.toLowerCase().replace(' ', '-')}`).waitFor()
-      expect(await violations(page, colorScheme), name).toEqual([])
+      expect(await violationsOf(page, look), name).toEqual([])
     }
     await goTo(page, 'Lay out')
     await page
       .getByRole('button', { name: /Treble hole/ })
       .first()
       .click()
-    expect(await violations(page, colorScheme), 'a hole is selected').toEqual([])
+    expect(await violationsOf(page, look), 'a hole is selected').toEqual([])
     for (const entry of [/sample/, /kept/, /actions/i]) {
       await page.getByRole('button', { name: 'File', exact: true }).click()
-      if (entry.source === 'sample') expect(await violations(page, colorScheme), 'the menu').toEqual([])
+      if (entry.source === 'sample') expect(await violationsOf(page, look), 'the menu').toEqual([])
       await page.getByRole('menuitem', { name: entry }).click()
       await page.getByRole('dialog').waitFor()
-      expect(await violations(page, colorScheme), entry.source).toEqual([])
+      expect(await violationsOf(page, look), entry.source).toEqual([])
       await page.keyboard.press('Escape')
     }
     await context.close()
@@ -63,11 +54,11 @@ describe.each(['light', 'dark'] as const)('in the %s scheme', (colorScheme) => {
     await page.getByRole('button', { name: /^Leaf/ }).first().click()
     const inspector = page.getByRole('complementary', { name: 'What is selected' })
     await inspector.locator('[data-field=curve] textarea').waitFor()
-    expect(await violations(page, colorScheme), 'a curve is selected').toEqual([])
+    expect(await violationsOf(page, look), 'a curve is selected').toEqual([])
     await page.getByRole('button', { name: 'Fold out' }).click()
     await page.getByRole('button', { name: 'Headstock' }).first().click()
     await inspector.getByRole('button', { name: 'Typical tuners…' }).waitFor()
-    expect(await violations(page, colorScheme), 'folded out').toEqual([])
+    expect(await violationsOf(page, look), 'folded out').toEqual([])
     await context.close()
   })
 })

@@ -1,8 +1,8 @@
 /** A crooked box is measured from the keyboard, a slip is asked about, and what was measured is what is cut. */
-import AxeBuilder from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { beforeAll, expect, inject, test } from 'vitest'
 import { area, check, partsOf, solve, surveyOf, worstCasesOf } from '../../geometry/index.ts'
+import { violationsOf } from '../support/axe.ts'
 import { goTo, openPageWith, savedDesign } from '../support/bench-page.ts'
 import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
@@ -107,8 +107,7 @@ test('nonsense stays in its field with a sentence, and the readings stay as they
 })
 
 test('is reachable, by the rules of the web', async () => {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze()
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])
+  expect(await violationsOf(page)).toEqual([])
 })
 
 test('Prove says how far each margin may be off, and what to measure again', async () => {

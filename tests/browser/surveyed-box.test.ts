@@ -1,8 +1,8 @@
 /** The box as it really is: pieces and pictures drawn with the mouse, the lid opened, the air's note read. */
-import AxeBuilder from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { beforeAll, expect, inject, test } from 'vitest'
 import { check, lidMotionOf, solve, soundOf } from '../../geometry/index.ts'
+import { violationsOf } from '../support/axe.ts'
 import { goTo, openPageWith, savedDesign } from '../support/bench-page.ts'
 import { newContext } from '../support/browser.ts'
 import { nothingWrong, type Watched, watchPage } from '../support/watch-page.ts'
@@ -133,8 +133,7 @@ test('the air’s note and the weight in Choose are the engine’s', async () =>
 
 test.each(['Survey', 'Choose'])('%s is reachable for everybody', async (place) => {
   await goTo(page, place)
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze()
-  expect(violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target).join(' ')}`)).toEqual([])
+  expect(await violationsOf(page)).toEqual([])
 })
 
 test('nothing went wrong in the page', () => {

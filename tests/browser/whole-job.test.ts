@@ -37,7 +37,7 @@ let start: Design
 
 beforeAll(async () => {
   vi.stubGlobal('DOMParser', new JSDOM().window.DOMParser)
-  page = await (await newContext({ viewport: { width: 1600, height: 1000 } })).newPage()
+  page = await (await newContext({ offline: 'kept', viewport: { width: 1600, height: 1000 } })).newPage()
   watched = watchPage(page, address)
   await page.goto(address)
 })

@@ -12,6 +12,7 @@ describe('what is put in place of what', () => {
     ['Math.min(a, -b)', ['Math.max(a, -b)', '(b)']],
     ['true', ['false']],
     ['0.5', ['0.55']],
+    ['1e-6', ['0.001']],
   ])('%s', (source, wanted) => expect(texts(source).sort()).toEqual([...wanted].sort()))
 
   test('words, types, indexes, sentences and what throws are left alone', () => {

@@ -131,9 +131,14 @@ function mutate(
   }
 }
 
-/** A number that is another: one more where it is whole, a tenth more where it is not. */
-const other = (value: number): string =>
-  Number.isInteger(value) && value < 1000 ? String(value + 1) : String(value * 1.1)
+/**
+ * A number that is another: one more where it is whole, a tenth more where it is not. How near is near enough is a
+ * thousand times as much: a tenth more of a millionth changes nothing that anybody could measure.
+ */
+function other(value: number): string {
+  if (Number.isInteger(value) && value < 1000) return String(value + 1)
+  return String(value * (Math.abs(value) < 1e-3 ? 1000 : 1.1))
+}
 
 const isWords = (node: Node): boolean => typeof node.value === 'string' || node.type === 'TemplateLiteral'
 

@@ -1,13 +1,13 @@
 /** One page for all tests of a file: opening a page takes seconds, opening a sample in it a fraction of one. */
 import { isDeepStrictEqual } from 'node:util'
-import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
+import type { BrowserContext, Page } from 'playwright-core'
 import { afterEach, expect, inject } from 'vitest'
 import { goTo, openPageWith, openSample } from './bench-page.ts'
-import { newContext } from './browser.ts'
+import { type ContextOptions, newContext } from './browser.ts'
 import { nothingWrong, type Watched, watchPage } from './watch-page.ts'
 
 /** How the page is opened: what `newContext` takes, and what the page may do. */
-export interface PageOptions extends BrowserContextOptions {
+export interface PageOptions extends ContextOptions {
   readonly viewport: { readonly width: number; readonly height: number }
 }
 

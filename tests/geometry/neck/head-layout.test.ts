@@ -1,9 +1,12 @@
 /** A head laid out, against pencil and plane geometry: tangents by their defining property, room by plain sums. */
 import { describe, expect, test } from 'vitest'
 import { area, bounds, solve } from '../../../geometry/index.ts'
+import { headDepth } from '../../../geometry/neck/head-form.ts'
 import { type HeadPath, headOf, type Tuner } from '../../../geometry/neck/head-layout.ts'
 import { headRoomOf } from '../../../geometry/neck/head-room.ts'
-import { headCorners, headEdgesAt } from '../../../geometry/neck/headstock.ts'
+import { headCorners, headEdgesAt, postsFor, postsOf } from '../../../geometry/neck/headstock.ts'
+import { plank } from '../../../geometry/neck/sections.ts'
+import { pieceOf, sectionAt } from '../../../geometry/neck/span.ts'
 import { LONG_TERM } from '../../../geometry/neck/woods.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
 
@@ -103,6 +106,69 @@ describe('the outline of the face', () => {
     const { headstock } = layoutWith({ postStep: 1, stagger: 7 }).design
     expect(headCorners(headstock)).toEqual([40, 47, 65, 72])
   })
+})
+
+describe('a head whose edges run together', () => {
+  // Posts 20 farther in each, 25 apart: the edges of a head 50 wide would meet after little more than one step.
+  const meeting = (fields: Stated) => layoutWith({ postStep: 20, ...fields }).design.headstock
+
+  test('keeps some wood between them, in the middle of where they would meet', () => {
+    const { bass, treble } = headEdgesAt(meeting({}), 65)
+    expect(treble - bass).toBeGreaterThan(0)
+    expect((bass + treble) / 2).toBeCloseTo(0, 12)
+  })
+
+  test('with one row keeps its straight edge where it is', () => {
+    const bassOnly = headEdgesAt(meeting({ bassTuners: 4, trebleTuners: 0 }), 100)
+    expect(bassOnly.treble).toBe(25)
+    expect(bassOnly.bass).toBeLessThan(25)
+    const trebleOnly = headEdgesAt(meeting({ bassTuners: 0, trebleTuners: 4 }), 100)
+    expect(trebleOnly.bass).toBe(-25)
+    expect(trebleOnly.treble).toBeGreaterThan(-25)
+    // What one row does the other does on the other side.
+    expect(trebleOnly.treble).toBeCloseTo(-bassOnly.bass, 12)
+  })
+})
+
+describe('strings and posts', () => {
+  const sides = (count: number) =>
+    postsFor(postsOf(layoutWith({ bassTuners: 4, trebleTuners: 4 }).design.headstock), count).map(
+      (one) => one?.side,
+    )
+
+  test.each([
+    [3, 2],
+    [4, 2],
+    [5, 3],
+    [7, 4],
+  ])(
+    'of %i strings on rows with posts to spare %i go to the bass side, the odd one among them',
+    (count, bass) => {
+      expect(sides(count)).toEqual(
+        Array.from({ length: count }, (_, index) => (index < bass ? 'bass' : 'treble')),
+      )
+    },
+  )
+})
+
+test('a head that is planed from the neck is no thicker than the neck; a glued one is measured straight down', () => {
+  const depth = (headstock: Stated) => headDepth(layoutWith(headstock, { neck: { thickness: 19 } }).design)
+  expect(depth({ form: 'straight', thickness: 14 })).toBe(14)
+  expect(depth({ form: 'straight', thickness: 30 })).toBe(19)
+  expect(depth({ form: 'scarfed', thickness: 15, tiltDegrees: 30 })).toBeCloseTo(15 / (Math.sqrt(3) / 2), 9)
+})
+
+test('between two cuts a section runs straight from one end to the other', () => {
+  // Plain bars 40 and 20 wide, 10 high, of 10 000 N/mm², from 100 to 300: E b h³ / 12 half way is that of 30.
+  const bar = (width: number) => [plank(width, -10, 0, { stiffness: 10_000, strength: 1 })]
+  const bendAt = (x: number) => sectionAt(pieceOf(100, 300, bar(40), bar(20)), x)?.bend
+  for (const [x, width] of [
+    [100, 40],
+    [150, 35],
+    [200, 30],
+    [300, 20],
+  ] as const)
+    expect(bendAt(x)).toBeCloseTo((10_000 * width * 10 ** 3) / 12, 3)
 })
 
 describe('room on the head', () => {
