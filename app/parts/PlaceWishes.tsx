@@ -91,6 +91,7 @@ export function PlaceWishes({ layout, wished, onChange }: Props) {
         <legend className="small soft">Add, at the size such a thing usually has</legend>
         {ADDABLE.map((kind) => (
           <label key={kind}>
+            {kindOf(kind).title}
             <input
               type="number"
               min={0}
@@ -100,8 +101,7 @@ export function PlaceWishes({ layout, wished, onChange }: Props) {
                 const many = Math.max(0, Math.min(MOST_ADDED, Math.round(Number(target.value)) || 0))
                 set({ add: { ...wished.add, [kind]: many } })
               }}
-            />{' '}
-            {kindOf(kind).title}
+            />
           </label>
         ))}
       </fieldset>

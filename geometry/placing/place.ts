@@ -112,16 +112,18 @@ export function* placing(
     pool.push(search.reach(yield* search.filled(beginning, ALL_SPOTS)))
     yield search.told(pool)
   }
-  // Only what may still become one of the answers is worth the nudging.
-  pool.sort((a, b) => b.worth - a.worth).splice(ANSWERS + 2)
+  // Only what may still become one of the answers is worth the nudging. Where two are nudged into one, what they were
+  // before may still differ.
+  const before = [...pool].sort((a, b) => b.worth - a.worth)
+  pool.splice(0, pool.length, ...before.slice(0, ANSWERS + 2))
   for (const nudge of NUDGES.map((mm) => search.onRule(mm))) {
     for (let index = 0; index < pool.length; index++)
       for (const mover of search.movers) {
         pool[index] = yield* search.nudged(pool[index] as Reached, mover, nudge)
       }
-    yield search.told(pool)
+    yield search.told([...pool, ...before])
   }
-  return search.told(pool)
+  return search.told([...pool, ...before])
 }
 
 interface Weighed {
@@ -327,6 +329,8 @@ class Search {
     const sorted = [...pool].sort((a, b) => b.worth - a.worth)
     const chosen: Proposal[] = []
     for (const one of sorted) {
+      // One with a stop is no answer beside one without.
+      if (one.judged.stops > (sorted[0] as Reached).judged.stops) break
       const proposal = this.proposal(one)
       if (chosen.every((other) => differ(proposal.layout, other.layout, this.all))) chosen.push(proposal)
       if (chosen.length === ANSWERS) break

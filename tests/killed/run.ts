@@ -44,11 +44,11 @@ const titleField = (page: Page) => page.getByRole('textbox', { name: 'Title of t
 
 /** What the screen says of the design: title, what each thing in the list has to spare, every field of the chosen hole. */
 const shown = (page: Page): Promise<string> =>
-  page.evaluate(() => {
+  page.evaluate(async () => {
+    // Lists and fields follow a drag within a frame or two of its end.
+    for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame)
     const title = document.querySelector<HTMLInputElement>('input[aria-label="Title of the instrument"]')
-    const rows = [
-      ...document.querySelectorAll('.thing-list [role=option], .thing-list button, .thing-list li'),
-    ]
+    const rows = [...document.querySelectorAll('.thing-row')]
     const fields = [...document.querySelectorAll<HTMLInputElement>('.inspector input')]
     return JSON.stringify([
       title?.value,

@@ -213,3 +213,11 @@ test('what is added suits its face: a jack gets the bore that its thread wants, 
     expect(placed.filter((one) => blocks(one) && one.about.includes('jack'))).toEqual([])
   }
 })
+
+test('where answers are nudged into one, another that differs takes its place', () => {
+  const tea = samples().find((one) => one.name.startsWith('tea-box'))?.design
+  if (!tea) throw new Error('the sample is gone')
+  const { proposals } = placeFor(tea, { add: { 'sound-hole': 1, jack: 1 } })
+  expect(proposals).toHaveLength(3)
+  expect(proposals.flatMap((one) => one.ownStops)).toEqual([])
+})
