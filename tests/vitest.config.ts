@@ -4,13 +4,15 @@ import { defineConfig } from 'vitest/config'
 import type { InlineConfig } from 'vitest/node'
 
 /**
- * Four kinds of test, told apart by folder:
- * - `dom`: tests/app, in jsdom;
+ * Five kinds of test, told apart by folder:
+ * - `dom`: tests/app, as far as it is written in TSX: what needs a document, in jsdom;
+ * - `app`: the rest of tests/app, in plain Node, each file with the state of the application to itself;
  * - `browser`: tests/browser, driving a real Chromium over a production build of the page;
  * - `alone`: those of them that measure time, when nothing else runs;
  * - `unit`: everything else, in plain Node.
  */
 const app = 'tests/app/**/*.test.{ts,tsx}'
+const screen = 'tests/app/**/*.test.tsx'
 const browser = 'tests/browser/**/*.test.ts'
 /** What is lost when a browser is killed, and what holds the page up, hang on how fast the machine answers. */
 const alone = ['tests/browser/killed.test.ts', 'tests/browser/printing.test.ts']
@@ -53,11 +55,15 @@ export default defineConfig({
       },
       {
         extends: true,
+        test: { name: 'app', environment: 'node', include: [app], exclude: [screen], maxWorkers },
+      },
+      {
+        extends: true,
         test: {
           name: 'dom',
           maxWorkers,
           environment: 'jsdom',
-          include: [app],
+          include: [screen],
           setupFiles: ['tests/support/dom-setup.ts'],
         },
       },

@@ -99,12 +99,26 @@ export const MIRRORED = [
   ['tail-strip', 'x'],
 ] as const
 
+type Both = readonly [right: readonly Part[], left: readonly Part[]]
+
+const built = new WeakMap<Design, Both>()
+
+/** The parts of a design built for either hand; each part is asked for by a law of its own. */
+function bothHands(design: Design): Both {
+  const known = built.get(design)
+  if (known) return known
+  const both: Both = [
+    partsOf(solve({ ...design, hand: 'right' })),
+    partsOf(solve({ ...design, hand: 'left' })),
+  ]
+  built.set(design, both)
+  return both
+}
+
 /** Is this part of a left-handed build the mirror image of that of a right-handed one? */
 export function mirrorsTheOther(id: string, axis: 'x' | 'y'): Wrong {
   return (design) => {
-    const [right, left] = (['right', 'left'] as const).map((hand) =>
-      partsOf(solve({ ...design, hand })).find((one) => one.id === id),
-    )
+    const [right, left] = bothHands(design).map((parts) => parts.find((one) => one.id === id))
     if (!right || !left) return right === left ? [] : [`only one hand has a ${id}`]
     if (left.hand !== 'left' || right.hand !== 'right' || left.mirrored || right.mirrored)
       return ['the hand is not said']

@@ -23,8 +23,16 @@ export function manyDesigns(): readonly Design[] {
  * the law: then the smallest design that breaks it is shown.
  */
 export function forEveryDesign(wrong: (design: Design) => readonly string[], every = 1): void {
+  forDesigns(
+    manyDesigns().filter((_, index) => index % every === 0),
+    wrong,
+  )
+}
+
+/** The same of designs that were chosen among them. */
+export function forDesigns(designs: readonly Design[], wrong: (design: Design) => readonly string[]): void {
   const broken: { readonly text: string; readonly why: string }[] = []
-  for (const design of manyDesigns().filter((_, index) => index % every === 0)) {
+  for (const design of designs) {
     const why = attempted(wrong, design)
     if (why !== '') broken.push({ text: JSON.stringify(design), why })
   }

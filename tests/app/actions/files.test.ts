@@ -1,4 +1,5 @@
 /** Files chosen and dropped: refused by their size before they are read, in a sentence, and the design stays. */
+// @vitest-environment jsdom
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { openDialog, useDialogs } from '../../../app/actions/dialogs.ts'
 import { listenForDrops } from '../../../app/actions/dropping.ts'

@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { WAIT } from '../../../app/saving/keeper.ts'
 import { Desk, MemoryStore } from './memory-store.ts'
