@@ -140,6 +140,29 @@ describe('the fit table against every candidate by itself', () => {
   )
 })
 
+describe('what stands in its place is the tightest of rows that share it', () => {
+  // Everything else has room, so that what is locked on the lid decides.
+  const design = startingDesign({ length: 240, width: 200, depth: 60, strings: 3, hand: 'right' })
+  const asked = { scales: [609.6, 635, 647.7, 663.6], counts: [3, 4, 6], places: [0.62, 0.7] }
+  const withHole = (hole: object): Design => {
+    const { things, neck } = designOf({ things: [hole as never], neck: { length: 1500 } })
+    return { ...design, things, neck: { ...design.neck, length: neck.length } }
+  }
+  const hole = { kind: 'sound-hole', id: 'hole', face: 'lid', diameter: 24, locked: true }
+  const holes: readonly (readonly [string, object])[] = [
+    ['beside the neck', { ...hole, along: 60, across: 31.4 + design.neck.width / 2 - 19 }],
+    ['by the neck-end wall', { ...hole, along: 18.3, across: 70 }],
+    ['by the tail-end wall', { ...hole, along: 221.3, across: 70 }],
+    ['beside the longest saddle', { ...hole, along: 0.62 * 240, across: 46 }],
+  ]
+  it.each(holes)('%s', (_, one) => {
+    const rows = rowsOf(withHole(one), asked)
+    expect(rows.flatMap((row) => wrongWith(withHole(one), row))).toEqual([])
+    const decided = rows.filter((row) => row.numbers?.tightest?.about.includes('hole') || row.impossible)
+    expect(decided.length).toBeGreaterThan(2)
+  })
+})
+
 describe('what fits and what does not', () => {
   const design = startingDesign({ length: 240, width: 180, depth: 60, strings: 3, hand: 'right' })
 
@@ -227,6 +250,7 @@ describe('adding room never makes the best margin worse', () => {
   it(
     'a deeper box, a longer blank, or more to choose from',
     () => {
+      let fitted = 0
       fc.assert(
         fc.property(box, wider, (sizes, more) => {
           const design = startingDesign({ ...sizes, strings: 3, hand: 'right' })
@@ -236,6 +260,7 @@ describe('adding room never makes the best margin worse', () => {
             neck: { ...design.neck, length: Math.min(2500, design.neck.length + more.blank) },
           }
           const best = bestMargin(rowsOf(design, asked))
+          if (Number.isFinite(best)) fitted += 1
           expect(bestMargin(rowsOf(roomier, asked))).toBeGreaterThanOrEqual(best - 1e-9)
           const wide = {
             scales: [...asked.scales, 609.6],
@@ -246,6 +271,8 @@ describe('adding room never makes the best margin worse', () => {
         }),
         { seed: 635, numRuns: 12 },
       )
+      // Of a box that nothing fits the law would say nothing.
+      expect(fitted).toBeGreaterThan(6)
     },
     PATIENCE,
   )

@@ -84,6 +84,32 @@ test(
   PATIENCE,
 )
 
+test(
+  'two holes are as well placed as by going through every pair of places sixteen millimetres apart',
+  () => {
+    const two = designOf({
+      box: { length: 180, width: 150 },
+      things: [hole({ id: 'a' }), hole({ id: 'b', along: 120, diameter: 20 })],
+    })
+    const about = new Set(['a', 'b'])
+    const places: [number, number][] = []
+    for (let along = 26; along <= 154; along += 16)
+      for (const across of [-54, -38, 38, 54]) places.push([along, across])
+    let most = Number.NEGATIVE_INFINITY
+    for (const [ax, ay] of places)
+      for (const [bx, by] of places) {
+        const things = two.things.map((thing, index) =>
+          index === 0 ? { ...thing, along: ax, across: ay } : { ...thing, along: bx, across: by },
+        )
+        const layout = solve({ ...two, things })
+        most = Math.max(most, worth(judged(layout, about), wishWorth(layout, about, {})))
+      }
+    expect(most).toBeGreaterThan(0)
+    expect(best(two).worth).toBeGreaterThan(most - 0.05)
+  },
+  PATIENCE,
+)
+
 describe('every answer', () => {
   test('there are three, each without a stop, and no two the same', () => {
     expect(answer.proposals).toHaveLength(3)
