@@ -217,9 +217,13 @@ function neckSlot(layout: Layout, panel: Panel): Operation[] {
   if (!slot || slot.depth <= 0) return []
   // Of a box whose lid and base meet nothing is left of a wall; the checks say so, the drawing stays a drawing.
   const height = Math.max(layout.real ? slot.depth + slot.wallLeftBelow : -panel.bounds.minY, SHORTEST_LINE)
-  const depth = slot.depth >= height ? height + RUN_OUT : slot.depth
-  return [cut(rectangle(-slot.width / 2, -depth, slot.width / 2, RUN_OUT), 'Neck slot')]
+  const depth = past(slot.depth, height)
+  const half = past(slot.width / 2, panel.bounds.maxX)
+  return [cut(rectangle(-half, -depth, half, RUN_OUT), 'Neck slot')]
 }
+
+/** What reaches an edge is cut on beyond it: a line along the edge would be cut twice. */
+const past = (reach: number, edge: number): number => (reach > edge - SHORTEST_LINE ? edge + RUN_OUT : reach)
 
 /** The way of the wire that grounds the strings. */
 function groundHole(layout: Layout): Operation[] {
