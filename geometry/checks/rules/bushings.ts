@@ -74,9 +74,8 @@ export const threadThrough: Rule = {
 /** A bore wider than what goes into it by this. Common practice, no source. */
 const BORE_ROOM = 2
 
-/** `“Out”’s`, or `the jack’s` where the builder gave it no name and its id is its kind's. */
-const possessive = (who: string): string =>
-  who.startsWith('“') ? `${who}’s` : `the ${who.replace(/^(.+) \1$/, '$1')}’s`
+/** `“Out”’s`, or `the jack’s` where the builder gave it no name. */
+const possessive = (who: string): string => (/^(“|the )/.test(who) ? `${who}’s` : `the ${who}’s`)
 
 export const boreWide: Rule = {
   name: 'bore-wide',
