@@ -1,6 +1,6 @@
 /** What is tightest on a head: strings against posts, tuners against each other, wood that is left. Plane geometry. */
 
-import { depthAt, distanceToPoint, gap, line, type Point } from '../plane/index.ts'
+import { type Chain, depthAt, distanceToPoint, gap, line, type Point } from '../plane/index.ts'
 import { notes } from '../quantity/notes.ts'
 import type { Layout } from '../solve/layout.ts'
 import { type HeadLayout, type HeadPath, headOf, type Tuner } from './head-layout.ts'
@@ -43,6 +43,17 @@ export function headRoomOf(layout: Layout): HeadRoom {
 
 const tighter = (a: Tight | null, b: Tight | null): Tight | null => (!a || (b && b.mm < a.mm) ? b : a)
 
+/** Is it less than the least so far? Only then is it worth writing down. */
+const isLess = (mm: number, least: Tight | null): boolean => least === null || mm < least.mm
+
+/** How far an outline reaches from a post. */
+function reachOf(outline: Chain | null, post: Point): number {
+  let square = 0
+  for (const { x, y } of outline?.vertices ?? [])
+    square = Math.max(square, (x - post.x) * (x - post.x) + (y - post.y) * (y - post.y))
+  return Math.sqrt(square)
+}
+
 function measured({ tuners, paths, outline }: HeadLayout, pilot: number): HeadRoom {
   const room = {
     passing: null as Tight | null,
@@ -54,33 +65,52 @@ function measured({ tuners, paths, outline }: HeadLayout, pilot: number): HeadRo
     holeToEdge: null as Tight | null,
     screws: null as Tight | null,
   }
-  tuners.forEach((one, i) => {
+  const knobs = tuners.map(({ knob, post }) => reachOf(knob, post))
+  const bodies = tuners.map(({ body, post }) => reachOf(body, post))
+  for (let i = 0; i < tuners.length; i++) {
+    const one = tuners[i]!
     const toEdge = depthAt(one.post, outline) - one.hole.radius
-    room.holeToEdge = tighter(room.holeToEdge, at(toEdge, one.post, one.post, i, i))
-    if (one.knob)
-      room.knobToEdge = tighter(room.knobToEdge, at(gap(one.knob, outline), one.post, knobEnd(one), i, i))
-    for (const screw of one.screws) {
-      room.screws = tighter(room.screws, at(depthAt(screw, outline) - pilot, screw, screw, i, i))
-      tuners.forEach((other, j) => {
-        const apart = Math.hypot(screw.x - other.post.x, screw.y - other.post.y)
-        room.screws = tighter(room.screws, at(apart - pilot - other.hole.radius, screw, other.post, i, j))
-      })
+    if (isLess(toEdge, room.holeToEdge)) room.holeToEdge = at(toEdge, one.post, one.post, i, i)
+    if (one.knob) {
+      const mm = gap(one.knob, outline)
+      if (isLess(mm, room.knobToEdge)) room.knobToEdge = at(mm, one.post, knobEnd(one), i, i)
     }
-    tuners.slice(0, i).forEach((other, j) => {
-      room.holes = tighter(room.holes, at(gap(one.hole, other.hole), other.post, one.post, j, i))
-      if (one.body && other.body)
-        room.bodies = tighter(room.bodies, at(gap(one.body, other.body), other.post, one.post, j, i))
-      if (one.knob && other.knob)
-        room.knobs = tighter(room.knobs, at(gap(one.knob, other.knob), knobEnd(other), knobEnd(one), j, i))
-    })
-  })
-  paths.forEach((path, i) => {
+    for (const screw of one.screws) {
+      const mm = depthAt(screw, outline) - pilot
+      if (isLess(mm, room.screws)) room.screws = at(mm, screw, screw, i, i)
+      for (let j = 0; j < tuners.length; j++) {
+        const other = tuners[j]!
+        const apart = distanceOf(screw, other.post) - pilot - other.hole.radius
+        if (isLess(apart, room.screws)) room.screws = at(apart, screw, other.post, i, j)
+      }
+    }
+    for (let j = 0; j < i; j++) {
+      const other = tuners[j]!
+      const apart = distanceOf(one.post, other.post)
+      const holes = gap(one.hole, other.hole)
+      if (isLess(holes, room.holes)) room.holes = at(holes, other.post, one.post, j, i)
+      // Outlines that cannot be nearer than the nearest so far, even if each reached straight for the other, are not measured.
+      if (one.body && other.body && isLess(apart - bodies[i]! - bodies[j]!, room.bodies)) {
+        const mm = gap(one.body, other.body)
+        if (isLess(mm, room.bodies)) room.bodies = at(mm, other.post, one.post, j, i)
+      }
+      if (one.knob && other.knob && isLess(apart - knobs[i]! - knobs[j]!, room.knobs)) {
+        const mm = gap(one.knob, other.knob)
+        if (isLess(mm, room.knobs)) room.knobs = at(mm, knobEnd(other), knobEnd(one), j, i)
+      }
+    }
+  }
+  for (let i = 0; i < paths.length; i++) {
+    const path = paths[i]!
     room.passing = tighter(room.passing, passing(path, tuners))
-    paths.slice(0, i).forEach((other) => {
-      room.strings = tighter(room.strings, between(other, path))
-    })
-  })
+    for (let j = 0; j < i; j++) room.strings = tighter(room.strings, between(paths[j]!, path))
+  }
   return room
+}
+
+function distanceOf(a: Point, b: Point): number {
+  const [x, y] = [a.x - b.x, a.y - b.y]
+  return Math.sqrt(x * x + y * y)
 }
 
 const at = (mm: number, from: Point, to: Point, a: number, b: number): Tight => ({
