@@ -129,6 +129,8 @@ try {
     const states = [{ shows: await shown(page), at: performance.now() }]
     for (const [index, what] of plan.edits.entries()) {
       await edit(page, what, `round ${round} title ${index}`, plan.turn + 7 * index)
+      // A drag may have taken hold of another thing, whose fields would then be shown.
+      await chooseHole(page)
       const shows = await shown(page)
       edits += 1
       // An edit that changes nothing cannot be lost.
