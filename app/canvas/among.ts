@@ -10,6 +10,7 @@ import {
   notes,
   type Placed,
 } from '../../geometry/index.ts'
+import { dragging } from './dragging.ts'
 
 interface Index {
   readonly boxes: Neighbours
@@ -65,6 +66,14 @@ export function among(layout: Layout, start: Layout): Among | null {
   const them = compared(layout, start)
   lately.set(layout, { start, them })
   return them
+}
+
+/** What is being dragged now, where it has come to. */
+export function movingNow(layout: Layout): readonly Placed[] {
+  const start = dragging.start()
+  const ids = dragging.moving()
+  const them = start && among(layout, start)
+  return them ? them.withIds(ids) : layout.placed.filter(({ thing }) => ids.has(thing.id))
 }
 
 function compared(layout: Layout, start: Layout): Among | null {

@@ -39,11 +39,17 @@ export function settle(
     return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This is no complete design.' }
   const smallest: Change = { edits: reading.edits }
   if (smallest.edits.length === 0) return { ok: true, design: before, change: smallest }
-  return { ok: true, design: freeze(apply(before, smallest)), change: smallest }
+  return { ok: true, design: freeze(reading.asWished ? wished : apply(before, smallest)), change: smallest }
 }
 
 type Refused = Extract<ReturnType<typeof checkDesign>, { ok: false }>
-type Reading = { readonly ok: true; readonly edits: readonly Edit[] } | Refused
+interface Read {
+  readonly ok: true
+  readonly edits: readonly Edit[]
+  /** What was wished is what is valid, to the last object: it need not be made again. */
+  readonly asWished?: boolean
+}
+type Reading = Read | Refused
 
 function editsOfAll(before: Design, wished: Design): Reading {
   const reading = checkDesign(wished)
@@ -88,11 +94,13 @@ function editsOfPart(before: Design, wished: Design, places: readonly number[]):
     const bare = (design: Design): Design => ({ ...design, things: [] })
     edits.push(...difference(bare(before), sharing(bare(wished), bare(reading.design)) as Design).edits)
   }
-  for (const [which, index] of places.entries())
-    edits.push(
-      ...editsBetween(before.things[index], sharing(wished.things[index], judged[which]), ['things', index]),
-    )
-  return edits.length > MANY_EDITS ? editsOfAll(before, wished) : { ok: true, edits }
+  let asWished = edits.length === 0
+  for (const [which, index] of places.entries()) {
+    const thing = sharing(wished.things[index], judged[which])
+    asWished &&= thing === wished.things[index]
+    edits.push(...editsBetween(before.things[index], thing, ['things', index]))
+  }
+  return edits.length > MANY_EDITS ? editsOfAll(before, wished) : { ok: true, edits, asWished }
 }
 
 function onlyThings(before: Design, wished: Design): boolean {
