@@ -20,10 +20,12 @@ export function check(layout: Layout): readonly Finding[] {
   const limit = limitOf(layout.design)
   // Hardly anybody overrules anything: then no name is looked up.
   const overruled = Object.keys(layout.design.overruled).length > 0 ? layout.design.overruled : null
-  const found: Finding[] = []
+  // Parted by grade before they are sorted: most are clear, and the few others need not be held against them.
+  const parted: Record<Grade, Finding[]> = { stop: [], care: [], note: [], clear: [] }
   for (const rule of RULES)
-    for (const one of rule.measure(layout, limit)) found.push(findingOf(rule, one, overruled))
-  found.sort(byGravity)
+    for (const one of rule.measure(layout, limit)) parted[one.grade].push(findingOf(rule, one, overruled))
+  for (const grade of GRADES) parted[grade].sort(byTightness)
+  const found = [...parted.stop, ...parted.care, ...parted.note, ...parted.clear]
   known.set(layout, found)
   return found
 }
@@ -72,11 +74,14 @@ function marginOf(rule: Rule, measured: number | null, limit: number | null): nu
 }
 
 /** Gravest first. */
-const GRAVITY: Readonly<Record<Grade, number>> = { stop: 0, care: 1, note: 2, clear: 3 }
+const GRADES: readonly Grade[] = ['stop', 'care', 'note', 'clear']
 
-/** Gravest first; of one grade the tightest, and what has no margin last. */
-function byGravity(a: Finding, b: Finding): number {
-  if (a.grade !== b.grade) return GRAVITY[a.grade] - GRAVITY[b.grade]
+/** Gravest first; of one grade the tightest. */
+const byGravity = (a: Finding, b: Finding): number =>
+  GRADES.indexOf(a.grade) - GRADES.indexOf(b.grade) || byTightness(a, b)
+
+/** The tightest first, and what has no margin last. */
+function byTightness(a: Finding, b: Finding): number {
   if (a.margin === null) return b.margin === null ? byKey(a, b) : 1
   if (b.margin === null || a.margin < b.margin) return -1
   return a.margin > b.margin ? 1 : byKey(a, b)

@@ -145,7 +145,7 @@ const straight = (span: Span | null): Bent => ({
 
 /** Rounds until the nut is still. `null` where it never is. */
 function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: NeckHold) {
-  const { pull } = load
+  const { pull, nut, saddle } = load
   const { front } = hold
   const atOutside = straight(outside)
   const atInside = straight(inside)
@@ -156,21 +156,15 @@ function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: N
   for (let round = 0; round < MOST_ROUNDS; round++) {
     if (inside) {
       const atFront = lineAt(load, front) + nutRise * leftTo(load, front)
-      bendUnder(
-        inside,
-        atInside,
-        pull,
-        (x) => atFront + ((backHeight - atFront) * (x - front)) / (back - front),
-      )
+      bendUnder(inside, atInside, pull, { x: front, z: atFront }, { x: back, z: backHeight })
       bendFromRoot(inside, atInside.curvature, 0, atInside.rise)
       const slope = -atInside.rise.at(-1)! / (back - front)
-      bendFromRoot(inside, atInside.curvature, slope, atInside.rise)
+      turnAbout(inside, atInside.rise, slope)
       turn = -slope
     }
     let now = 0
     if (outside) {
-      const last = nutRise
-      bendUnder(outside, atOutside, pull, (x) => lineAt(load, x) + last * leftTo(load, x))
+      bendUnder(outside, atOutside, pull, { x: nut.x, z: nut.z + nutRise }, saddle)
       bendFromRoot(outside, atOutside.curvature, turn, atOutside.rise)
       now = atOutside.rise.at(-1)!
     }
@@ -182,13 +176,20 @@ function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: N
   return null
 }
 
-/** Moment and curvature at every station under a pull at these heights. */
-function bendUnder(span: Span, bent: Bent, pull: number, height: (x: number) => number): void {
+/** Moment and curvature at every station under a pull along the straight line through two places. */
+function bendUnder(span: Span, bent: Bent, pull: number, one: Place, other: Place): void {
+  const slope = (other.z - one.z) / (other.x - one.x)
   for (let index = 0; index < span.x.length; index++) {
-    const moment = pull * (height(span.x[index]!) - span.axis[index]! - bent.rise[index]!)
+    const height = one.z + slope * (span.x[index]! - one.x)
+    const moment = pull * (height - span.axis[index]! - bent.rise[index]!)
     bent.moment[index] = moment
     bent.curvature[index] = moment / span.bend[index]!
   }
+}
+
+/** Turns a bent span about its root, until it lies on both walls. */
+function turnAbout({ x }: Span, rise: number[], slope: number): void {
+  for (let index = 0; index < x.length; index++) rise[index]! += slope * Math.abs(x[index]! - x[0]!)
 }
 
 function curveOf(span: Span | null, rise: number[]): { x: number; rise: number }[] {

@@ -17,6 +17,9 @@ import { SHOULDER } from './neck.ts'
 export interface Tuner {
   readonly post: Point
   readonly side: 'bass' | 'treble'
+  /** Unit vectors: the way to the next post on its side, and out of the head across that. */
+  readonly along: Point
+  readonly outward: Point
   /** The post itself, where the string winds. */
   readonly round: Circle
   /** The widest hole drilled for it. */
@@ -137,6 +140,8 @@ function tunerAt(head: Design['headstock'], post: Point, side: Tuner['side']): T
   return {
     post,
     side,
+    along,
+    outward,
     round: circle(post, head.post / 2),
     hole: circle(post, widest / 2),
     body: box(head.bodyLong / 2, -head.bodyIn, head.postEdge),
@@ -160,19 +165,15 @@ function pathsTo({ strings, posts }: Layout, tuners: readonly Tuner[]): HeadPath
 
 /** Where a line from a point touches a circle, on the side where y is greater (1) or less (-1). Plane geometry. */
 function touching(from: Point, centre: Point, radius: number, side: 1 | -1): Point {
-  const [dx, dy] = [centre.x - from.x, centre.y - from.y]
-  const away = Math.hypot(dx, dy)
-  if (away <= radius) return centre
-  const reach = Math.sqrt(away * away - radius * radius)
-  const places = [1, -1].map((sign) => {
-    const turn = sign * Math.asin(radius / away)
-    const [cos, sin] = [Math.cos(turn), Math.sin(turn)]
-    return {
-      x: from.x + ((dx * cos - dy * sin) / away) * reach,
-      y: from.y + ((dx * sin + dy * cos) / away) * reach,
-    }
-  })
-  const [one, other] = places
-  if (!one || !other) return centre
-  return side * (one.y - other.y) >= 0 ? one : other
+  const dx = centre.x - from.x
+  const dy = centre.y - from.y
+  const square = dx * dx + dy * dy
+  if (square <= radius * radius) return centre
+  // Sine and cosine of the angle between the way to the centre and the way to where it touches, times the former's length.
+  const cos = Math.sqrt(square - radius * radius)
+  const sin = dx < 0 ? -side * radius : side * radius
+  return {
+    x: from.x + ((dx * cos - dy * sin) / square) * cos,
+    y: from.y + ((dx * sin + dy * cos) / square) * cos,
+  }
 }

@@ -21,13 +21,13 @@ export interface Fastened {
 }
 
 /** Every screw of a layout with the wood it goes into. Only asked for where there are screws. */
-export const fasteningsOf = remembered((layout: Layout): readonly Fastened[] =>
-  layout.placed.flatMap((placed) =>
-    bodiesOf(layout, placed)
-      .filter((one) => one.sort === 'fastener')
-      .map((shank) => fastened(layout, placed, shank)),
-  ),
-)
+export const fasteningsOf = remembered((layout: Layout): readonly Fastened[] => {
+  const all: Fastened[] = []
+  for (const placed of layout.placed)
+    for (const one of bodiesOf(layout, placed))
+      if (one.sort === 'fastener') all.push(fastened(layout, placed, one))
+  return all
+})
 
 function fastened(layout: Layout, placed: Placed, shank: Solid): Fastened {
   const { line, radius } = lineOf(shank)

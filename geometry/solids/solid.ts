@@ -124,9 +124,10 @@ export function known(named: Named, axis: Axis, contour: Contour, box: Box3): So
   const { of, part = '', sort, face, placed } = named
   const [from, to] =
     axis === 'z' ? [box.minZ, box.maxZ] : axis === 'y' ? [box.minY, box.maxY] : [box.minX, box.maxX]
-  const solid = { of, part, sort, axis, contour, from, to, box }
-  if (!face) return solid
-  return placed ? { ...solid, face, placed } : { ...solid, face }
+  // Written out three times: copied from one to the next it would be made twice.
+  if (!face) return { of, part, sort, axis, contour, from, to, box }
+  if (!placed) return { of, part, sort, axis, contour, from, to, box, face }
+  return { of, part, sort, axis, contour, from, to, box, face, placed }
 }
 
 /**

@@ -67,12 +67,15 @@ export class Places {
   /** The centre of a thing in its panel's frame. */
   at(thing: Thing): Point {
     const { along, across } = thing
-    if (typeof along === 'number' && typeof across === 'number')
-      return { x: along, y: isPlan(thing.face) ? across : -across }
+    const stated = typeof across === 'number' ? this.acrossOf(thing) : null
+    if (typeof along === 'number' && stated !== null) return { x: along, y: stated }
     const { minX, maxX, minY, maxY } = this.around.panels[thing.face].bounds
     return {
-      x: this.told(thing.id, 'along', (minX + maxX) / 2, () => this.alongOf(thing)),
-      y: this.told(thing.id, 'across', (minY + maxY) / 2, () => this.acrossOf(thing)),
+      x:
+        typeof along === 'number'
+          ? along
+          : this.told(thing.id, 'along', (minX + maxX) / 2, () => this.alongOf(thing)),
+      y: stated ?? this.told(thing.id, 'across', (minY + maxY) / 2, () => this.acrossOf(thing)),
     }
   }
 
