@@ -4,6 +4,7 @@
  * that the sentence does not say, and are hidden from whoever listens to the page.
  */
 import { useEffect, useState } from 'react'
+import { useBench } from '../state/index.ts'
 import type { Ink } from './help/pen.ts'
 
 type Drawings = typeof import('./help/drawings.ts')
@@ -70,10 +71,19 @@ export function Sketch({ of, chosen }: { readonly of: string; readonly chosen?: 
   )
 }
 
+/** As the plan of the design in hand is: a left-handed one has treble below. */
 function Picture({ ink, here: { GRID, LAYERS } }: { readonly ink: Ink; readonly here: Drawings }) {
+  const left = useBench(({ design }) => design.hand === 'left')
+  const shown = (left && ink.left) || ink
   return (
-    <svg className="picture" viewBox={`0 0 ${GRID.width} ${GRID.height}`} aria-hidden="true">
-      {LAYERS.map((layer) => ink[layer] && <path key={layer} className={`ink-${layer}`} d={ink[layer]} />)}
+    <svg
+      className={left && shown.plan ? 'picture turned-over' : 'picture'}
+      viewBox={`0 0 ${GRID.width} ${GRID.height}`}
+      aria-hidden="true"
+    >
+      {LAYERS.map(
+        (layer) => shown[layer] && <path key={layer} className={`ink-${layer}`} d={shown[layer]} />,
+      )}
     </svg>
   )
 }

@@ -33,18 +33,21 @@ export function useHelp({ id, label, help, address }: Asked): { mark: ReactNode;
   }
 }
 
-/** The sentence and the drawing, for whoever shows them always. */
+/** The sentence and the drawing. */
 export function HelpWords({
   id,
   help,
   address,
+  always = false,
 }: {
   readonly id?: string | undefined
   readonly help: string
   readonly address?: string | undefined
+  /** Among many others that are shown all the time: the drawing is smaller. */
+  readonly always?: boolean
 }) {
   return (
-    <div className="field-help" id={id}>
+    <div className={always ? 'field-help always' : 'field-help'} id={id}>
       {address && <HelpDrawing of={address} />}
       <p>{help}</p>
     </div>

@@ -23,7 +23,7 @@ export function Shell({ id, label, help, address, fault = null, explain = false,
         {!explain && asked.mark}
       </div>
       {children}
-      {explain ? help && <HelpWords id={`${id}-help`} help={help} address={address} /> : asked.words}
+      {explain ? help && <HelpWords id={`${id}-help`} help={help} address={address} always /> : asked.words}
       {fault && (
         <p className="field-fault" id={`${id}-fault`} role="alert">
           {fault}

@@ -27,26 +27,37 @@ import {
   upright,
   way,
 } from './pen.ts'
-import { end, endLetIn, hinge, plan, planOpen, shoulder, surveyed, wallSeen, wallsAlone } from './views.ts'
+import {
+  end,
+  endLetIn,
+  hinge,
+  plan,
+  planOpen,
+  shoulder,
+  sideWall,
+  surveyed,
+  wallSeen,
+  wallsAlone,
+} from './views.ts'
 
 const WALLS = {
   neckEnd: rect(14, 14, 5, 40),
   tailEnd: rect(81, 14, 5, 40),
-  bass: rect(14, 14, 72, 5),
-  treble: rect(14, 49, 72, 5),
+  bass: rect(14, 49, 72, 5),
+  treble: rect(14, 14, 72, 5),
 } as const
 
 /** An edge of the box, with something that goes over it. */
 const OUT = {
-  'bass wall': arrow(44, 20, 44, 2),
-  'treble wall': arrow(44, 48, 44, 62),
+  'bass wall': arrow(44, 48, 44, 62),
+  'treble wall': arrow(44, 20, 44, 2),
   'neck end': arrow(26, 24, 2, 24),
   'tail end': arrow(72, 24, 94, 24),
 } as const
 
 const HINGED = {
-  'bass wall': area(rect(26, 11, 12, 6), rect(62, 11, 12, 6)),
-  'treble wall': area(rect(26, 51, 12, 6), rect(62, 51, 12, 6)),
+  'bass wall': area(rect(26, 51, 12, 6), rect(62, 51, 12, 6)),
+  'treble wall': area(rect(26, 11, 12, 6), rect(62, 11, 12, 6)),
   'neck end': area(rect(11, 18, 6, 8), rect(11, 42, 6, 8)),
   'tail end': area(rect(83, 18, 6, 9), rect(83, 41, 6, 9)),
 } as const
@@ -67,13 +78,21 @@ const swung = (degrees: number) =>
     metal(circle(32, 46, 2)),
   )
 
-const block = rect(44, 41, 20, 9)
+const block = rect(44, 20, 20, 9)
 const withBlock = over(planOpen, piece(block))
 
 /** Walls, base and lid cut across, with a piece where it is fixed. */
 const fixed = (where: string) => over(end, area(where))
 
+const onWall = over(body(rect(56, 28, 16, 10)), dot(64, 33))
 const label = rect(40, 24, 26, 14)
+
+const HEIGHTS = {
+  nearNeck: over(wallsAlone, upright(26, 57, 8)),
+  farNeck: over(wallsAlone, upright(10, 41, 30)),
+  nearTail: over(wallsAlone, upright(26, 57, 66)),
+  farTail: over(wallsAlone, upright(10, 41, 92, 88)),
+} as const
 
 export const box: Readonly<Record<string, Drawing>> = {
   'box.length': over(plan, across(14, 86, 7, 14)),
@@ -87,8 +106,8 @@ export const box: Readonly<Record<string, Drawing>> = {
   'box.walls': over(planOpen, area(...Object.values(WALLS)), across(14, 19, 7, 14)),
   'box.walls.neckEnd': over(planOpen, area(WALLS.neckEnd), across(14, 19, 7, 14)),
   'box.walls.tailEnd': over(planOpen, area(WALLS.tailEnd), across(81, 86, 7, 14)),
-  'box.walls.bass': over(planOpen, area(WALLS.bass), upright(14, 19, 92, 86)),
-  'box.walls.treble': over(planOpen, area(WALLS.treble), upright(49, 54, 92, 86)),
+  'box.walls.bass': over(planOpen, area(WALLS.bass), upright(49, 54, 92, 86)),
+  'box.walls.treble': over(planOpen, area(WALLS.treble), upright(14, 19, 92, 86)),
   'box.lid.thickness': over(end, area(rect(16, 12, 64, 6)), upright(12, 18, 88, 80)),
   'box.lid.kind': {
     cases: {
@@ -156,8 +175,13 @@ export const box: Readonly<Record<string, Drawing>> = {
       ),
     },
   },
-  'box.survey.bass': over(surveyed, stretch(13.7, 8, 83.7, 5), lead(14, 15, 13.7, 6), lead(84, 12, 83.7, 3)),
   'box.survey.treble': over(
+    surveyed,
+    stretch(13.7, 8, 83.7, 5),
+    lead(14, 15, 13.7, 6),
+    lead(84, 12, 83.7, 3),
+  ),
+  'box.survey.bass': over(
     surveyed,
     stretch(16.2, 60.5, 87.2, 57.5),
     lead(16, 54, 16.3, 63),
@@ -175,12 +199,12 @@ export const box: Readonly<Record<string, Drawing>> = {
     lead(84, 12, 92, 11.7),
     lead(87, 51, 95, 50.6),
   ),
-  'box.survey.diagonalFromBass': over(surveyed, stretch(14, 15, 87, 51)),
-  'box.survey.diagonalFromTreble': over(surveyed, stretch(16, 54, 84, 12)),
-  'box.survey.heightNeckBass': over(wallsAlone, upright(10, 41, 30)),
-  'box.survey.heightNeckTreble': over(wallsAlone, upright(26, 57, 8)),
-  'box.survey.heightTailTreble': over(wallsAlone, upright(26, 57, 66)),
-  'box.survey.heightTailBass': over(wallsAlone, upright(10, 41, 92, 88)),
+  'box.survey.diagonalFromTreble': over(surveyed, stretch(14, 15, 87, 51)),
+  'box.survey.diagonalFromBass': over(surveyed, stretch(16, 54, 84, 12)),
+  'box.survey.heightNeckBass': { ...HEIGHTS.nearNeck, left: HEIGHTS.farNeck },
+  'box.survey.heightNeckTreble': { ...HEIGHTS.farNeck, left: HEIGHTS.nearNeck },
+  'box.survey.heightTailTreble': { ...HEIGHTS.farTail, left: HEIGHTS.nearTail },
+  'box.survey.heightTailBass': { ...HEIGHTS.nearTail, left: HEIGHTS.farTail },
   'box.inside.sort': {
     cases: {
       'corner block': over(planOpen, area(poly(19, 19, 29, 19, 19, 29), poly(81, 49, 71, 49, 81, 39))),
@@ -200,14 +224,14 @@ export const box: Readonly<Record<string, Drawing>> = {
   },
   'box.inside.along': over(
     withBlock,
-    dot(54, 45.5),
+    dot(54, 24.5),
     towards(14, 7, 54, 7),
     lead(14, 14, 14, 3),
-    lead(54, 45.5, 54, 7),
+    lead(54, 24.5, 54, 7),
   ),
-  'box.inside.across': over(withBlock, dot(54, 45.5), towards(74, 34, 74, 45.5), lead(54, 45.5, 78, 45.5)),
-  'box.inside.long': over(planOpen, area(block), across(44, 64, 29, 41)),
-  'box.inside.wide': over(planOpen, area(block), upright(41, 50, 72, 64)),
+  'box.inside.across': over(withBlock, dot(54, 24.5), towards(74, 34, 74, 24.5), lead(54, 24.5, 78, 24.5)),
+  'box.inside.long': over(planOpen, area(block), across(44, 64, 40, 29)),
+  'box.inside.wide': over(planOpen, area(block), upright(20, 29, 74, 64)),
   'box.inside.tall': over(end, area(rect(40, 28, 14, 20)), upright(28, 48, 64, 54)),
   'box.inside.below': over(end, body(rect(22, 31, 9, 10)), upright(18, 31, 40, 22, 31)),
   'artwork.shape': {
@@ -227,31 +251,20 @@ export const box: Readonly<Record<string, Drawing>> = {
         lead(14, 14, 14, 3),
         lead(53, 31, 53, 7),
       ),
-      walls: over(
-        wallSeen,
-        body(rect(56, 28, 16, 10)),
-        dot(64, 33),
-        towards(48, 10, 64, 10),
-        lead(64, 33, 64, 10),
-      ),
+      'side walls, towards the tail': over(sideWall, onWall, towards(48, 10, 64, 10), lead(64, 33, 64, 10)),
+      'end walls, towards the treble': over(wallSeen, onWall, towards(48, 10, 64, 10), lead(64, 33, 64, 10)),
     },
   },
   'artwork.across': {
     cases: {
       'lid and base': over(
         plan,
-        body(rect(40, 38, 26, 12)),
-        dot(53, 44),
-        towards(76, 34, 76, 44),
-        lead(53, 44, 80, 44),
+        body(rect(40, 18, 26, 12)),
+        dot(53, 24),
+        towards(76, 34, 76, 24),
+        lead(53, 24, 80, 24),
       ),
-      walls: over(
-        wallSeen,
-        body(rect(56, 28, 16, 10)),
-        dot(64, 33),
-        towards(80, 18, 80, 33),
-        lead(64, 33, 84, 33),
-      ),
+      walls: over(wallSeen, onWall, towards(80, 18, 80, 33), lead(64, 33, 84, 33)),
     },
   },
   'artwork.long': over(plan, area(label), across(40, 66, 44, 38)),

@@ -43,6 +43,12 @@ import {
 } from './thing-views.ts'
 import { face, faceSeen } from './views.ts'
 
+const OUTLINES = {
+  round: circle(48, 32, 18),
+  oval: oval(48, 32, 26, 16),
+  rectangular: rect(24, 16, 48, 32, 4),
+} as const
+
 export const kinds: Readonly<Record<string, Drawing>> = {
   'things.pot.shaft': over(control, upright(5, 40, 82, 51, 68)),
   'things.pot.lugs': over(
@@ -87,6 +93,28 @@ export const kinds: Readonly<Record<string, Drawing>> = {
     upright(33, 40, 80, 68),
   ),
   'things.pickup.thick': over(face, metal(rect(30, 40, 36, 10)), upright(40, 50, 78, 66)),
+  'things.sound-hole.shape': {
+    cases: {
+      round: over(faceSeen, hole(OUTLINES.round)),
+      oval: over(faceSeen, hole(OUTLINES.oval)),
+      slot: over(faceSeen, hole(rect(20, 24, 56, 16, 8))),
+    },
+  },
+  'things.pickup.shape': {
+    cases: {
+      rectangular: over(faceSeen, hole(rect(38, 12, 18, 40, 3))),
+      round: over(faceSeen, hole(OUTLINES.round)),
+      rod: over(faceSeen, hole(rect(41, 12, 14, 40, 7))),
+      'disc under the lid': over(faceSeen, dash(circle(48, 32, 16))),
+    },
+  },
+  'things.rosette.shape': {
+    cases: {
+      round: over(faceSeen, dash(OUTLINES.round)),
+      oval: over(faceSeen, dash(OUTLINES.oval)),
+      rectangular: over(faceSeen, dash(OUTLINES.rectangular)),
+    },
+  },
   'things.rosette.pattern': {
     cases: {
       rings: over(field, rings),

@@ -21,7 +21,12 @@ export const LAYERS = [
 export type Layer = (typeof LAYERS)[number]
 
 /** A drawing: path data by what it is inked as. */
-export type Ink = Readonly<Partial<Record<Layer, string>>>
+export interface Ink extends Readonly<Partial<Record<Layer, string>>> {
+  /** Seen from above, with the treble side up: a left-handed build has it turned over, as its plan is. */
+  readonly plan?: true
+  /** What stands for it in a left-handed build, where turning over will not do. */
+  readonly left?: Ink
+}
 
 /** Several small drawings of one field, each over its words: the options of a choice, or the cases a sentence parts. */
 export interface Cases {
@@ -104,7 +109,8 @@ const reach = inked('reach')
 
 /** Drawings laid over each other. */
 export function over(...inks: Ink[]): Ink {
-  const all: Partial<Record<Layer, string>> = {}
+  const all: Partial<Record<Layer, string>> & { plan?: true } = {}
+  if (inks.some(({ plan }) => plan)) all.plan = true
   for (const ink of inks)
     for (const layer of LAYERS) if (ink[layer]) all[layer] = (all[layer] ?? '') + ink[layer]
   return all

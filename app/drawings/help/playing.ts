@@ -256,8 +256,8 @@ export const playing: Readonly<Record<string, Drawing>> = {
       'runs along': over(
         plan,
         metal(rect(47, 22, 2, 24)),
-        dash(rect(19, 41, 62, 6)),
-        towards(70, 34, 70, 44),
+        dash(rect(19, 21, 62, 6)),
+        towards(70, 34, 70, 24),
       ),
     },
   },
@@ -268,8 +268,8 @@ const strung = (bass: 1 | -1) =>
   over(
     body(rect(46, 10, 46, 44), rect(1, 22, 12, 20), rect(12, 24, 46, 16)),
     metal(rect(12, 23, 2, 18), rect(77, 20, 2, 24)),
-    metal(...[1.7, 1, 0.4].map((r, i) => rect(3, 32 - bass * (5 - 5 * i) - r, 84, 2 * r))),
-    area(rect(3, 32 - bass * 5 - 1.7, 84, 3.4)),
+    metal(...[1.7, 1, 0.4].map((r, i) => rect(3, 32 + bass * (5 - 5 * i) - r, 84, 2 * r))),
+    area(rect(3, 32 + bass * 5 - 1.7, 84, 3.4)),
   )
 
 export const HAND: Drawing = { cases: { right: strung(1), left: strung(-1) } }

@@ -143,11 +143,11 @@ export const FACES = {
   base: rect(30, 41, 36, 18),
   'neck-end-wall': rect(20, 13, 10, 18),
   'tail-end-wall': rect(66, 13, 10, 18),
-  'bass-wall': rect(30, 3, 36, 10),
-  'treble-wall': rect(30, 31, 36, 10),
+  'bass-wall': rect(30, 31, 36, 10),
+  'treble-wall': rect(30, 3, 36, 10),
 } as const
 /** Walls and base laid flat round the lid. */
-export const foldedOut = over(body(...Object.values(FACES)), body(rect(6, 19, 14, 6)))
+export const foldedOut = over({ plan: true }, body(...Object.values(FACES)), body(rect(6, 19, 14, 6)))
 
 /** Which face: the same for things and for what is kept or photographed. */
 export const FACE: Drawing = {

@@ -15,7 +15,6 @@ import {
   hole,
   lead,
   line,
-  oval,
   over,
   poly,
   radius,
@@ -37,7 +36,7 @@ import {
   plateSeen,
   recess,
 } from './thing-views.ts'
-import { face, faceSeen, plan, wallSeen } from './views.ts'
+import { face, faceSeen, plan, sideWall, wallSeen } from './views.ts'
 
 export const things: Readonly<Record<string, Drawing>> = {
   'things.*.face': FACE,
@@ -51,7 +50,14 @@ export const things: Readonly<Record<string, Drawing>> = {
         lead(14, 14, 14, 3),
         lead(54, 30, 54, 7),
       ),
-      walls: over(
+      'side walls, towards the tail': over(
+        sideWall,
+        hole(circle(68, 32, 7)),
+        dot(68, 32),
+        towards(48, 10, 68, 10),
+        lead(68, 32, 68, 10),
+      ),
+      'end walls, towards the treble': over(
         wallSeen,
         hole(circle(68, 32, 7)),
         dot(68, 32),
@@ -64,10 +70,10 @@ export const things: Readonly<Record<string, Drawing>> = {
     cases: {
       'lid and base': over(
         plan,
-        hole(circle(54, 45, 6)),
-        dot(54, 45),
-        towards(76, 34, 76, 45),
-        lead(54, 45, 80, 45),
+        hole(circle(54, 23, 6)),
+        dot(54, 23),
+        towards(76, 34, 76, 23),
+        lead(54, 23, 80, 23),
       ),
       walls: over(
         wallSeen,
@@ -79,11 +85,12 @@ export const things: Readonly<Record<string, Drawing>> = {
     },
   },
   'things.*.turnDegrees': over(
+    { plan: true },
     faceSeen,
-    hole(poly(...turned(44, 30, 30, 24, 23, 64, 23, 64, 37, 24, 37))),
-    dash(way(16, 30, 84, 30)),
-    line(way(...turned(44, 30, 30, 44, 30, 82, 30))),
-    angle(44, 30, 33, 0, 30, 'one'),
+    hole(poly(...turned(44, 36, -30, 24, 29, 64, 29, 64, 43, 24, 43))),
+    dash(way(16, 36, 84, 36)),
+    line(way(...turned(44, 36, -30, 44, 36, 82, 36))),
+    angle(44, 36, 33, 0, -30, 'one'),
   ),
   'things.*.sizeAlong': over(opening, across(26, 70, 53, 47)),
   'things.*.sizeAcross': over(opening, upright(17, 47, 80, 70)),
@@ -92,16 +99,6 @@ export const things: Readonly<Record<string, Drawing>> = {
   'things.*.depth': over(recess, upright(24, 32, 80, 68)),
   'things.*.hole': over(holed, across(40, 56, 14, 24)),
   'things.*.height': over(face, body(rect(38, 40, 20, 16)), upright(40, 56, 70, 58)),
-  'things.*.shape': {
-    cases: {
-      round: over(faceSeen, hole(circle(48, 32, 18))),
-      oval: over(faceSeen, hole(oval(48, 32, 26, 16))),
-      slot: over(faceSeen, hole(rect(20, 24, 56, 16, 8))),
-      rectangular: over(faceSeen, hole(rect(24, 16, 48, 32, 4))),
-      rod: over(faceSeen, hole(rect(40, 12, 14, 40, 7))),
-      'disc under the lid': over(faceSeen, dash(circle(48, 32, 16))),
-    },
-  },
   'things.*.goes': {
     cases: { through: over(face, hole(rect(28, 24, 40, 16))), 'to a depth': recess },
   },

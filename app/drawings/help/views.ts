@@ -1,4 +1,4 @@
-/** What is measured on, drawn plainly: head and neck left, tail right, bass above; in sections the lid above. */
+/** What is measured on, drawn plainly: head and neck left, tail right, treble above; in sections the lid above. */
 import {
   body,
   circle,
@@ -16,8 +16,14 @@ import {
   way,
 } from './pen.ts'
 
+const FROM_ABOVE: Ink = { plan: true }
+
 /** The box from above: 72 by 40, from (14, 14) to (86, 54), its centreline at 34; the neck comes in from the left. */
-export const plan: Ink = over(body(rect(0, 29, 14, 10), rect(14, 14, 72, 40)), dash(way(0, 34, 96, 34)))
+export const plan: Ink = over(
+  FROM_ABOVE,
+  body(rect(0, 29, 14, 10), rect(14, 14, 72, 40)),
+  dash(way(0, 34, 96, 34)),
+)
 
 /** The same with the lid off; its walls are 5 thick. */
 export const planOpen: Ink = over(plan, hole(rect(19, 19, 62, 30)))
@@ -26,9 +32,9 @@ export const planOpen: Ink = over(plan, hole(rect(19, 19, 62, 30)))
 export const planHidden: Ink = over(plan, dash(rect(19, 19, 62, 30)))
 
 /** A box out of square, as surveyed. */
-export const surveyed: Ink = body(rect(0, 28, 15, 10), poly(14, 15, 84, 12, 87, 51, 16, 54))
+export const surveyed: Ink = over(FROM_ABOVE, body(rect(0, 28, 15, 10), poly(14, 15, 84, 12, 87, 51, 16, 54)))
 
-/** The walls alone, seen from the treble side and a little from above: the four upright corners can be told apart. */
+/** The walls alone, seen from the bass side (a left-handed one's from its treble side) and a little from above: the four upright corners can be told apart. */
 export const wallsAlone: Ink = over(
   body(poly(2, 20.2, 16, 20.2, 22, 15.8, 8, 15.8)),
   body(poly(8, 26, 66, 26, 66, 57, 8, 57), poly(66, 26, 88, 10, 88, 41, 66, 57)),
@@ -123,12 +129,13 @@ export const wholeSide: Ink = over(
 const headOutline = (narrow: number) =>
   poly(6, 14 + narrow, 58, 14, 66, 22, 96, 22, 96, 46, 66, 46, 58, 54, 6, 54 - narrow)
 
-/** The head from above: the front edge of the nut at 76; posts of the bass row at 54 and 30, treble row moved back. */
+/** The head from above: the front edge of the nut at 76; posts of the bass row (below) at 54 and 30, treble row moved back. */
 export const head = (back = 0): Ink =>
   over(
+    FROM_ABOVE,
     body(headOutline(0)),
     body(rect(72, 21, 4, 26)),
-    metal(circle(54, 23, 3), circle(30, 23, 3), circle(54 - back, 45, 3), circle(30 - back, 45, 3)),
+    metal(circle(54 - back, 23, 3), circle(30 - back, 23, 3), circle(54, 45, 3), circle(30, 45, 3)),
   )
 
 /** The same where each post stands farther in than the one before it. */
@@ -262,3 +269,6 @@ export const tailSide: Ink = over(
   body(poly(0, 22, 50, 22, 50, 16, 84, 16, 84, 38, 0, 38)),
   body(rect(0, 16, 49, 6)),
 )
+
+/** A side wall seen from outside, the neck standing out at the left. */
+export const sideWall: Ink = over(body(rect(0, 20, 8, 9)), wallSeen)

@@ -49,13 +49,17 @@ describe('the small drawings', () => {
     expect(ALL.filter(({ unit }) => DRAWN.has(unit)).length).toBeGreaterThan(250)
   })
 
-  test('of a choice show each of its options', () => {
+  test('of a choice show each of its options, and nothing else', () => {
     const missing = ALL.flatMap(({ address, options = [] }) => {
       const drawing = drawingOf(address)
       if (!drawing || !isCases(drawing)) return []
-      return options
-        .filter((option) => !NOTHING.has(option) && !Object.hasOwn(drawing.cases, String(option)))
-        .map((option) => `“${address}” draws no “${option}”.`)
+      const strange = Object.keys(drawing.cases).filter((one) => options.length > 0 && !options.includes(one))
+      return [
+        ...options
+          .filter((option) => !NOTHING.has(option) && !Object.hasOwn(drawing.cases, String(option)))
+          .map((option) => `“${address}” draws no “${option}”.`),
+        ...strange.map((one) => `“${address}” draws “${one}”, which is no option of it.`),
+      ]
     })
     expect(missing).toEqual([])
   })
