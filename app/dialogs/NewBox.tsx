@@ -14,7 +14,7 @@ import {
 } from '../../geometry/index.ts'
 import { forgetViews } from '../canvas/lookings.ts'
 import { BoxDrawing } from '../drawings/BoxDrawing.tsx'
-import { Sketch } from '../drawings/Sketch.tsx'
+import { Sketch } from '../drawings/HelpDrawing.tsx'
 import { ChoiceField } from '../parts/ChoiceField.tsx'
 import { Dialog } from '../parts/Dialog.tsx'
 import type { Answer } from '../parts/field.ts'
@@ -31,7 +31,7 @@ type Draft = Design
 /** Fields that one measure stands for here; each can be set by itself later. */
 interface Together {
   readonly also?: readonly Path[]
-  readonly words?: { readonly label: string; readonly help: string }
+  readonly words?: { readonly label: string; readonly help: string; readonly address: string }
 }
 
 const WALLS: Together = {
@@ -39,6 +39,7 @@ const WALLS: Together = {
   words: {
     label: 'Walls',
     help: 'Thickness of the walls; if they differ, set each one in Survey afterwards.',
+    address: 'box.walls',
   },
 }
 
@@ -105,18 +106,12 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
       .catch(() => setAway(true))
   }
 
-  const length = (
-    sketch: string,
-    section: string,
-    name: string,
-    marks: string | null = null,
-    more: Together = {},
-  ) => {
-    const { label, help } = { ...field(section, name), ...more.words }
+  const length = (section: string, name: string, marks: string | null = null, more: Together = {}) => {
+    const { label, help, address } = { ...field(section, name), ...more.words }
     const all = [[section, ...name.split('.')], ...(more.also ?? [])]
     const fields = (mm: number) => all.map((path) => [path, mm] as const)
     return (
-      <Row sketch={sketch} onFocus={() => setLit(marks)}>
+      <Row sketch={address} onFocus={() => setLit(marks)}>
         <LengthField
           explain
           label={label}
@@ -155,6 +150,7 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
               <ChoiceField
                 label="Hand that plucks"
                 help={field('', 'hand').help}
+                address={field('', 'hand').address}
                 value={draft.hand}
                 options={['right', 'left']}
                 onCommit={(chosen) => set([['hand'], chosen as Hand])}
@@ -174,14 +170,14 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
           )}
           <TextField label="Title" value={draft.title} onCommit={(title) => set([['title'], title])} />
           <h2>The box, outside</h2>
-          {length('length', 'box', 'length', 'length')}
-          {length('width', 'box', 'width', 'width')}
-          {length('depth', 'box', 'depth', 'depth')}
-          {length('corner', 'box', 'cornerRadius', 'cornerRadius')}
+          {length('box', 'length', 'length')}
+          {length('box', 'width', 'width')}
+          {length('box', 'depth', 'depth')}
+          {length('box', 'cornerRadius', 'cornerRadius')}
           <h2>Its wood</h2>
-          {length('walls', 'box', 'walls.neckEnd', 'walls.neckEnd', WALLS)}
-          {length('lid', 'box', 'lid.thickness', 'lid.thickness')}
-          <Row sketch="lidFit">
+          {length('box', 'walls.neckEnd', 'walls.neckEnd', WALLS)}
+          {length('box', 'lid.thickness', 'lid.thickness')}
+          <Row sketch={field('box', 'lid.fit').address} chosen={draft.box.lid.fit}>
             <ChoiceField
               label={field('box', 'lid.fit').label}
               help={field('box', 'lid.fit').help}
@@ -190,9 +186,9 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
               onCommit={(fit) => set([['box', 'lid', 'fit'], fit])}
             />
           </Row>
-          {length('base', 'box', 'base.thickness', 'base.thickness')}
+          {length('box', 'base.thickness', 'base.thickness')}
           <h2>Strings and neck</h2>
-          <Row sketch="strings">
+          <Row sketch={field('strings', 'count').address}>
             <NumberField
               label={field('strings', 'count').label}
               help={field('strings', 'count').help}
@@ -203,10 +199,10 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
               onCommit={(count) => set([['strings', 'count'], count])}
             />
           </Row>
-          {length('scale', 'scale', 'length')}
-          {length('neckLong', 'neck', 'length')}
-          {length('neckWide', 'neck', 'width', null, STRAIGHT_NECK)}
-          {length('neckThick', 'neck', 'thickness')}
+          {length('scale', 'length')}
+          {length('neck', 'length')}
+          {length('neck', 'width', null, STRAIGHT_NECK)}
+          {length('neck', 'thickness')}
         </div>
         <div className="new-box-drawing">
           <BoxDrawing layout={layout} lit={lit} label="Your box, as typed so far" />
@@ -226,10 +222,20 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
   )
 }
 
-function Row({ sketch, onFocus, children }: { sketch: string; onFocus?: () => void; children: ReactNode }) {
+function Row({
+  sketch,
+  chosen,
+  onFocus,
+  children,
+}: {
+  sketch: string
+  chosen?: string
+  onFocus?: () => void
+  children: ReactNode
+}) {
   return (
     <fieldset className="sketched" onFocus={onFocus}>
-      <Sketch of={sketch} />
+      <Sketch of={sketch} chosen={chosen} />
       {children}
     </fieldset>
   )

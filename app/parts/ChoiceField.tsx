@@ -14,6 +14,7 @@ const SIDE_BY_SIDE = 26
 export function ChoiceField({
   label,
   help,
+  address,
   value,
   onCommit,
   options,
@@ -30,7 +31,7 @@ export function ChoiceField({
   const short = options.length < 4 && options.map(name).join('').length <= SIDE_BY_SIDE
   if (!short)
     return (
-      <Shell id={own} label={label} help={help} fault={fault}>
+      <Shell id={own} label={label} help={help} address={address} fault={fault}>
         <select id={own} className="field-wide" value={value} onChange={(event) => take(event.target.value)}>
           {options.map((option) => (
             <option key={option} value={option}>
@@ -41,7 +42,7 @@ export function ChoiceField({
       </Shell>
     )
   return (
-    <Shell id={`${own}-0`} label={label} help={help} fault={fault}>
+    <Shell id={`${own}-0`} label={label} help={help} address={address} fault={fault}>
       <div className="choice" role="radiogroup" aria-label={label}>
         {options.map((option, index) => (
           <label key={option}>

@@ -79,8 +79,8 @@ export function FieldInput({
   readonly take: (next: unknown) => Answer
   readonly explain?: boolean
 }) {
-  const { label, help, unit, min, max, options } = field
-  const shared = { label, help }
+  const { label, help, address, unit, min, max, options } = field
+  const shared = { label, help, address }
   switch (unit) {
     case 'mm':
       return <LengthField {...shared} explain={explain} value={Number(value)} onCommit={take} />

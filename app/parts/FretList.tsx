@@ -1,5 +1,5 @@
 /** Which frets there are: a count of equal steps, or a list of steps, cents or ratios. */
-import type { Design } from '../../geometry/index.ts'
+import type { Design, Field } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField } from './ChoiceField.tsx'
 import { useLayout } from './calm.ts'
@@ -28,7 +28,7 @@ const FIRST_RATIOS = ['9/8', '5/4', '4/3', '3/2', '5/3', '15/8', '2']
 
 const PATH = ['scale', 'frets']
 
-export function FretList({ label, help }: { readonly label: string; readonly help: string }) {
+export function FretList({ field: { label, help, address } }: { readonly field: Field }) {
   const layout = useLayout()
   const { frets } = layout.design.scale
   const take = (next: Frets): Answer => setField(PATH, next, label)
@@ -48,6 +48,7 @@ export function FretList({ label, help }: { readonly label: string; readonly hel
       <ChoiceField
         label={label}
         help={help}
+        address={address}
         value={frets.by}
         options={Object.keys(BY_WORDS)}
         name={(by) => BY_WORDS[by as By]}

@@ -1,5 +1,5 @@
 /** String gauges, bass to treble, in the finest figures of the user's unit: a sixteenth says nothing of a string. */
-import { formatLength, type Layout, readLength } from '../../geometry/index.ts'
+import { type Field, formatLength, type Layout, readLength } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { useDesign } from './calm.ts'
 import type { Answer } from './field.ts'
@@ -10,7 +10,7 @@ type Units = Layout['design']['units']
 export const sayGauge = (mm: number, { display }: Units): string =>
   formatLength(mm, { display, fraction: 0 }, { decimals: display === 'mm' ? 2 : 3 })
 
-export function Gauges({ label, help }: { readonly label: string; readonly help: string }) {
+export function Gauges({ field: { label, help, address } }: { readonly field: Field }) {
   const { strings, units } = useDesign()
   const take = (text: string): Answer => {
     const list: number[] = []
@@ -30,6 +30,7 @@ export function Gauges({ label, help }: { readonly label: string; readonly help:
       <TextField
         label={`${label}, ${units.display === 'mm' ? 'mm' : 'in'}`}
         help={`${help} Parted by commas, as in ${example}.`}
+        address={address}
         placeholder={example}
         value={strings.gauges.map((gauge) => sayGauge(gauge, units)).join(', ')}
         onCommit={take}

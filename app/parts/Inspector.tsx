@@ -54,6 +54,7 @@ function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) 
       layout={layout}
       label={field(axis)?.label ?? axis}
       help={field(axis)?.help ?? ''}
+      address={field(axis)?.address}
       path={[...base, axis]}
       axis={axis}
       place={thing[axis]}
@@ -185,6 +186,7 @@ function PieceInspector({ layout, piece }: { layout: Layout; piece: Piece }) {
           layout={layout}
           label={place.label}
           help={place.help}
+          address={place.address}
           path={[piece.section, place.name]}
           axis="along"
           place={layout.design.saddle.place}

@@ -31,6 +31,7 @@ export function besideOf(mm: number, units: Units): string {
 export function LengthField({
   label,
   help,
+  address,
   value,
   onCommit,
   id,
@@ -96,7 +97,7 @@ export function LengthField({
     }
   }
   return (
-    <Shell id={own} label={label} help={help} fault={fault} explain={explain ?? false}>
+    <Shell id={own} label={label} help={help} address={address} fault={fault} explain={explain ?? false}>
       <div className="field-row">
         <input
           id={own}

@@ -16,6 +16,7 @@ const WRITTEN = /^[+\-−]?\d*[.,]?\d+°?$/
 export function NumberField({
   label,
   help,
+  address,
   value,
   onCommit,
   whole = false,
@@ -63,7 +64,7 @@ export function NumberField({
     }
   }
   return (
-    <Shell id={own} label={label} help={help} fault={fault}>
+    <Shell id={own} label={label} help={help} address={address} fault={fault}>
       <div className="field-row">
         <div className={whole ? 'stepper' : ''}>
           <input

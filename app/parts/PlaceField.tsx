@@ -11,6 +11,7 @@ import {
 } from '../../geometry/index.ts'
 import { dragging } from '../canvas/dragging.ts'
 import { setField } from '../state/index.ts'
+import { useHelp } from './Help.tsx'
 import { intentAt } from './intents.ts'
 import { LengthField } from './LengthField.tsx'
 import {
@@ -29,6 +30,7 @@ export interface PlaceFieldProps {
   readonly layout: Layout
   readonly label: string
   readonly help: string
+  readonly address?: string | undefined
   readonly path: Path
   readonly axis: Axis
   readonly place: Along | Across
@@ -38,9 +40,10 @@ export interface PlaceFieldProps {
   readonly thing: Thing | null
 }
 
-export function PlaceField({ layout, label, help, path, axis, place, at, thing }: PlaceFieldProps) {
+export function PlaceField({ layout, label, help, address, path, axis, place, at, thing }: PlaceFieldProps) {
   const own = useId()
   const [fault, setFault] = useState<string | null>(null)
+  const asked = useHelp({ id: own, label, help, address })
   const kind = kindOfPlace(place)
   const take = (next: Along | Across) => {
     const answer = setField(path, next, label)
@@ -58,12 +61,12 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
       <legend className="unseen">{label}</legend>
       <div className="field-label">
         <label htmlFor={`${own}-kind`}>{label}</label>
+        {asked.mark}
       </div>
       <select
         id={`${own}-kind`}
         className="field-wide"
         aria-label={`${label} is meant as`}
-        title={help}
         value={kind}
         onChange={(event) => take(asKind(layout, event.target.value as PlaceKind, axis, at, thing))}
       >
@@ -158,6 +161,7 @@ export function PlaceField({ layout, label, help, path, axis, place, at, thing }
           Keep it {intent.words}
         </button>
       )}
+      {asked.words}
       <ComesTo layout={layout} axis={axis} at={at} thing={thing} followed={kind !== 'measure'} />
       {fault && (
         <p className="field-fault" role="alert">

@@ -19,6 +19,7 @@ import {
 } from '../../geometry/index.ts'
 import { setField, useBench } from '../state/index.ts'
 import { useDesign } from './calm.ts'
+import { useHelp } from './Help.tsx'
 
 type Name = Distance | Height
 const ROWS: readonly Name[] = [...DISTANCES, ...HEIGHTS]
@@ -123,6 +124,7 @@ function Row({
   const wrong = (index: number) =>
     suspects.some((one: ReadingResult) => one.of === name && one.index === index)
   const label = field?.label ?? name
+  const asked = useHelp({ id: own, label, help: field?.help, address: field?.address })
 
   /** `true` when what stands in the field has been taken, or nothing stands there. */
   const take = (): boolean => {
@@ -165,9 +167,10 @@ function Row({
   }
   return (
     <li className={readings.some((_, index) => wrong(index)) ? 'reading-row doubted' : 'reading-row'}>
-      <label htmlFor={own} title={field?.help}>
-        {label}
-      </label>
+      <span className="field-label">
+        <label htmlFor={own}>{label}</label>
+        {asked.mark}
+      </span>
       <input
         ref={hold}
         id={own}
@@ -203,6 +206,7 @@ function Row({
       <span className="reading-comes" id={`${own}-comes`}>
         {comesTo(name, design)}
       </span>
+      {asked.words}
       {fault && (
         <p className="field-fault" id={`${own}-fault`} role="alert">
           {fault}

@@ -13,7 +13,13 @@ export function Rule() {
   const take = (next: number) => setField(['rule', 'graduation'], next, label)
   return (
     <div className="rule-field">
-      <LengthField label={label} help={field?.help} value={graduationOf(design)} onCommit={take} />
+      <LengthField
+        label={label}
+        help={field?.help}
+        address={field?.address}
+        value={graduationOf(design)}
+        onCommit={take}
+      />
       {graduation > 0 && (
         <button type="button" className="link" onClick={() => take(0)}>
           {`Back to one step of the unit shown, ${formatLength(graduationOf({ ...design, rule: { graduation: 0 } }), design.units, { unit: true })}`}

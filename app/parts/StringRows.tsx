@@ -165,6 +165,7 @@ function Row({ string, layout, makes }: RowProps) {
                       key={field.name}
                       label={`${field.label}, ${units.display === 'mm' ? 'mm' : 'in'}`}
                       help={field.help}
+                      address={field.address}
                       value={sayGauge(make.core, units)}
                       onCommit={takeCore}
                     />

@@ -8,7 +8,16 @@ export interface TextFieldProps extends FieldProps<string> {
   readonly placeholder?: string
 }
 
-export function TextField({ label, help, value, onCommit, long = false, placeholder, id }: TextFieldProps) {
+export function TextField({
+  label,
+  help,
+  address,
+  value,
+  onCommit,
+  long = false,
+  placeholder,
+  id,
+}: TextFieldProps) {
   const made = useId()
   const own = id ?? made
   const [text, setText] = useState(value)
@@ -39,7 +48,7 @@ export function TextField({ label, help, value, onCommit, long = false, placehol
     onKeyDown,
   }
   return (
-    <Shell id={own} label={label} help={help} fault={fault}>
+    <Shell id={own} label={label} help={help} address={address} fault={fault}>
       {long ? (
         <textarea
           {...shared}

@@ -1,5 +1,5 @@
 /** The tuning: a usual one by its name and key, or any pitches typed, bass string first. */
-import { nameOf, tunedTo, tuningsFor } from '../../geometry/index.ts'
+import { type Field, nameOf, tunedTo, tuningsFor } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField } from './ChoiceField.tsx'
 import { useDesign } from './calm.ts'
@@ -28,7 +28,7 @@ function offersFor(strings: number): Offer[] {
   )
 }
 
-export function Tuning({ label, help }: { readonly label: string; readonly help: string }) {
+export function Tuning({ field: { label, help, address } }: { readonly field: Field }) {
   const { strings, stringing } = useDesign()
   const offers = offersFor(strings.count)
   const between = stringing.tuning.some((one) => /\s/.test(one)) ? ', ' : ' '
@@ -61,6 +61,7 @@ export function Tuning({ label, help }: { readonly label: string; readonly help:
       <TextField
         label={label}
         help={`${help} Parted by spaces or commas, as in G2 D3 G3 or 98 Hz, 147 Hz.`}
+        address={address}
         placeholder="G2 D3 G3"
         value={stated}
         onCommit={take}

@@ -120,6 +120,7 @@ export function Group({ section, title }: { section: string; title: string }) {
           layout={layout}
           label={place.label}
           help={place.help}
+          address={place.address}
           path={[section, place.name]}
           axis="along"
           place={layout.design.saddle.place}
@@ -139,17 +140,16 @@ export function Group({ section, title }: { section: string; title: string }) {
 /** The fields of a section in the order of the file, lists with their own widgets where they stand. */
 function InOrder({ fields, section }: { fields: readonly Field[]; section: string }) {
   return fields.map((field) => {
-    if (field.unit === 'fret list') return <FretList key={field.name} label={field.label} help={field.help} />
+    if (field.unit === 'fret list') return <FretList key={field.name} field={field} />
     if (section === 'stringing' && field.name === 'tuning')
       return (
         <Fragment key={field.name}>
-          <Tuning label={field.label} help={field.help} />
+          <Tuning field={field} />
           <StringRows />
         </Fragment>
       )
-    if (section === 'stringing' && field.name === 'stock')
-      return <Stock key={field.name} label={field.label} help={field.help} />
-    if (field.name === 'gauges') return <Gauges key={field.name} label={field.label} help={field.help} />
+    if (section === 'stringing' && field.name === 'stock') return <Stock key={field.name} field={field} />
+    if (field.name === 'gauges') return <Gauges key={field.name} field={field} />
     return <Fields key={field.name} fields={[field]} base={[section]} />
   })
 }

@@ -1,6 +1,7 @@
 /** The limits that findings are held against: each with its usual value, why it is that, and the builder's own. */
 import { formatShare, LIMITS, type LimitName } from '../../geometry/index.ts'
 import { useDesign } from '../parts/calm.ts'
+import { HelpWords } from '../parts/Help.tsx'
 import { LengthField } from '../parts/LengthField.tsx'
 import { NumberField } from '../parts/NumberField.tsx'
 import { Rule } from '../parts/Rule.tsx'
@@ -59,7 +60,7 @@ function LimitRow({ name }: { name: LimitName }) {
           beside="per cent"
         />
       )}
-      <p className="small soft">{why}</p>
+      <HelpWords help={why} address={`limits.${name}`} />
       {own !== undefined && (
         <button type="button" className="link" onClick={() => take(undefined)}>
           Back to the usual {usually}

@@ -64,6 +64,7 @@ export function Survey() {
           <ChoiceField
             label={hand?.label ?? 'Hand'}
             help={hand?.help}
+            address={hand?.address}
             value={design.hand}
             options={['not stated', 'right', 'left']}
             onCommit={(value) => setField(['hand'], value, 'Hand')}

@@ -58,7 +58,16 @@ export function sectionLevers({ design }: Layout, name: string): Lever[] {
 const fretCount = (design: Design): Lever[] =>
   slides(
     design,
-    { name: 'count', label: 'Frets', help: '', unit: 'count', standard: 0, min: 1, max: 36 },
+    {
+      name: 'count',
+      address: 'scale.frets',
+      label: 'Frets',
+      help: '',
+      unit: 'count',
+      standard: 0,
+      min: 1,
+      max: 36,
+    },
     ['scale', 'frets', 'count'],
     'Frets',
     1,
@@ -67,7 +76,16 @@ const fretCount = (design: Design): Lever[] =>
 /** The gauge of the string that a finding speaks of, in thousandths of an inch as strings are sold. */
 export function gaugeLevers({ design, strings }: Layout, number: number): Lever[] {
   const index = strings.find((one) => one.number === number)?.index ?? -1
-  const field: Field = { name: 'gauges', label: 'Gauge', help: '', unit: 'mm', standard: 0, min: 0.1, max: 3 }
+  const field: Field = {
+    name: 'gauges',
+    address: 'strings.gauges',
+    label: 'Gauge',
+    help: '',
+    unit: 'mm',
+    standard: 0,
+    min: 0.1,
+    max: 3,
+  }
   return slides(design, field, ['strings', 'gauges', index], `String ${number}, thick`, 0.0254)
 }
 

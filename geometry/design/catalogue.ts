@@ -5,6 +5,8 @@ import { designSchema } from './schema.ts'
 export interface Field {
   /** Dotted path inside its section, as in `lid.thickness`. */
   readonly name: string
+  /** Where the schema has it: `box.lid.thickness`, `things.pot.knob`, `box.inside.along`. */
+  readonly address: string
   readonly label: string
   readonly help: string
   readonly unit: string
@@ -57,7 +59,7 @@ export function fieldsOf(section: string): Field[] {
     .filter(Boolean)
     .reduce<Node | undefined>((here, key) => here?.properties?.[key], tree())
   if (!node?.properties) throw new Error(`a design has no section called "${section}"`)
-  return collect(node, '', section === '')
+  return collect(node, '', section === '', section === '' ? '' : `${section}.`)
 }
 
 /** The fields of one kind of thing, common ones first. Throws for an unknown kind. */
@@ -65,7 +67,7 @@ export function fieldsOfKind(kind: string): Field[] {
   const kinds = tree().properties?.things?.items
   const node = (kinds?.oneOf ?? kinds?.anyOf ?? []).find((one) => one.properties?.kind?.const === kind)
   if (!node) throw new Error(`there is no kind of thing called "${kind}"`)
-  return collect(node, '', false).filter((field) => field.name !== 'kind')
+  return collect(node, '', false, `things.${kind}.`).filter((field) => field.name !== 'kind')
 }
 
 /**
@@ -75,7 +77,7 @@ export function fieldsOfKind(kind: string): Field[] {
 export function fieldsOfEntry(list: string): Field[] {
   const node = list.split('.').reduce<Node | undefined>((here, key) => here?.properties?.[key], tree())
   if (!node?.items?.properties) throw new Error(`a design has no list of entries called "${list}"`)
-  return collect(node.items, '', false)
+  return collect(node.items, '', false, `${list}.`)
 }
 
 /** Lists whose entries are objects with fields of their own, things left aside. */
@@ -103,20 +105,21 @@ export function labelOf(section: string, label: string): string {
   return low.startsWith(section) ? low : `${section}, ${low}`
 }
 
-function collect(node: Node, prefix: string, shallow: boolean): Field[] {
+function collect(node: Node, prefix: string, shallow: boolean, home: string): Field[] {
   return Object.entries(node.properties ?? {}).flatMap(([key, child]) => {
     if (child.properties && child.type === 'object')
-      return shallow ? [] : collect(child, `${prefix}${key}.`, false)
-    return [fieldOf(`${prefix}${key}`, child)]
+      return shallow ? [] : collect(child, `${prefix}${key}.`, false, home)
+    return [fieldOf(`${prefix}${key}`, home, child)]
   })
 }
 
-function fieldOf(name: string, node: Node): Field {
+function fieldOf(name: string, home: string, node: Node): Field {
   const options =
     node.enum ?? node.anyOf?.flatMap((one) => (one.const === undefined ? [] : [one.const as number]))
   const min = node.minimum ?? node.exclusiveMinimum
   return {
     name,
+    address: `${home}${name}`,
     label: node.title ?? name,
     help: node.description ?? '',
     unit: node.unit ?? (node.const === undefined ? 'text' : 'fixed'),

@@ -36,6 +36,7 @@ function FineField({ field }: { field: Field }) {
     <TextField
       label={`${field.label}, ${display === 'mm' ? 'mm' : 'in'}`}
       help={field.help}
+      address={field.address}
       value={formatLength(cutting[field.name as 'kerf'], { display, fraction: 0 }, FIGURES[display])}
       onCommit={(text) => {
         const reading = readLength(text, display)
