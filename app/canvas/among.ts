@@ -55,6 +55,8 @@ export interface Among {
   /** Things with bodies behind their face. */
   bodied(): readonly Placed[]
   withIds(ids: ReadonlySet<string>): readonly Placed[]
+  /** Some of them in the order of the design: a finding about two is called after the earlier first. */
+  inOrder(some: Iterable<Placed>): Placed[]
 }
 
 const lately = notes<Layout, { readonly start: Layout; readonly them: Among | null }>()
@@ -94,6 +96,7 @@ function compared(layout: Layout, start: Layout): Among | null {
     if (are[number] === were[number] && (a.x !== b.x || a.y !== b.y)) moved.push(number)
   }
   const isMoved = new Set(moved)
+  const numberOf = ({ thing }: Placed): number => index.byId.get(thing.id) ?? 0
   const withMoved = (numbers: readonly number[]): Placed[] => {
     const all = moved.map((number) => now[number]!)
     for (const number of numbers) if (!isMoved.has(number)) all.push(now[number]!)
@@ -109,5 +112,6 @@ function compared(layout: Layout, start: Layout): Among | null {
     },
     bodied: () => withMoved(index.bodied),
     withIds: (ids) => [...ids].flatMap((id) => now[index.byId.get(id) ?? -1] ?? []),
+    inOrder: (some) => [...some].sort((a, b) => numberOf(a) - numberOf(b)),
   }
 }

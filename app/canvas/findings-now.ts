@@ -79,7 +79,7 @@ function around(layout: Layout, start: Layout, moving: ReadonlySet<string>): rea
     for (const one of them.larger(size)) if (isNear(mover, one)) found.add(one)
     if (mover.kind.bodies) for (const one of them.bodied()) if (isNear(mover, one)) found.add(one)
   }
-  return [...found]
+  return them.inOrder(found)
 }
 
 const gap = (a: Bounds, b: Bounds) =>
