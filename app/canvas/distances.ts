@@ -9,6 +9,8 @@ import {
   type Point,
 } from '../../geometry/index.ts'
 import { nameOf } from '../parts/say.ts'
+import { among } from './among.ts'
+import { dragging } from './dragging.ts'
 
 export interface Distance {
   readonly of: 'edge along' | 'edge across' | 'centreline' | 'neighbour' | 'neck'
@@ -54,9 +56,29 @@ const line = (of: Distance['of'], from: Point, to: Point): Distance => ({
 
 /** The nearest other thing on the face, if one is nearer than the width of the face. */
 function neighbourOf(layout: Layout, placed: Placed, together: ReadonlySet<string>): Distance[] {
-  let best: Distance | null = null
   const mine: readonly Contour[] = outlinesOf(placed)
-  for (const other of layout.placed) {
+  const start = dragging.start()
+  const them = start && among(layout, start)
+  // What is nearest of all comes within reach sooner or later; mostly at once.
+  for (let reach = FIRST_REACH; ; reach *= 4) {
+    const others = them ? them.near(placed.bounds, reach) : layout.placed
+    const best = nearestTo(placed, mine, others, together)
+    if (best && (best.mm <= reach || others.length >= layout.placed.length)) return best.mm > 0 ? [best] : []
+    if (others.length >= layout.placed.length) return []
+  }
+}
+
+/** Millimetres around a thing in which its nearest neighbour is looked for first. */
+const FIRST_REACH = 4
+
+function nearestTo(
+  placed: Placed,
+  mine: readonly Contour[],
+  others: readonly Placed[],
+  together: ReadonlySet<string>,
+): Distance | null {
+  let best: Distance | null = null
+  for (const other of others) {
     if (other === placed || other.face !== placed.face) continue
     if (together.size > 1 && together.has(other.thing.id)) continue
     if (best && boxGap(placed, other) >= best.mm) continue
@@ -68,7 +90,7 @@ function neighbourOf(layout: Layout, placed: Placed, together: ReadonlySet<strin
           best = { of: 'neighbour', from: way.from, to: way.to, mm: way.distance, who: other.thing.id }
       }
   }
-  return best && best.mm > 0 ? [best] : []
+  return best
 }
 
 /** What distances are taken from: the openings, or the outline of all where they are many. */

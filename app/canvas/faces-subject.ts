@@ -2,6 +2,7 @@
 import { endsOf, type Face, type Layout, type Point } from '../../geometry/index.ts'
 import { FACE_TITLES } from '../parts/say.ts'
 import { paintPhoto } from '../photo/lying.ts'
+import { movingNow } from './among.ts'
 import type { Size } from './camera.ts'
 import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
@@ -121,14 +122,12 @@ export function facesSubject(
           ? [key, grade, measured, overruled]
           : [],
       )
-      const moving = dragging.moving()
+      const drawn = dragging.moving().size === 0 ? layout.placed : movingNow(layout)
       return [
         layout.design.measures,
         standing,
         ...shown,
-        ...layout.placed.flatMap(({ face, thing, at: { x, y } }) =>
-          faces.includes(face) && (moving.size === 0 || moving.has(thing.id)) ? [thing, x, y] : [],
-        ),
+        ...drawn.flatMap(({ face, thing, at: { x, y } }) => (faces.includes(face) ? [thing, x, y] : [])),
       ]
     },
     paintGround(pen, looks, layout) {

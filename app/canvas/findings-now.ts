@@ -12,6 +12,7 @@ import {
   notes,
   type Placed,
 } from '../../geometry/index.ts'
+import { among, sizeOf } from './among.ts'
 import { dragging } from './dragging.ts'
 
 /** Up to so many things a full check is as quick. */
@@ -39,7 +40,7 @@ export function findingsNow(layout: Layout): FindingsNow {
   const before = known.get(layout)
   if (before) return before
   const isMoving = (name: string) => moving.has(name)
-  const news = findingsAbout({ ...layout, placed: around(layout, isMoving) }, isMoving)
+  const news = findingsAbout({ ...layout, placed: around(layout, start, moving) }, isMoving)
   const now = { news, standing: standingIn(start, moving) }
   known.set(layout, now)
   return now
@@ -60,19 +61,26 @@ function standingIn(start: Layout, moving: ReadonlySet<string>): readonly Findin
 }
 
 /** What moves, and what is near enough to have to do with it. */
-function around(layout: Layout, isMoving: (id: string) => boolean): Placed[] {
+function around(layout: Layout, start: Layout, moving: ReadonlySet<string>): readonly Placed[] {
   const limit = limitOf(layout.design)
   const asked = Math.max(...BETWEEN_THINGS.map(limit))
-  const movers = layout.placed.filter((one) => isMoving(one.thing.id))
-  // What hangs behind two faces may meet inside, wherever on them it stands.
   const isNear = (mover: Placed, one: Placed) =>
+    // What hangs behind two faces may meet inside, wherever on them it stands.
     mover.face !== one.face
       ? mover.kind.bodies !== undefined && one.kind.bodies !== undefined
-      : gap(mover.bounds, one.bounds) < LOOK_AROUND * Math.max(asked, half(mover.bounds), half(one.bounds))
-  return layout.placed.filter((one) => isMoving(one.thing.id) || movers.some((mover) => isNear(mover, one)))
+      : gap(mover.bounds, one.bounds) < LOOK_AROUND * Math.max(asked, sizeOf(mover), sizeOf(one))
+  const them = among(layout, start)
+  if (!them) return layout.placed
+  const found = new Set<Placed>()
+  for (const mover of them.withIds(moving)) {
+    found.add(mover)
+    const size = Math.max(asked, sizeOf(mover))
+    for (const one of them.near(mover.bounds, LOOK_AROUND * size)) if (isNear(mover, one)) found.add(one)
+    for (const one of them.larger(size)) if (isNear(mover, one)) found.add(one)
+    if (mover.kind.bodies) for (const one of them.bodied()) if (isNear(mover, one)) found.add(one)
+  }
+  return them.inOrder(found)
 }
-
-const half = ({ minX, maxX, minY, maxY }: Bounds) => Math.max(maxX - minX, maxY - minY) / 2
 
 const gap = (a: Bounds, b: Bounds) =>
   Math.max(a.minX - b.maxX, b.minX - a.maxX, a.minY - b.maxY, b.minY - a.maxY)

@@ -48,6 +48,12 @@ export class Scene {
     live: [],
   }
   private guided = false
+  /** What stood here when that was asked last, of all that stood anywhere. */
+  private rested: {
+    readonly subject: Subject
+    readonly all: readonly Placed[]
+    readonly here: readonly Placed[]
+  } | null = null
   private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, over: 0, live: 0 }
   private readonly stop: () => void
 
@@ -181,9 +187,26 @@ export class Scene {
 
   private isHere = ({ face }: Placed): boolean => this.subject.faces.includes(face)
 
-  private resting(layout: Layout): Placed[] {
+  private resting(layout: Layout): readonly Placed[] {
     const moving = this.moving()
-    return layout.placed.filter((one) => this.isHere(one) && !moving.has(one.thing.id))
+    if (moving.size > 0) return layout.placed.filter((one) => this.isHere(one) && !moving.has(one.thing.id))
+    if (
+      !this.rested ||
+      this.rested.subject !== this.subject ||
+      !this.standsAs(this.rested.all, layout.placed)
+    )
+      this.rested = { subject: this.subject, all: layout.placed, here: layout.placed.filter(this.isHere) }
+    return this.rested.here
+  }
+
+  /** Is all that stands here as it was? While something on another face is dragged each frame asks among thousands. */
+  private standsAs(before: readonly Placed[], now: readonly Placed[]): boolean {
+    if (before.length !== now.length) return false
+    for (let number = 0; number < now.length; number++) {
+      const [was, is] = [before[number]!, now[number]!]
+      if (was !== is && (this.isHere(was) || this.isHere(is))) return false
+    }
+    return true
   }
 
   paintGround(pen: Pen): void {

@@ -33,45 +33,74 @@ export function settle(
   { checking = 'everything' }: { readonly checking?: 'everything' | 'what changed' } = {},
 ): Settled {
   const wished = apply(before, change)
-  const reading =
-    checking === 'what changed' && sameIds(before, wished) ? checkPart(before, wished) : checkDesign(wished)
+  const places = checking === 'what changed' ? changedThings(before, wished) : null
+  const reading = places ? editsOfPart(before, wished, places) : editsOfAll(before, wished)
   if (!reading.ok)
     return { ok: false, sentence: reading.faults[0]?.sentence ?? 'This is no complete design.' }
-  const smallest = difference(before, sharing(wished, reading.design) as Design)
+  const smallest: Change = { edits: reading.edits }
   if (smallest.edits.length === 0) return { ok: true, design: before, change: smallest }
-  return { ok: true, design: freeze(apply(before, smallest)), change: smallest }
+  return { ok: true, design: freeze(reading.asWished ? wished : apply(before, smallest)), change: smallest }
 }
 
-function sameIds(before: Design, wished: Design): boolean {
-  return (
-    Array.isArray(wished?.things) &&
-    before.things.length === wished.things.length &&
-    before.things.every(
-      (thing, index) => thing === wished.things[index] || thing.id === wished.things[index]?.id,
-    )
-  )
+type Refused = Extract<ReturnType<typeof checkDesign>, { ok: false }>
+interface Read {
+  readonly ok: true
+  readonly edits: readonly Edit[]
+  /** What was wished is what is valid, to the last object: it need not be made again. */
+  readonly asWished?: boolean
+}
+type Reading = Read | Refused
+
+function editsOfAll(before: Design, wished: Design): Reading {
+  const reading = checkDesign(wished)
+  return reading.ok
+    ? { ok: true, edits: difference(before, sharing(wished, reading.design) as Design).edits }
+    : reading
+}
+
+/**
+ * Numbers of the things that are others than before, where all are still called the same; else `null`. It looks at
+ * thousands in every frame of a drag: nothing is made for those that are the same.
+ */
+function changedThings(before: Design, wished: Design): readonly number[] | null {
+  if (!Array.isArray(wished?.things)) return null
+  const [were, are] = [before.things, wished.things]
+  if (were.length !== are.length) return null
+  const changed: number[] = []
+  for (let index = 0; index < were.length; index++) {
+    if (were[index] === are[index]) continue
+    if (were[index]?.id !== are[index]?.id || changed.length >= MANY_EDITS) return null
+    changed.push(index)
+  }
+  return changed
 }
 
 /**
  * The schema judges each thing for itself, so things that were valid and are the same need no second look, and where
  * nothing but things is another, nor does anything else.
  */
-function checkPart(before: Design, wished: Design): ReturnType<typeof checkDesign> {
-  const places = wished.things.flatMap((thing, index) => (thing === before.things[index] ? [] : index))
-  const news = places.flatMap((index) => wished.things[index] ?? [])
-  const judged = (things: Design['things']): Design['things'] => {
-    const all = [...wished.things]
-    for (const [which, index] of places.entries()) all[index] = things[which] ?? all[index]!
-    return all
-  }
+function editsOfPart(before: Design, wished: Design, places: readonly number[]): Reading {
+  const news = places.map((index) => wished.things[index]!)
+  const edits: Edit[] = []
+  let judged: Design['things']
   if (onlyThings(before, wished)) {
     const reading = checkThings(news)
-    return reading.ok ? { ok: true, design: { ...wished, things: judged(reading.things) } } : reading
+    if (!reading.ok) return reading
+    judged = reading.things
+  } else {
+    const reading = checkDesign({ ...wished, things: news })
+    if (!reading.ok) return reading
+    judged = reading.design.things
+    const bare = (design: Design): Design => ({ ...design, things: [] })
+    edits.push(...difference(bare(before), sharing(bare(wished), bare(reading.design)) as Design).edits)
   }
-  const reading = checkDesign({ ...wished, things: news })
-  return reading.ok
-    ? { ok: true, design: { ...reading.design, things: judged(reading.design.things) } }
-    : reading
+  let asWished = edits.length === 0
+  for (const [which, index] of places.entries()) {
+    const thing = sharing(wished.things[index], judged[which])
+    asWished &&= thing === wished.things[index]
+    edits.push(...editsBetween(before.things[index], thing, ['things', index]))
+  }
+  return edits.length > MANY_EDITS ? editsOfAll(before, wished) : { ok: true, edits, asWished }
 }
 
 function onlyThings(before: Design, wished: Design): boolean {

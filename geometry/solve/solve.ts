@@ -244,28 +244,48 @@ const heldAt = (string: StringLine, saddleX: number, tailHoles: Layout['tailHole
   ...endOf(string.tail?.hole, string, saddleX, tailHoles),
 })
 
-/** Where things stood in the layout solved last: among thousands nearly all stand there still. */
-let stood: { readonly placed: readonly Placed[]; readonly panels: Layout['panels'] } | null = null
+/** Things where they stood in the layout solved last: among thousands nearly all stand there still. */
+interface Stood {
+  readonly things: Design['things']
+  readonly placed: readonly Placed[]
+  /** Numbers of those whose place is no measure: it hangs on others, and has to be asked again. */
+  readonly hanging: readonly number[]
+  readonly panels: Layout['panels']
+}
+
+let stood: Stood | null = null
 
 function placeAll(things: Design['things'], places: Places, panels: Layout['panels']): Placed[] {
+  const put = (thing: Thing) => place(thing, places.at(thing), panels[thing.face].thickness)
   const before = stood
-  const asThick =
-    before !== null && FACES.every((face) => before.panels[face].thickness === panels[face].thickness)
-  const placed = things.map((thing, index) => {
-    const there = asThick ? before.placed[index] : undefined
-    return there?.thing === thing && stands(there)
-      ? there
-      : place(thing, places.at(thing), panels[thing.face].thickness)
-  })
-  stood = { placed, panels }
+  const asBefore =
+    before !== null &&
+    before.things.length === things.length &&
+    FACES.every((face) => before.panels[face].thickness === panels[face].thickness)
+  if (!asBefore) {
+    const placed = things.map(put)
+    stood = { things, placed, hanging: hangingOf(things), panels }
+    return placed
+  }
+  const placed = before.placed.slice()
+  let asMany = true
+  for (let number = 0; number < things.length; number++) {
+    const thing = things[number]!
+    const was = before.things[number]!
+    if (thing === was) continue
+    if (hangs(thing) || hangs(was)) asMany = false
+    if (!hangs(thing)) placed[number] = put(thing)
+  }
+  const hanging = asMany ? before.hanging : hangingOf(things)
+  for (const number of hanging) placed[number] = put(things[number]!)
+  stood = { things, placed, hanging, panels }
   return placed
 }
 
-/** Is its place a measure, and does it stand there? What follows others has to be asked. */
-function stands({ thing: { along, across, face }, at }: Placed): boolean {
-  if (typeof along !== 'number' || typeof across !== 'number') return false
-  return at.x === along && at.y === (face === 'lid' || face === 'base' ? across : -across)
-}
+const hangs = ({ along, across }: Thing): boolean => typeof along !== 'number' || typeof across !== 'number'
+
+const hangingOf = (things: Design['things']): number[] =>
+  things.flatMap((thing, number) => (hangs(thing) ? number : []))
 
 const standing = notes<Thing, { readonly placed: Placed; readonly thickness: number }>()
 

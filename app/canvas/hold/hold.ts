@@ -56,8 +56,8 @@ export function gripOn(layout: Layout, placed: Placed, apart: ReadonlySet<string
 
 /** Of more things than these only those within reach of the eye give a hold. */
 const MANY = 200
-/** Millimetres to all sides, here and across the centreline. */
-const IN_SIGHT = 60
+/** Millimetres to all sides, here and across the centreline: as far as there are not many yet. */
+const IN_SIGHT = [15, 30, 60]
 
 /** The things that may give a hold at a place: all of a few, of many those near it or near its mirror place. */
 function surroundings(
@@ -69,8 +69,13 @@ function surroundings(
   return ({ x, y }) => {
     const here = { minX: x + minX, maxX: x + maxX, minY: y + minY, maxY: y + maxY }
     const across = { ...here, minY: -here.maxY, maxY: -here.minY }
-    const found = new Set([...index.near(here, IN_SIGHT), ...index.near(across, IN_SIGHT)])
-    return [...found].flatMap((one) => others[one] ?? [])
+    let found = new Set<number>()
+    for (const far of IN_SIGHT) {
+      const wider = new Set([...index.near(here, far), ...index.near(across, far)])
+      if (found.size > 0 && wider.size > MANY) break
+      found = wider
+    }
+    return Array.from(found, (one) => others[one]!)
   }
 }
 

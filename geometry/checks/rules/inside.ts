@@ -82,13 +82,14 @@ export const insideFits: Rule = {
         ['base', one.box.minZ - box.baseTop],
         ['lid', box.lidBottom - one.box.maxZ],
       ]
-      const [side, measured] = sides.reduce((least, next) => (next[1] < least[1] ? next : least))
+      const [side, least] = sides.reduce((tight, next) => (next[1] < tight[1] ? next : tight))
+      const measured = touchingIsNone(least)
       found.push({
         about: [one.piece.id],
         measured,
         limit: 0,
         // Hinges and clasps are let into wood; blocks are not.
-        grade: measured >= -TOUCH ? 'clear' : isWood(one.piece) ? 'stop' : 'care',
+        grade: measured >= 0 ? 'clear' : isWood(one.piece) ? 'stop' : 'care',
         where: across(one),
         data: { side },
       })
@@ -97,14 +98,16 @@ export const insideFits: Rule = {
   },
   words({ measured, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
-    if (grade === 'clear')
-      return `${who} stands ${say.length(Math.max(0, measured ?? 0))} from the ${data?.side}.`
+    if (grade === 'clear') return `${who} stands ${say.length(measured ?? 0)} from the ${data?.side}.`
     return `${who} reaches ${say.length(-(measured ?? 0))} into the ${data?.side}. Measure its place and size again.`
   },
 }
 
-/** A tape measure's last tenth: what touches is let pass. */
+/** A tape measure's last tenth: nobody knows from it whether two things touch or meet. Millimetres. */
 const TOUCH = 0.05
+
+/** What may as well touch as meet counts as touching: no room, and none missing. */
+const touchingIsNone = (room: number): number => (room < 0 && room >= -TOUCH ? 0 : room)
 
 export const insideClearOfNeck: Rule = {
   name: 'inside-clear-of-neck',
@@ -125,12 +128,13 @@ export const insideClearOfNeck: Rule = {
           null,
         )
       if (!near || near.between.room > LOOK_AROUND) continue
-      const { room, from, to } = near.between
+      const { from, to } = near.between
+      const room = touchingIsNone(near.between.room)
       found.push({
         about: [piece.of, near.other.of],
         measured: room,
         limit: 0,
-        grade: room < -TOUCH ? 'stop' : 'clear',
+        grade: room < 0 ? 'stop' : 'clear',
         where: { view: 'plan', from: { x: from.x, y: from.y }, to: { x: to.x, y: to.y } },
       })
     }
@@ -138,8 +142,7 @@ export const insideClearOfNeck: Rule = {
   },
   words({ measured, about, grade }, say) {
     const [what, who] = [say.thing(about[0] ?? ''), say.thing(about[1] ?? '')]
-    if (grade === 'clear')
-      return `${capital(who)} passes ${what} with ${say.length(Math.max(0, measured ?? 0))} to spare.`
+    if (grade === 'clear') return `${capital(who)} passes ${what} with ${say.length(measured ?? 0)} to spare.`
     return `${capital(who)} runs ${say.length(-(measured ?? 0))} into ${what}. Take that much off the piece, or take it out.`
   },
 }
