@@ -11,7 +11,7 @@ import { type Frame, facing, fromScreen, movedFrame, screenBounds, toScreen } fr
 import { thingAt } from './hit.ts'
 import { paintArtwork } from './kept.ts'
 import { CENTRE, HIDDEN, type Looks, THICK, THIN } from './looks.ts'
-import { type Pen, path, shape, stroke, wide, write } from './paint.ts'
+import { type Pen, path, shape, slab, stroke, wide, write } from './paint.ts'
 import type { Subject } from './subject.ts'
 import { dragThing } from './tools/drag-thing.ts'
 
@@ -231,21 +231,18 @@ function paintUnderLid(pen: Pen, looks: Looks, layout: Layout, frame: Frame): vo
 function paintSlot(pen: Pen, looks: Looks, layout: Layout, face: Face, frame: Frame): void {
   const slot = layout.neck.slots.find((one) => one.face === face)
   if (slot && slot.depth > 0) {
-    const a = toScreen(frame, { x: -slot.width / 2, y: 0 })
-    const b = toScreen(frame, {
-      x: slot.width / 2,
-      y: Math.max(-slot.depth, layout.panels[face].bounds.minY),
-    })
-    pen.fillStyle = looks.hole
-    pen.fillRect(Math.min(a.x, b.x), a.y - 1, Math.abs(b.x - a.x), b.y - a.y + 1)
-    pen.beginPath()
-    pen.moveTo(a.x, a.y)
-    pen.lineTo(a.x, b.y)
-    pen.lineTo(b.x, b.y)
-    pen.lineTo(b.x, a.y)
-    pen.strokeStyle = looks.accent
-    pen.lineWidth = THICK
-    pen.stroke()
+    const half = slot.width / 2
+    const bottom = Math.max(-slot.depth, layout.panels[face].bounds.minY)
+    // Open at the lid's side, however the wall lies on the screen: a pixel more takes the wall's own edge away there.
+    const mouth = 1 / frame.scale
+    slab(pen, frame, -half, mouth, half, bottom, { fill: looks.hole })
+    const edge = [
+      { x: -half, y: 0 },
+      { x: -half, y: bottom },
+      { x: half, y: bottom },
+      { x: half, y: 0 },
+    ]
+    path(pen, frame, edge, { stroke: looks.accent, width: THICK })
   }
   if (face !== 'tail-end-wall' || layout.design.tailpiece.at !== 'the tail-end wall') return
   for (const hole of layout.tailHoles)

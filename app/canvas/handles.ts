@@ -2,7 +2,7 @@
 import type { Layout, Placed, Point } from '../../geometry/index.ts'
 import { kindOf } from '../../geometry/index.ts'
 import { sizeFieldsOf } from '../parts/sizes.ts'
-import { type Frame, toScreen } from './frame.ts'
+import { type Frame, screenBounds, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
 import { disc, type Pen, stroke } from './paint.ts'
 
@@ -51,6 +51,19 @@ function placeOf({ thing, at }: Placed, frame: Frame, x: number, y: number, half
   return {
     x: centre.x + frame.right * (local.x * Math.cos(angle) - local.y * Math.sin(angle)),
     y: centre.y - frame.up * (local.x * Math.sin(angle) + local.y * Math.cos(angle)),
+  }
+}
+
+/** What a thing and its handles take up on the screen. */
+export function roomOf(placed: Placed, frame: Frame) {
+  const { minX, maxX, minY, maxY } = screenBounds(frame, placed.bounds)
+  const at = handlesOf(placed, frame).map((one) => one.at)
+  const beyond = HALF + 2
+  return {
+    minX: Math.min(minX, ...at.map(({ x }) => x - beyond)),
+    maxX: Math.max(maxX, ...at.map(({ x }) => x + beyond)),
+    minY: Math.min(minY, ...at.map(({ y }) => y - beyond)),
+    maxY: Math.max(maxY, ...at.map(({ y }) => y + beyond)),
   }
 }
 

@@ -114,16 +114,21 @@ function paintBoard(pen: Pen, looks: Looks, view: View, layout: Layout): void {
   slab(pen, view.plan, nut.x0, -half, nut.x1, half, { fill: looks.bone, stroke: looks.ink, width: THIN })
 }
 
+/** Two figures side by side and a space, pixels. */
+const LEAST_APART = 19
+
 /** Numbers beside the frets, as many as there is room for. */
 function fretNumbers(pen: Pen, looks: Looks, view: View, layout: Layout): void {
-  let last = Number.NEGATIVE_INFINITY
   const low = (x: number) => halfWidthAt(layout.neck, x)
-  for (const fret of layout.frets) {
+  const marked = (number: number) => number % 12 === 0 || [3, 5, 7, 9].includes(number % 12)
+  const apart = LEAST_APART * looks.words
+  const taken: number[] = []
+  // Those that carry a position marker come first: a builder counts by them.
+  for (const fret of [...layout.frets].sort((a, b) => Number(marked(b.number)) - Number(marked(a.number)))) {
     if (fret.number === 0 || !fret.onWood || fret.fromNut > layout.box.x0) continue
     const at = toScreen(view.plan, { x: fret.fromNut, y: -view.plan.up * low(fret.fromNut) })
-    const important = fret.number % 12 === 0 || [3, 5, 7, 9].includes(fret.number % 12)
-    if (at.x - last < (important ? 14 : 24)) continue
-    last = at.x
+    if (taken.some((x) => Math.abs(x - at.x) < apart)) continue
+    taken.push(at.x)
     write(
       pen,
       looks,

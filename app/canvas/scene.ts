@@ -10,14 +10,14 @@ import type { Size } from './camera.ts'
 import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
 import { ghosts, paintGhosts } from './ghosts.ts'
-import { paintHandles, withHandles } from './handles.ts'
+import { paintHandles, roomOf, withHandles } from './handles.ts'
 import { type Looks, looksAt } from './looks.ts'
 import { paintMeasures } from './measures-paint.ts'
 import type { Pen } from './paint.ts'
 import type { Subject } from './subject.ts'
 import { paintSelected, paintThing } from './things.ts'
 import type { PointerAt, Tool } from './tools/tool.ts'
-import { type FrameOf, paintFindings } from './wrong.ts'
+import { type Box, type FrameOf, paintFindings, paintLitWords } from './wrong.ts'
 
 export const LAYERS = ['ground', 'resting', 'over', 'live'] as const
 export type LayerName = (typeof LAYERS)[number]
@@ -239,6 +239,16 @@ export class Scene {
     paintFindings(pen, this.looks, layout, findings, litFinding, frameOf, this.moving())
   }
 
+  private paintLit(pen: Pen, layout: Layout, clearOf: readonly Box[]): void {
+    const { litFinding } = useBench.getState()
+    const { news, standing } = findingsNow(layout)
+    const isLit = ({ key }: Finding) => key === litFinding
+    const lit = litFinding === null ? undefined : (news.find(isLit) ?? standing.find(isLit))
+    const moving = this.moving()
+    if (!lit || lit.about.some((id) => moving.has(id))) return
+    paintLitWords(pen, this.looks, layout, lit, (view) => this.subject.frameOf(view), clearOf)
+  }
+
   paintLive(pen: Pen): void {
     const layout = this.layout()
     const { selection, also } = useBench.getState()
@@ -267,6 +277,7 @@ export class Scene {
     const frame =
       handled && this.subject.faces.includes(handled.face) ? this.subject.frameOf(handled.face) : null
     if (handled && frame) paintHandles(pen, this.looks, handled, frame)
+    this.paintLit(pen, layout, handled && frame ? [roomOf(handled, frame)] : [])
     this.tool?.paint?.(pen, this.looks, layout)
   }
 }

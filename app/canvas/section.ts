@@ -162,7 +162,7 @@ export function paintHeights(
     looks,
     `saddle ${say(saddle.top)}`,
     { x: top.x, y: top.y - 10 },
-    { colour: looks.soft, size: 11, align: 'center' },
+    { colour: looks.soft, size: 11, align: 'center', behind: looks.sheet },
   )
   const { left, x0, x1 } = neck.thinnest
   if (left <= 0 || left >= layout.design.neck.thickness) return

@@ -7,7 +7,7 @@ import { hatch, type Pen, stroke, wide, write } from './paint.ts'
 /** Finds the frame in which a face, the plan or the section is drawn here; `null` where it is not. */
 export type FrameOf = (view: 'plan' | 'section' | Face) => Frame | null
 
-interface Box {
+export interface Box {
   readonly minX: number
   readonly minY: number
   readonly maxX: number
@@ -15,6 +15,7 @@ interface Box {
 }
 
 const HALF_BAND = 6
+const LIT_BAND = HALF_BAND + 3
 const LEAST_LENGTH = 5
 const LONG = 240
 const END = 36
@@ -30,19 +31,42 @@ export function paintFindings(
   moving: ReadonlySet<string>,
 ): void {
   const taken: Box[] = []
-  // The lit one first: it gets its words where it wants them.
   const shown = findings.filter(
     (one) =>
       one.key === lit ||
       (!isCount(one) && (one.grade === 'stop' || one.grade === 'care') && one.overruled === undefined),
   )
-  shown.sort((a, b) => Number(b.key === lit) - Number(a.key === lit))
   for (const finding of shown) {
     const frame = frameOf(finding.where.view)
     if (!frame) continue
     const silent = finding.about.some((id) => moving.has(id))
     paintOne(pen, looks, layout, finding, finding.key === lit, frame, silent ? null : taken)
   }
+}
+
+/** The words of the lit one, over everything else and clear of what is selected and of its handles. */
+export function paintLitWords(
+  pen: Pen,
+  looks: Looks,
+  layout: Layout,
+  finding: Finding,
+  frameOf: FrameOf,
+  clearOf: readonly Box[],
+): void {
+  const frame = frameOf(finding.where.view)
+  if (!frame) return
+  const { middle, off } = stretchOf(pen, finding, frame)
+  label(
+    pen,
+    looks,
+    words(finding, layout, true),
+    middle,
+    off,
+    LIT_BAND,
+    colourOf(looks, finding),
+    [...clearOf],
+    true,
+  )
 }
 
 /** Too few of something is no stretch of wood: it is hatched only when it is asked for. */
@@ -61,13 +85,9 @@ function paintOne(
   frame: Frame,
   taken: Box[] | null,
 ): void {
-  const [a, b] = seen(pen, toScreen(frame, finding.where.from), toScreen(frame, finding.where.to))
+  const { a, b, length, along, off, middle } = stretchOf(pen, finding, frame)
   const colour = colourOf(looks, finding)
-  const length = Math.hypot(b.x - a.x, b.y - a.y)
-  const along = length > 0.5 ? { x: (b.x - a.x) / length, y: (b.y - a.y) / length } : { x: 1, y: 0 }
-  const off = { x: -along.y, y: along.x }
-  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }
-  const half = lit ? HALF_BAND + 3 : HALF_BAND
+  const half = lit ? LIT_BAND : HALF_BAND
   pen.beginPath()
   if (length < LEAST_LENGTH) pen.arc(middle.x, middle.y, half + 2, 0, 2 * Math.PI)
   else if (length < LONG) band(pen, a, b, off, half)
@@ -91,7 +111,17 @@ function paintOne(
     pen.stroke()
     pen.setLineDash([])
   }
-  if (taken) label(pen, looks, words(finding, layout, lit), middle, off, half, colour, taken, lit)
+  // The words of the lit one come last of all; see `paintLitWords`.
+  if (taken && !lit) label(pen, looks, words(finding, layout, false), middle, off, half, colour, taken, false)
+}
+
+/** Where a finding lies on the screen: its ends, how long it is, which way it runs and which way is off it. */
+function stretchOf(pen: Pen, { where }: Finding, frame: Frame) {
+  const [a, b] = seen(pen, toScreen(frame, where.from), toScreen(frame, where.to))
+  const length = Math.hypot(b.x - a.x, b.y - a.y)
+  const along = length > 0.5 ? { x: (b.x - a.x) / length, y: (b.y - a.y) / length } : { x: 1, y: 0 }
+  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }
+  return { a, b, length, along, off: { x: -along.y, y: along.x }, middle }
 }
 
 function words(finding: Finding, layout: Layout, lit: boolean): string {
@@ -115,7 +145,7 @@ function label(
 ): void {
   if (text === '') return
   const across = wide(pen, looks, text, 12, true) / 2 + 4
-  for (const side of [1, -1, 2, -2, 3.2, -3.2]) {
+  for (const side of [1, -1, 2, -2, 3.2, -3.2, 4.6, -4.6]) {
     // Far enough that the words clear the band, whichever way the band lies.
     const way = (half + 5 + Math.abs(off.x) * across + Math.abs(off.y) * 8) * side
     const at = shift(middle, off, way)

@@ -109,7 +109,7 @@ export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
             ? `It is ${formatLength(taken.mm, layout.design.units, { unit: true })}.`
             : 'These two overlap that way, so there is nothing to measure between them. Choose another way.'}
         </p>
-        <button type="submit" className="primary" disabled={!taken}>
+        <button type="submit" className="main" disabled={!taken}>
           Keep it on the drawing
         </button>
       </form>

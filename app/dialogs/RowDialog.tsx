@@ -102,7 +102,7 @@ export function RowDialog({ onClose }: { readonly onClose: () => void }) {
             {fault}
           </p>
         )}
-        <button type="submit" className="primary">
+        <button type="submit" className="main">
           Make it
         </button>
       </form>

@@ -139,10 +139,15 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
         d={`M${x} ${centre - half}h${neckTo * s}M${x} ${centre + half}h${neckTo * s}`}
       />
       <path className="centre-line" d={`M${x - 22} ${centre}H${x + length * s + 22}`} />
-      <text className="view-side" x={x + length * s - 6} y={inside.y + 14} textAnchor="end">
+      <text className="view-side" x={inside.x + inside.width - 6} y={inside.y + 14} textAnchor="end">
         {up === 1 ? 'treble' : 'bass'}
       </text>
-      <text className="view-side" x={x + length * s - 6} y={inside.y + inside.height - 6} textAnchor="end">
+      <text
+        className="view-side"
+        x={inside.x + inside.width - 6}
+        y={inside.y + inside.height - 6}
+        textAnchor="end"
+      >
         {up === 1 ? 'bass' : 'treble'}
       </text>
       <Dimension

@@ -10,6 +10,8 @@ export interface ChoiceFieldProps extends FieldProps<string> {
 }
 
 const SIDE_BY_SIDE = 26
+/** More letters than half a form holds side by side: these take a row of their own. */
+const HALF_A_FORM = 13
 
 export function ChoiceField({
   label,
@@ -28,7 +30,8 @@ export function ChoiceField({
     const answer = onCommit(option)
     setFault(answer.ok ? null : answer.sentence)
   }
-  const short = options.length < 4 && options.map(name).join('').length <= SIDE_BY_SIDE
+  const letters = options.map(name).join('').length
+  const short = options.length < 4 && letters <= SIDE_BY_SIDE
   if (!short)
     return (
       <Shell id={own} label={label} help={help} address={address} fault={fault}>
@@ -43,7 +46,11 @@ export function ChoiceField({
     )
   return (
     <Shell id={`${own}-0`} label={label} help={help} address={address} fault={fault}>
-      <div className="choice" role="radiogroup" aria-label={label}>
+      <div
+        className={letters > HALF_A_FORM ? 'choice choice-long' : 'choice'}
+        role="radiogroup"
+        aria-label={label}
+      >
         {options.map((option, index) => (
           <label key={option}>
             <input

@@ -84,7 +84,7 @@ function Found({ answer, layout }: { readonly answer: Answer; readonly layout: L
           <p>
             <WorseList worse={worse} layout={layout} />
           </p>
-          <button type="button" className="primary" onClick={() => take(answer, layout)}>
+          <button type="button" className="main" onClick={() => take(answer, layout)}>
             {outcome === 'none found'
               ? 'Do this much'
               : `Do ${steps.length === 1 ? 'it' : `all ${steps.length}`}`}

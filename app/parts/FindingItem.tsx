@@ -11,6 +11,7 @@ import {
   ruleOf,
   SOURCES,
   sentenceOf,
+  unbroken,
   type WorstCase,
 } from '../../geometry/index.ts'
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
@@ -65,8 +66,8 @@ export function FindingItem({ finding, layout, lit, worst, cures }: FindingItemP
           </b>
         )}
       </button>
-      {!quiet && <p className="finding-words">{sentenceOf(finding, layout)}</p>}
-      {again && <p className="finding-again">{again}</p>}
+      {!quiet && <p className="finding-words">{unbroken(sentenceOf(finding, layout))}</p>}
+      {again && <p className="finding-again">{unbroken(again)}</p>}
       {!quiet && margin !== null && limit !== null && worst && worst.tolerance > 0 && (
         <div className="finding-scale">
           <MarginScale margin={margin} limit={limit} grade={grade} tolerance={worst.tolerance} />

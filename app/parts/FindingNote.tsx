@@ -1,5 +1,5 @@
 /** A finding in one line: its sign and its sentence. Pressed, it is lit on the drawing. */
-import { type Finding, type Layout, sentenceOf } from '../../geometry/index.ts'
+import { type Finding, type Layout, sentenceOf, unbroken } from '../../geometry/index.ts'
 import { light, useBench } from '../state/index.ts'
 import { Sign } from './Sign.tsx'
 
@@ -13,7 +13,7 @@ export function FindingNote({ finding, layout }: { readonly finding: Finding; re
       onClick={() => light(lit ? null : finding.key)}
     >
       <Sign grade={finding.grade} />
-      <span>{sentenceOf(finding, layout)}</span>
+      <span>{unbroken(sentenceOf(finding, layout))}</span>
     </button>
   )
 }

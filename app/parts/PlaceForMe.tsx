@@ -148,7 +148,7 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
           {fault}
         </p>
       )}
-      <button type="button" className="primary" disabled={isEmpty(wished)} onClick={search}>
+      <button type="button" className="main" disabled={isEmpty(wished)} onClick={search}>
         {answer ? 'Search again' : 'Find places'}
       </button>
       <div role="status" className="small soft">
@@ -175,7 +175,7 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
               {tried === index ? `Drop answer ${index + 1}` : `Try answer ${index + 1}`}
             </button>
             {tried === index && (
-              <button type="button" className="primary" onClick={keep}>
+              <button type="button" className="main" onClick={keep}>
                 Keep it
               </button>
             )}
@@ -187,9 +187,29 @@ export function PlaceForMe({ onClose }: { readonly onClose: () => void }) {
   )
 }
 
+/** How much more there is than the limit asks for, or less; one that is just met has no figure to read. */
+function sayOver(finding: Proposal['tightest'][number], units: Units): string {
+  const margin = finding.margin ?? 0
+  const amount = formatMeasure(Math.abs(margin), finding, units, { unit: true })
+  if (amount === formatMeasure(0, finding, units, { unit: true })) return 'just at the limit'
+  return `${amount} ${margin > 0 ? 'to spare' : 'short of the limit'}`
+}
+
+type Units = Proposal['layout']['design']['units']
+
 function Told({ proposal }: { readonly proposal: Proposal }) {
   const { stops, cares, tightest, wishes, layout } = proposal
   const { units } = layout.design
+  // A pair of holes has the same margin twice: it is told once, with both names.
+  const said = new Map<string, { amount: string; title: string; about: string[] }>()
+  for (const finding of tightest) {
+    const amount = sayOver(finding, units)
+    const title = ruleOf(finding.rule).title.toLowerCase()
+    const names = finding.about.map((id) => nameOf(id, layout)).join(', ')
+    const before = said.get(`${amount} ${title}`)
+    if (before) before.about.push(names)
+    else said.set(`${amount} ${title}`, { amount, title, about: [names] })
+  }
   return (
     <ul className="small place-told">
       <li>
@@ -203,11 +223,9 @@ function Told({ proposal }: { readonly proposal: Proposal }) {
           {words}
         </li>
       ))}
-      {tightest.map((finding) => (
-        <li key={finding.key}>
-          <b>{formatMeasure(finding.margin ?? 0, finding, units, { unit: true })}</b> over the limit,{' '}
-          {ruleOf(finding.rule).title.toLowerCase()}:{' '}
-          {finding.about.map((id) => nameOf(id, layout)).join(', ')}
+      {[...said].map(([key, { amount, title, about }]) => (
+        <li key={key}>
+          <b>{amount}</b>, {title}: {about.join('; ')}
         </li>
       ))}
     </ul>

@@ -9,6 +9,7 @@ import {
   type ScheduleRow,
   scheduleOf,
   scheduleWords,
+  unbroken,
   WORKS,
 } from '../../geometry/index.ts'
 import { downloadAll } from '../actions/files.ts'
@@ -107,12 +108,12 @@ function Part({ rows, layout, narrow }: OfPart) {
             </th>
             {!narrow && <td className="left">{words.work}</td>}
             <td>
-              {words.size}
-              {narrow && words.drill !== '' && <span className="soft small">{words.drill}</span>}
+              {unbroken(words.size)}
+              {narrow && words.drill !== '' && <span className="soft small">{unbroken(words.drill)}</span>}
             </td>
-            <td>{words.edge}</td>
-            <td>{words.line}</td>
-            <td>{words.depth}</td>
+            <td>{unbroken(words.edge)}</td>
+            <td>{unbroken(words.line)}</td>
+            <td>{unbroken(words.depth)}</td>
             {!narrow && <td className="left">{words.drill}</td>}
           </tr>
         )

@@ -15,7 +15,7 @@ export function SheetPanel({ place, opens }: { readonly place: string; readonly 
   return (
     <section className="sheet sheet-panel" aria-label="Plan, rule and section">
       <header className="sheet-head">
-        <h2>Plan, from the front; the section on the centreline under it</h2>
+        <h2>Plan from the front, section under it</h2>
         <fieldset className="view-buttons" aria-label="View">
           {place === 'choose' && (
             <button

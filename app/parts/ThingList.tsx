@@ -9,6 +9,7 @@ import {
   GROUPS,
   KINDS,
   type Layout,
+  ruleOf,
 } from '../../geometry/index.ts'
 import { openHere } from '../canvas/here.ts'
 import {
@@ -166,7 +167,7 @@ const ThingRow = memo(
           {tight && tight.measured !== null && (
             <span
               className={`thing-margin ${tight.grade}`}
-              title={`Tightest: ${formatMeasure(tight.measured, tight, units)}`}
+              title={`Tightest: ${ruleOf(tight.rule).title.toLowerCase()}, ${formatMeasure(tight.measured, tight, units, { unit: true })}`}
             >
               {formatMeasure(tight.measured, tight, units)}
             </span>
@@ -180,6 +181,7 @@ const ThingRow = memo(
     a.locked === b.locked &&
     a.selected === b.selected &&
     a.units === b.units &&
+    a.tight?.rule === b.tight?.rule &&
     a.tight?.grade === b.tight?.grade &&
     a.tight?.measured === b.tight?.measured,
 )

@@ -6,6 +6,7 @@ import {
   type Layout,
   type Placed,
   stepOf,
+  unbroken,
 } from '../../geometry/index.ts'
 
 type Units = Layout['design']['units']
@@ -19,8 +20,9 @@ export const FACE_TITLES: Readonly<Record<Face, string>> = {
   'treble-wall': 'Treble wall',
 }
 
-/** A length with its unit. */
-export const sayLength = (mm: number, units: Units): string => formatLength(mm, units, { unit: true })
+/** A length with its unit, whole on one line. */
+export const sayLength = (mm: number, units: Units): string =>
+  unbroken(formatLength(mm, units, { unit: true }))
 
 /** A length to the hundredth of a millimetre, whatever the unit shown. */
 export const exactly = (mm: number): string =>

@@ -36,11 +36,13 @@ const GROUPS: readonly (readonly [section: string, title: string])[] = [
 /** Not a section of fields but a list; it stands at the end of the form. */
 const OWN_WOODS = 'woods'
 
-/** Brings a group into view by scrolling the form alone; the page around it stays where it is. */
+/** Brings a group into view by scrolling the form alone; in a window so small that the page scrolls, the page. */
 function showGroup(section: string): void {
   const group = document.getElementById(`group-${section}`)
   const form = group?.closest<HTMLElement>('.form-scroll')
-  if (group && form) form.scrollTop += group.getBoundingClientRect().top - form.getBoundingClientRect().top
+  if (!group || !form) return
+  if (form.scrollHeight <= form.clientHeight) group.scrollIntoView?.({ block: 'start' })
+  else form.scrollTop += group.getBoundingClientRect().top - form.getBoundingClientRect().top
 }
 
 /** What is selected on the drawing has its fields brought into view. */

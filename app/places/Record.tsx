@@ -1,7 +1,7 @@
 /** Record: the sheet that goes with the instrument, with room to write how it came out. */
 import { type ReactNode, useMemo } from 'react'
 import { buildSheet, type Section } from '../../exporters/index.ts'
-import { fieldsOf } from '../../geometry/index.ts'
+import { fieldsOf, unbroken } from '../../geometry/index.ts'
 import { useDesign } from '../parts/calm.ts'
 import { AsBuilt } from '../record/AsBuilt.tsx'
 import { Handing } from '../record/Handing.tsx'
@@ -52,7 +52,7 @@ export function Record() {
                 .map(([label, value]) => (
                   <div key={label}>
                     <dt>{label}</dt>
-                    <dd dir="auto">{value}</dd>
+                    <dd dir="auto">{unbroken(value)}</dd>
                   </div>
                 ))}
               {line('maker', maker)}

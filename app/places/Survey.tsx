@@ -142,7 +142,6 @@ function Measured({ layout, onFocus }: { layout: Layout; onFocus: (name: string)
       <div>
         <button
           type="button"
-          className="quiet"
           onClick={() => setField(['box', 'survey'], NO_READINGS, 'Measure sides and diagonals')}
         >
           Measure sides and diagonals

@@ -8,6 +8,7 @@ import {
   type Sheet,
   type Table,
 } from '../../exporters/index.ts'
+import { unbroken } from '../../geometry/index.ts'
 import { SheetPicture } from './SheetPicture.tsx'
 
 type Units = Sheet['units']
@@ -31,7 +32,7 @@ export function SheetBlock({ block, units }: { readonly block: Block; readonly u
     case 'words':
       return block.lines.map((line, index) => (
         <p key={index} dir="auto">
-          {line}
+          {unbroken(line)}
         </p>
       ))
     case 'steps':
@@ -40,7 +41,7 @@ export function SheetBlock({ block, units }: { readonly block: Block; readonly u
           {block.steps.map((step) => (
             <li key={step.title}>
               <h4>{step.title}</h4>
-              <p>{step.words}</p>
+              <p>{unbroken(step.words)}</p>
               {step.caution && (
                 <p className="step-caution">
                   <b>Mind:</b> {step.caution}
@@ -75,14 +76,14 @@ function SheetTable({ table, units }: { readonly table: Table; readonly units: U
             <tr key={index}>
               {table.columns.map((column, at) => (
                 <td key={column.key} className={align(column)}>
-                  {cellText(row[at] ?? null, column, units)}
+                  {unbroken(cellText(row[at] ?? null, column, units))}
                 </td>
               ))}
             </tr>
           ))}
         </tbody>
       </table>
-      {table.note && <p className="sheet-note">{table.note}</p>}
+      {table.note && <p className="sheet-note">{unbroken(table.note)}</p>}
     </section>
   )
 }

@@ -184,7 +184,7 @@ function joint(terminal: string, x: number, wires: Design['wiring']['wires']): S
   ]
 }
 
-/** The colour on its lane, where no other wire comes down through the word if there is such a place. */
+/** The colour on its lane, where the fewest other wires come down through the word. */
 function colourWords({ path, colour }: DrawnWire, all: readonly DrawnWire[]): Shape[] {
   const [start, low, far] = path.vertices
   const text = plainLine(colour)
@@ -199,11 +199,11 @@ function colourWords({ path, colour }: DrawnWire, all: readonly DrawnWire[]): Sh
   })
   const steps = Math.max(0, Math.floor(to - from - wide - 1))
   const starts = Array.from({ length: steps + 1 }, (_, index) => from + 0.8 + index)
-  const free = starts.find((x) => !crossing.some((one) => one > x - 0.6 && one < x + wide + 0.6))
-  const x = free ?? from + 0.8
+  const through = (x: number) => crossing.filter((one) => one > x - 0.6 && one < x + wide + 0.6).length
+  const x = starts.reduce((best, one) => (through(one) < through(best) ? one : best), from + 0.8)
   const back = box(x - 0.3, low.y + 0.5, x + wide + 0.3, low.y + 0.7 + SMALL)
   return some(
-    free === undefined && back ? area(back, 'paper') : null,
+    through(x) > 0 && back ? area(back, 'paper') : null,
     words(at(x, low.y + 0.8), text, { size: SMALL }),
   )
 }

@@ -10,4 +10,5 @@ export {
 export { type Notes, notes } from './notes.ts'
 export { printable } from './printable.ts'
 export { type Reading, readLength } from './read.ts'
+export { unbroken } from './unbroken.ts'
 export { inchesToMm, mmToInches, stepOf, type Units, unitName } from './units.ts'

@@ -275,3 +275,31 @@ test('at 200 % of a large screen everything is still there: nothing runs off sid
   await fields.scrollIntoViewIfNeeded()
   expect((await fields.boundingBox())?.width ?? 0).toBeGreaterThan(300)
 })
+
+test('on a tablet held upright the drawing of every place is in sight, and nothing has to be scrolled to reach it', async () => {
+  await page.setViewportSize({ width: 768, height: 1024 })
+  const drawings = {
+    Survey: '.box-drawing',
+    Choose: '[data-origin-x]',
+    'Lay out': '[data-origin-x]',
+    Prove: '[data-origin-x]',
+    Transfer: '.part-large',
+    Record: '.build-sheet .sheet-picture',
+  }
+  for (const [place, drawing] of Object.entries(drawings)) {
+    await goTo(page, place)
+    await page.locator(drawing).first().waitFor()
+    await pageRests(page)
+    const { width, height } = await page.evaluate(() => ({
+      width: document.documentElement.scrollWidth,
+      height: document.documentElement.scrollHeight,
+    }))
+    expect([place, width, height]).toEqual([place, 768, 1024])
+    const box = await page.locator(drawing).first().boundingBox()
+    expect([place, (box?.height ?? 0) > 120, (box?.y ?? 0) + (box?.height ?? 0) < 1024]).toEqual([
+      place,
+      true,
+      true,
+    ])
+  }
+})

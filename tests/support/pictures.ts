@@ -15,7 +15,7 @@ const SAMPLE = 'cutlery-box-four-strings'
 const SURVEYED = 'bread-bin-out-of-square'
 const SURVEY_PICTURE = fileURLToPath(new URL('../../sample-boxes/survey.png', import.meta.url))
 const PICTURE = fileURLToPath(new URL('../../sample-boxes/picture.png', import.meta.url))
-const PLACES = ['Survey', 'Choose', 'Lay out', 'Prove', 'Transfer'] as const
+const PLACES = ['Survey', 'Choose', 'Lay out', 'Prove', 'Transfer', 'Record'] as const
 const SIZES = [
   [1024, 768],
   [1600, 1000],

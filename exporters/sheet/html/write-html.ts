@@ -2,6 +2,7 @@
  * The build sheet as one HTML page: no script, no request, nothing but itself; what a user wrote is text and never
  * markup. Tables break between rows and repeat their headings; pictures and steps stay whole.
  */
+import { unbroken } from '../../../geometry/index.ts'
 import { element, type Markup, textNode } from '../../svg/element.ts'
 import { cellText, headingOf, isFigure } from '../../tables/cells.ts'
 import type { Block, Cell, Column, Section, Sheet, Table } from '../model.ts'
@@ -18,7 +19,7 @@ const KEPT = 36
 /** Tables of more columns than this are set smaller. */
 const MANY_COLUMNS = 8
 
-const text = (words: string): Markup[] => [textNode(words)]
+const text = (words: string): Markup[] => [textNode(unbroken(words))]
 
 /** An element that may be empty: HTML knows no short form for `td` or `p`. */
 const full = (name: string, attributes: Parameters<typeof element>[1], children: readonly Markup[]): Markup =>

@@ -1,5 +1,5 @@
 /** A text that flows over pages: what is drawn asks for room, and gets a new page where there is none. */
-import type { Point } from '../../../geometry/index.ts'
+import { type Point, unbroken } from '../../../geometry/index.ts'
 import { type PaperSize, POINTS } from '../../pdf/bind.ts'
 import { FAINT, INK, Ink } from '../../pdf/ink.ts'
 import type { Wording } from '../../pdf/words.ts'
@@ -104,8 +104,8 @@ export class Flow {
     let line = ''
     // Letters stand side by side, so a line is as wide as its words and the spaces between them.
     let wide = 0
-    for (const word of this.#printable(text).split(' ')) {
-      for (const piece of this.#pieces(word, size, width)) {
+    for (const word of unbroken(this.#printable(text)).split(' ')) {
+      for (const piece of this.#pieces(word.replaceAll('\u00a0', ' '), size, width)) {
         const own = typeface.width(piece, size)
         if (line !== '' && wide + space + own <= width) {
           line = `${line} ${piece}`
