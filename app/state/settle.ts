@@ -83,7 +83,9 @@ function editsOfPart(before: Design, wished: Design, places: readonly number[]):
   const news = places.map((index) => wished.things[index]!)
   const edits: Edit[] = []
   let judged: Design['things']
-  if (onlyThings(before, wished)) {
+  // Of other sections a field that is left out gets its default: what is valid then is not what was wished.
+  let asWished = onlyThings(before, wished)
+  if (asWished) {
     const reading = checkThings(news)
     if (!reading.ok) return reading
     judged = reading.things
@@ -94,7 +96,6 @@ function editsOfPart(before: Design, wished: Design, places: readonly number[]):
     const bare = (design: Design): Design => ({ ...design, things: [] })
     edits.push(...difference(bare(before), sharing(bare(wished), bare(reading.design)) as Design).edits)
   }
-  let asWished = edits.length === 0
   for (const [which, index] of places.entries()) {
     const thing = sharing(wished.things[index], judged[which])
     asWished &&= thing === wished.things[index]

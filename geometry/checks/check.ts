@@ -1,6 +1,7 @@
 /** Runs every rule over a layout. */
 
 import { notes } from '../quantity/notes.ts'
+import { sorted } from '../quantity/sorted.ts'
 import type { Layout } from '../solve/layout.ts'
 import type { Finding, Grade, Measurement, Rule } from './finding.ts'
 import { limitOf } from './finding.ts'
@@ -24,8 +25,7 @@ export function check(layout: Layout): readonly Finding[] {
   const parted: Record<Grade, Finding[]> = { stop: [], care: [], note: [], clear: [] }
   for (const rule of RULES)
     for (const one of rule.measure(layout, limit)) parted[one.grade].push(findingOf(rule, one, overruled))
-  for (const grade of GRADES) parted[grade].sort(byTightness)
-  const found = [...parted.stop, ...parted.care, ...parted.note, ...parted.clear]
+  const found = GRADES.flatMap((grade) => sorted(parted[grade], byTightness))
   known.set(layout, found)
   return found
 }

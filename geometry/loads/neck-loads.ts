@@ -31,20 +31,23 @@ export function neckLoadsOf(layout: Layout, pull: number): NeckLoadsReading {
 
 function loadOn(layout: Layout, pull: number): NeckLoad {
   const { design, strings, saddle, tailHoles, neck } = layout
-  const thick = mean(strings.map((one) => one.gauge)) / 2
-  const nut = { x: 0, z: mean(strings.map((one) => one.zAtNut)) + thick }
+  const thick = mean(strings, ({ gauge }) => gauge) / 2
+  const nut = { x: 0, z: mean(strings, ({ zAtNut }) => zAtNut) + thick }
   const posts = strings.flatMap((one) => (one.post && one.post.x < 0 ? [one.post.winds] : []))
   const hole = tailHoles[0]
   const byNeck = design.tailpiece.at === 'the tail of the neck' && design.neck.ends === 'through the box'
   return {
     pull,
     nut,
-    saddle: { x: saddle.x, z: mean(strings.map((one) => one.zAtSaddle)) + thick },
+    saddle: { x: saddle.x, z: mean(strings, ({ zAtSaddle }) => zAtSaddle) + thick },
     ...(posts.length > 0
       ? {
           posts: {
-            x: Math.max(mean(posts.map((one) => one.x)), neck.x0),
-            z: mean(posts.map((one) => one.z)),
+            x: Math.max(
+              mean(posts, ({ x }) => x),
+              neck.x0,
+            ),
+            z: mean(posts, ({ z }) => z),
           },
         }
       : {}),
@@ -52,7 +55,11 @@ function loadOn(layout: Layout, pull: number): NeckLoad {
   }
 }
 
-const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length
+function mean<Item>(items: readonly Item[], of: (item: Item) => number): number {
+  let sum = 0
+  for (const item of items) sum += of(item)
+  return sum / items.length
+}
 
 /** The most strained place between posts and nut. */
 function headStrain(pieces: readonly NeckPiece[], { pull, nut, posts }: NeckLoad): NeckBow['weakest'] | null {

@@ -1,6 +1,7 @@
 /** Posts on the head and the way each string takes to its own. */
 import type { Design } from '../design/schema.ts'
 import type { Point } from '../plane/index.ts'
+import { listOf } from '../quantity/list-of.ts'
 import { onPlan } from './head-form.ts'
 
 type Head = Design['headstock']
@@ -13,7 +14,7 @@ export type Post = Point & { readonly side: 'bass' | 'treble' }
  */
 export function postsOf(headstock: Head, nutBack = 0): Post[] {
   const row = (side: 'bass' | 'treble', howMany: number, behind: number): Post[] =>
-    Array.from({ length: howMany }, (_, index) => {
+    listOf(howMany, (index) => {
       const y = headstock.width / 2 - headstock.postEdge - index * headstock.postStep
       return {
         x: onPlan(headstock, nutBack, headstock.firstPost + behind + index * headstock.postSpacing),
@@ -37,7 +38,7 @@ export function postsFor<P extends Post>(posts: readonly P[], strings: number): 
   const bass = nearestFirst('bass')
   const treble = nearestFirst('treble')
   const byBass = Math.min(bass.length, Math.max(strings - treble.length, Math.ceil(strings / 2)))
-  const answer: (P | null)[] = Array.from({ length: strings }, () => null)
+  const answer: (P | null)[] = listOf<P | null>(strings, () => null)
   for (let index = 0; index < strings; index++) {
     answer[index] = index < byBass ? (bass[index] ?? null) : (treble[strings - 1 - index] ?? null)
   }

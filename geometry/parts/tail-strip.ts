@@ -3,6 +3,7 @@
  * Under each hole stand the counts of strings that it serves, one row to a count.
  */
 import { type Point, rectangle } from '../plane/index.ts'
+import { listOf } from '../quantity/list-of.ts'
 import type { Layout } from '../solve/layout.ts'
 import { countsOf, holesFor } from '../strings/tail-row.ts'
 import { datum, drill, note } from './operations.ts'
@@ -63,7 +64,7 @@ function countsShown({ strings, tailHoles, design }: Layout): number[] {
   const stated = countsOf(design)
   if (stated.length > 1) return stated
   const most = Math.min(Math.max(strings.length, 1), tailHoles.length)
-  return Array.from({ length: Math.min(MOST_COUNTS, most) }, (_, index) => most - index).filter(
+  return listOf(Math.min(MOST_COUNTS, most), (index) => most - index).filter(
     (count) => count > 1 || most === 1,
   )
 }

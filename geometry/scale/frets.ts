@@ -1,6 +1,7 @@
 /** Where the frets go. Every position is measured from the nut, never fret to fret: errors do not add up. */
 
 import type { Design } from '../design/schema.ts'
+import { listOf } from '../quantity/list-of.ts'
 import { notes } from '../quantity/notes.ts'
 import { centsOf, ratioOf } from './ratio.ts'
 
@@ -26,7 +27,7 @@ export const fretShare = (cents: number): number => 1 - 2 ** (-cents / 1200)
 export function centsOfFrets(frets: Design['scale']['frets']): number[] {
   switch (frets.by) {
     case 'equal':
-      return Array.from({ length: frets.count }, (_, index) => 100 * (index + 1))
+      return listOf(frets.count, (index) => 100 * (index + 1))
     case 'steps':
       return frets.list.map((semitones) => 100 * semitones)
     case 'cents':

@@ -1,11 +1,12 @@
 /** Where the strings cross the nut and the saddle, and which holes of the tail strip they use. */
+import { listOf } from '../quantity/list-of.ts'
 
 /** Used where a design states no gauges at all: a plain string of middling size, from memory. */
 const USUAL_GAUGE = 0.4
 
 /** One diameter per string, bass first; the last one stated stands for those that are missing. */
 export function gaugesFor(stated: readonly number[], strings: number): number[] {
-  return Array.from({ length: strings }, (_, index) => stated[index] ?? stated.at(-1) ?? USUAL_GAUGE)
+  return listOf(strings, (index) => stated[index] ?? stated.at(-1) ?? USUAL_GAUGE)
 }
 
 /**
@@ -21,8 +22,7 @@ export function stringCentres(
   gauges: readonly number[],
 ): number[] {
   if (strings < 2) return [0]
-  if (spacing === 'equal centres')
-    return Array.from({ length: strings }, (_, index) => span * (index / (strings - 1) - 0.5))
+  if (spacing === 'equal centres') return listOf(strings, (index) => span * (index / (strings - 1) - 0.5))
   const half = (index: number) => (gauges[index] ?? 0) / 2
   let wood = 0
   for (let index = 1; index < strings; index++) wood += half(index - 1) + half(index)
@@ -47,14 +47,14 @@ export const holeCentres = (holes: number, span: number): number[] =>
 export function holesServing(holes: number, strings: number): (number | undefined)[] {
   if (strings > holes) {
     const first = Math.floor((strings - holes) / 2)
-    return Array.from({ length: strings }, (_, index) => {
+    return listOf(strings, (index) => {
       const hole = index - first
       return hole >= 0 && hole < holes ? hole : undefined
     })
   }
   if (strings === 1) return [Math.floor((holes - 1) / 2)]
   const last = strings - 1
-  return Array.from({ length: strings }, (_, index) => {
+  return listOf(strings, (index) => {
     const mirrored = index > last / 2
     const fromBass = mirrored ? last - index : index
     const hole = Math.max(0, Math.ceil((fromBass * (holes - 1)) / last - 0.5))
