@@ -10,6 +10,7 @@ import {
   type Layout,
   MEASURED_LINES,
   type Measure,
+  type Measured,
   type MeasureEnd,
   nearestPoint,
   type Point,
@@ -22,17 +23,39 @@ import { commit, useBench } from '../state/index.ts'
 import { type Frame, fromScreen, toScreen } from './frame.ts'
 import { chip } from './guides.ts'
 import { thingAt } from './hit.ts'
+import type { Looks } from './looks.ts'
 import { useMode } from './mode.ts'
-import { dimension, disc } from './paint.ts'
+import { dimension, disc, type Pen } from './paint.ts'
 import type { Scene } from './scene.ts'
 import type { PointerAt, Tool } from './tools/tool.ts'
 
 /** How near a pointer must come to a centre or a line, pixels. */
 const NEAR = { mouse: 8, touch: 18 }
 
+/** Lines no farther from each other than this are one to the hand, pixels. */
+const AS_NEAR = 1.5
+
 interface Found {
   readonly face: Face
   readonly end: MeasureEnd
+}
+
+/** What can be measured from under the pointer, on whichever face is there. */
+export function foundAt(scene: Scene, here: PointerAt): (Found & { readonly frame: Frame }) | null {
+  const { subject } = scene
+  const layout = scene.layout()
+  for (const face of subject.faces) {
+    const frame = subject.frameOf(face)
+    if (!frame) continue
+    const { bounds } = layout.panels[face]
+    const at = fromScreen(frame, here)
+    const near = 12 / frame.scale
+    if (at.x < bounds.minX - near || at.x > bounds.maxX + near) continue
+    if (at.y < bounds.minY - near || at.y > bounds.maxY + near) continue
+    const end = endAt(layout, face, frame, here)
+    if (end) return { face, end, frame }
+  }
+  return null
 }
 
 /** The first end, while the second is still to be pressed. */
@@ -62,7 +85,8 @@ export function endAt(layout: Layout, face: Face, frame: Frame, here: PointerAt)
     if (!shape || !('shape' in shape)) continue
     const spot = nearestPoint(shape, at)
     const off = Math.hypot(spot.x - at.x, spot.y - at.y)
-    if (off > least) continue
+    // Where a string runs on the centreline it is the line that is meant, and it comes first.
+    if (off > (best === null ? least : least - AS_NEAR / frame.scale)) continue
     least = off
     best = of
   }
@@ -73,21 +97,7 @@ export function endAt(layout: Layout, face: Face, frame: Frame, here: PointerAt)
 /** Begins or ends a measure at a press; `null` where there is nothing to measure from. */
 export function measureFrom(scene: Scene, from: PointerAt): Tool | null {
   const { subject } = scene
-  const look = (here: PointerAt): (Found & { frame: Frame }) | null => {
-    const layout = scene.layout()
-    for (const face of subject.faces) {
-      const frame = subject.frameOf(face)
-      if (!frame) continue
-      const { bounds } = layout.panels[face]
-      const at = fromScreen(frame, here)
-      const near = 12 / frame.scale
-      if (at.x < bounds.minX - near || at.x > bounds.maxX + near) continue
-      if (at.y < bounds.minY - near || at.y > bounds.maxY + near) continue
-      const end = endAt(layout, face, frame, here)
-      if (end) return { face, end, frame }
-    }
-    return null
-  }
+  const look = (here: PointerAt) => foundAt(scene, here)
   const start = look(from)
   if (!start) {
     announce('There is no edge, centre or line here to measure from.')
@@ -105,7 +115,7 @@ export function measureFrom(scene: Scene, from: PointerAt): Tool | null {
       const second = end && end.face === first.face && !same(end.end, first.end) ? end : null
       if (second) {
         begun = null
-        keepMeasure({ face: first.face, from: first.end, to: second.end, way: 'straight', onSheets: false })
+        keepMeasure(plain(first.face, first.end, second.end))
       } else begun = first
     },
     cancel() {
@@ -117,18 +127,10 @@ export function measureFrom(scene: Scene, from: PointerAt): Tool | null {
       const end = look(to)
       const taken =
         end && end.face === first.face && !same(end.end, first.end)
-          ? takeMeasure(layout, {
-              face: first.face,
-              from: first.end,
-              to: end.end,
-              way: 'straight',
-              onSheets: false,
-            })
+          ? takeMeasure(layout, plain(first.face, first.end, end.end))
           : null
       if (taken) {
-        dimension(pen, toScreen(frame, taken.from), toScreen(frame, taken.to), looks.accent)
-        const text = formatLength(taken.mm, layout.design.units, { unit: true })
-        chip(pen, looks, text, { x: to.x, y: Math.max(16, to.y - (to.touch ? 74 : 26)) })
+        paintTaken(pen, looks, layout, frame, taken, to)
         return
       }
       disc(pen, { ox: 0, oy: 0, scale: 1, right: 1, up: -1 }, spotOf(layout, first, frame, from), 5, {
@@ -140,7 +142,31 @@ export function measureFrom(scene: Scene, from: PointerAt): Tool | null {
   }
 }
 
-const same = (a: MeasureEnd, b: MeasureEnd) => a.of === b.of && a.at === b.at
+/** A measure in hand, with its figure where a finger does not hide it. */
+export function paintTaken(
+  pen: Pen,
+  looks: Looks,
+  layout: Layout,
+  frame: Frame,
+  taken: Pick<Measured, 'from' | 'to' | 'mm'>,
+  hand: PointerAt,
+): void {
+  dimension(pen, toScreen(frame, taken.from), toScreen(frame, taken.to), looks.accent)
+  const text = formatLength(taken.mm, layout.design.units, { unit: true })
+  chip(pen, looks, text, { x: hand.x, y: Math.max(16, hand.y - (hand.touch ? 74 : 26)) })
+}
+
+/** The shortest way between two ends, for the drawing alone. */
+const plain = (face: Face, from: MeasureEnd, to: MeasureEnd): Measure => ({
+  face,
+  from,
+  to,
+  way: 'straight',
+  name: '',
+  onSheets: false,
+})
+
+export const same = (a: MeasureEnd, b: MeasureEnd) => a.of === b.of && a.at === b.at
 
 function spotOf(layout: Layout, { face, end }: Found, frame: Frame, at: PointerAt): Point {
   const shape = shapeOf(layout, face, end)
@@ -148,10 +174,13 @@ function spotOf(layout: Layout, { face, end }: Found, frame: Frame, at: PointerA
   return toScreen(frame, 'shape' in shape ? nearestPoint(shape, fromScreen(frame, at)) : shape)
 }
 
-/** Enters a measure in the design, as one entry of history, and says what it came to. */
-export function keepMeasure(measure: Measure): boolean {
+/** Enters a measure in the design, new or in the place of one that is there, as one entry of history. */
+export function keepMeasure(measure: Measure, index?: number): boolean {
   const { design } = useBench.getState()
-  const outcome = commit('Measure', change(design, [['measures', design.measures.length], measure]))
+  const outcome = commit(
+    index === undefined ? 'Measure' : 'Change a measure',
+    change(design, [['measures', index ?? design.measures.length], measure]),
+  )
   if (!outcome.ok) announce(outcome.sentence)
   return outcome.ok
 }

@@ -8,6 +8,7 @@ import { type Handle, handleAt, handlesOf, NEAR_HANDLE, withHandles } from './ha
 import { openHere } from './here.ts'
 import type { Hit } from './hit.ts'
 import { isField } from './is-field.ts'
+import { endTakenAt, moveEnd } from './measure-ends.ts'
 import { measureFrom } from './measuring.ts'
 import { modeNow } from './mode.ts'
 import type { Scene } from './scene.ts'
@@ -131,6 +132,18 @@ export function listen(scene: Scene): () => void {
     }
     const found = hit(here)
     const id = found && (found.of === 'thing' ? found.placed.thing.id : found.name)
+    const end = endTakenAt(scene, here, found?.of !== 'thing')
+    if (end) {
+      scene.hold(
+        press(
+          here,
+          'move',
+          () => choose(id, here),
+          () => moveEnd(scene, end, here),
+        ),
+      )
+      return
+    }
     if (here.touch) resting = window.setTimeout(() => rest(here, id), LONG_PRESS)
     scene.hold(
       press(
@@ -213,6 +226,7 @@ export function listen(scene: Scene): () => void {
     const taken = grasp(here)
     if (taken) return taken.handle.does === 'turn' ? 'grab' : taken.handle.along ? 'ew-resize' : 'ns-resize'
     const found = hit(here)
+    if (endTakenAt(scene, here, found?.of !== 'thing')) return 'move'
     return found ? (canMove(found) ? 'grab' : 'pointer') : ''
   }
 

@@ -1,5 +1,6 @@
 /** What the strings do, drawn over plan and section: bow of the neck, and the room a loose saddle needs. */
-import { formatLength, type Layout, loadsOf } from '../../geometry/index.ts'
+import { type Layout, loadsOf } from '../../geometry/index.ts'
+import { sayFine } from '../parts/say-loads.ts'
 import type { View } from './camera.ts'
 import { toScreen } from './frame.ts'
 import { HIDDEN, type Looks } from './looks.ts'
@@ -28,7 +29,7 @@ export function paintBow(pen: Pen, looks: Looks, view: View, layout: Layout): vo
   // Without the nut in the window there is no bow to see, only a line.
   if (points.length < 2 || toScreen(view.section, { x: 0, y: 0 }).x < 0) return
   path(pen, view.section, points, { stroke: looks.accent, width: 1, dash: HIDDEN })
-  const bow = formatLength(neck.bow, { display: 'mm', fraction: 0 }, { unit: true, decimals: 2 })
+  const bow = sayFine(neck.bow, layout.design.units)
   const words = `bow about ${bow} under pull, drawn × ${times}`
   const { x: wall, y: low } = toScreen(view.section, { x: layout.box.x0, y: bottom })
   const { x: start } = toScreen(view.section, { x: 0, y: 0 })

@@ -271,7 +271,14 @@ export class Scene {
       this.paintFindings(pen, layout, findingsNow(layout).news)
     }
     if (selection) this.subject.paintSelection?.(pen, this.looks, layout, selection)
-    paintMeasures(pen, this.looks, layout, this.subject.faces, (face) => this.subject.frameOf(face))
+    paintMeasures(
+      pen,
+      this.looks,
+      layout,
+      this.subject.faces,
+      (face) => this.subject.frameOf(face),
+      this.tool?.measured,
+    )
     paintGhosts(pen, this.looks, this.subject.faces, (face) => this.subject.frameOf(face))
     const handled = this.tool ? null : withHandles(layout, selection, also)
     const frame =

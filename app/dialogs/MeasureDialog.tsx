@@ -34,22 +34,54 @@ function endsOn(layout: Layout, face: Face): MeasureEnd[] {
   return [...things, ...lines.filter((end) => shapeOf(layout, face, end) !== null)]
 }
 
-export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
-  const layout = useLayout()
-  const chosen = layout.placed.find((one) => one.thing.id === useBench.getState().selection)
-  const [face, setFace] = useState<Face>(chosen?.face ?? 'lid')
-  const ends = endsOn(layout, face)
-  const own = ends.findIndex((end) => end.of === chosen?.thing.id)
-  const [first, setFirst] = useState(Math.max(0, own))
-  const [second, setSecond] = useState(
-    Math.max(
-      0,
-      ends.findIndex((end) => end.of === 'centreline'),
-    ),
+/** Where the second end begins: the centreline, or the first that is some way off. */
+function awayFrom(
+  layout: Layout,
+  face: Face,
+  ends: readonly MeasureEnd[],
+  from: MeasureEnd | undefined,
+): number {
+  const isOff = (to: MeasureEnd) =>
+    from !== undefined &&
+    (takeMeasure(layout, { face, from, to, way: 'straight', name: '', onSheets: false })?.mm ?? 0) > 0
+  const middle = ends.findIndex((end) => end.of === 'centreline' && isOff(end))
+  return middle >= 0 ? middle : Math.max(0, ends.findIndex(isOff))
+}
+
+const placeOf = (ends: readonly MeasureEnd[], wanted: MeasureEnd): number =>
+  Math.max(
+    0,
+    ends.findIndex((end) => end.of === wanted.of && end.at === wanted.at),
   )
-  const [way, setWay] = useState<Measure['way']>('straight')
+
+interface MeasureDialogProps {
+  /** Place in the design's list of the measure to change; a new one without it. */
+  readonly changes?: number
+  readonly onClose: () => void
+}
+
+export function MeasureDialog({ changes, onClose }: MeasureDialogProps) {
+  const layout = useLayout()
+  const before = changes === undefined ? undefined : layout.design.measures[changes]
+  const chosen = layout.placed.find((one) => one.thing.id === useBench.getState().selection)
+  const [face, setFace] = useState<Face>(before?.face ?? chosen?.face ?? 'lid')
+  const ends = endsOn(layout, face)
+  const [first, setFirst] = useState(() =>
+    before
+      ? placeOf(ends, before.from)
+      : Math.max(
+          0,
+          ends.findIndex((end) => end.of === chosen?.thing.id),
+        ),
+  )
+  const [second, setSecond] = useState(() =>
+    before ? placeOf(ends, before.to) : awayFrom(layout, face, ends, ends[first]),
+  )
+  const [way, setWay] = useState<Measure['way']>(before?.way ?? 'straight')
+  const [name, setName] = useState(before?.name ?? '')
+  const [onSheets, setOnSheets] = useState(before?.onSheets ?? false)
   const [from, to] = [ends[first], ends[second]]
-  const measure: Measure | null = from && to ? { face, from, to, way, onSheets: false } : null
+  const measure: Measure | null = from && to ? { face, from, to, way, name: name.trim(), onSheets } : null
   const taken = measure && takeMeasure(layout, measure)
   const choose = (label: string, value: number, set: (index: number) => void) => (
     <label className="field">
@@ -64,12 +96,12 @@ export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
     </label>
   )
   return (
-    <Dialog title="Measure" onClose={onClose}>
+    <Dialog title={before ? 'Change the measure' : 'Measure'} onClose={onClose}>
       <form
         className="plain-form"
         onSubmit={(event) => {
           event.preventDefault()
-          if (measure && taken && keepMeasure(measure)) onClose()
+          if (measure && taken && keepMeasure(measure, changes)) onClose()
         }}
       >
         <label className="field">
@@ -78,9 +110,11 @@ export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
             className="field-wide"
             value={face}
             onChange={(event) => {
-              setFace(event.target.value as Face)
+              const next = event.target.value as Face
+              const there = endsOn(layout, next)
+              setFace(next)
               setFirst(0)
-              setSecond(1)
+              setSecond(awayFrom(layout, next, there, there[0]))
             }}
           >
             {FACES.map((one) => (
@@ -104,13 +138,27 @@ export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
             <option value="across">across the face only</option>
           </select>
         </label>
+        <label className="field">
+          <span>What it is called, if the figure does not say enough</span>
+          <input
+            type="text"
+            className="field-wide"
+            maxLength={60}
+            value={name}
+            onChange={(event) => setName(event.target.value)}
+          />
+        </label>
+        <label className="check">
+          <input type="checkbox" checked={onSheets} onChange={(event) => setOnSheets(event.target.checked)} />
+          Draw it on the sheets too
+        </label>
         <p role="status">
           {taken
             ? `It is ${formatLength(taken.mm, layout.design.units, { unit: true })}.`
             : 'These two overlap that way, so there is nothing to measure between them. Choose another way.'}
         </p>
         <button type="submit" className="main" disabled={!taken}>
-          Keep it on the drawing
+          {before ? 'Keep the changes' : 'Keep it on the drawing'}
         </button>
       </form>
     </Dialog>

@@ -7,6 +7,7 @@ import {
   ruleOf,
   type Told,
 } from '../../geometry/index.ts'
+import { sayFineFigure } from '../parts/say-loads.ts'
 
 type Units = Row['design']['units']
 
@@ -62,9 +63,9 @@ export const SHOWN: readonly Shown[] = [
   },
   {
     name: 'bow',
-    head: 'Bow, mm',
-    help: 'Of the neck under the pull, by estimate; millimetres',
-    say: ({ bow }) => (bow === null ? NOT_KNOWN : bow.toFixed(2).replace('-', '−')),
+    head: 'Bow',
+    help: 'Of the neck under the pull, by estimate',
+    say: ({ bow }, units) => (bow === null ? NOT_KNOWN : sayFineFigure(bow, units)),
   },
   {
     name: 'balance',

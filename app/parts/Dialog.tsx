@@ -16,7 +16,9 @@ export function Dialog({ title, onClose, wide = false, children }: DialogProps) 
     if (element && !element.open) {
       element.showModal()
       // Not the first thing that scrolls: the first that can be filled in or pressed.
-      element.querySelector<HTMLElement>('input:not(:disabled), select, button:not(:disabled)')?.focus()
+      element
+        .querySelector<HTMLElement>('input:not(:disabled), select, textarea, button:not(:disabled)')
+        ?.focus()
     }
     return () => element?.close()
   }, [])

@@ -7,12 +7,13 @@ import {
   loadsOf,
   type SaddleLoads,
   stepOf,
+  unitName,
 } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { CentsPlot } from './CentsPlot.tsx'
 import { useLayout } from './calm.ts'
 import { sayLength, sayStep } from './say.ts'
-import { onTheRule, sayCents, sayDegrees, sayFine } from './say-loads.ts'
+import { onTheRule, sayCents, sayDegrees, sayFine, sayFineFigure } from './say-loads.ts'
 import { WhereFrom } from './WhereFrom.tsx'
 
 export function Intonation() {
@@ -79,6 +80,7 @@ function Setback({ layout }: { readonly layout: Layout }) {
   const loads = loadsOf(layout)
   const { line } = loads.saddle
   const { design } = layout
+  const { units } = design
   if (!line || loads.missing)
     return design.scale.fretless ? (
       <section aria-label="Setback">
@@ -97,8 +99,8 @@ function Setback({ layout }: { readonly layout: Layout }) {
         <thead>
           <tr>
             <th scope="col">String</th>
-            <th scope="col">wants, mm</th>
-            <th scope="col">on the line, mm</th>
+            <th scope="col">wants, {unitName(units)}</th>
+            <th scope="col">on the line, {unitName(units)}</th>
             <th scope="col" title="With the saddle as stated">
               octave off, cents
             </th>
@@ -108,16 +110,16 @@ function Setback({ layout }: { readonly layout: Layout }) {
           {[...loads.strings].reverse().map(({ index, number, atPitch }) => (
             <tr key={index}>
               <th scope="row">{number}</th>
-              <td>{atPitch?.setback == null ? 'none will do' : atPitch.setback.toFixed(2)}</td>
-              <td>{line.setbacks[index]?.toFixed(2)}</td>
+              <td>{atPitch?.setback == null ? 'none will do' : sayFineFigure(atPitch.setback, units)}</td>
+              <td>{sayFineFigure(line.setbacks[index] ?? 0, units)}</td>
               <td>{sayCents(octaves[index] ?? null)}</td>
             </tr>
           ))}
         </tbody>
       </table>
       <p className="small">
-        The straight saddle that suits them best stands {sayFine(line.atCentre)} behind the bare scale at its
-        middle
+        The straight saddle that suits them best stands {sayFine(line.atCentre, units)} behind the bare scale
+        at its middle
         {loads.strings.length > 1 &&
           `, ${
             Math.abs(line.slant) < 0.001
@@ -131,7 +133,7 @@ function Setback({ layout }: { readonly layout: Layout }) {
         disabled={same}
         onClick={() => setField(['saddle', 'setback'], wanted, 'Setback')}
       >
-        {same ? 'The saddle stands there' : `Set the saddle back ${sayFine(wanted)}`}
+        {same ? 'The saddle stands there' : `Set the saddle back ${sayFine(wanted, units)}`}
       </button>
     </section>
   )

@@ -1,4 +1,5 @@
-/** Measures that stay on the drawing: each can go on the sheets too, or be taken away. */
+/** Measures that stay on the drawing: each can be changed, go on the sheets too, or be taken away. */
+import { lazy, Suspense, useState } from 'react'
 import { change, formatLength, measuredOn } from '../../geometry/index.ts'
 import { openDialog } from '../actions/dialogs.ts'
 import { commit, setField } from '../state/index.ts'
@@ -6,7 +7,13 @@ import { announce } from './Announcer.tsx'
 import { useLayout } from './calm.ts'
 import { sayEnd, sayWay } from './say-measures.ts'
 
+/** Seldom wanted, and as long as all the rest here. */
+const MeasureDialog = lazy(() =>
+  import('../dialogs/MeasureDialog.tsx').then((page) => ({ default: page.MeasureDialog })),
+)
+
 export function Measures() {
+  const [changing, setChanging] = useState<number | null>(null)
   const layout = useLayout()
   const { design } = layout
   const taken = measuredOn(layout)
@@ -26,6 +33,7 @@ export function Measures() {
             <li key={`${words} ${index}`} className="measure">
               <p>
                 <b>{mm === undefined ? 'cannot be taken' : formatLength(mm, design.units, { unit: true })}</b>{' '}
+                {measure.name !== '' && <span dir="auto">{measure.name} </span>}
                 <span className="soft">{words}</span>
               </p>
               <label>
@@ -41,6 +49,14 @@ export function Measures() {
               <button
                 type="button"
                 className="link"
+                aria-label={`Change the measure: ${words}`}
+                onClick={() => setChanging(index)}
+              >
+                Change…
+              </button>
+              <button
+                type="button"
+                className="link"
                 aria-label={`Take the measure away: ${words}`}
                 onClick={() => {
                   commit('Take a measure away', change(design, [['measures', index], undefined]))
@@ -53,6 +69,11 @@ export function Measures() {
           )
         })}
       </ul>
+      {changing !== null && (
+        <Suspense fallback={null}>
+          <MeasureDialog changes={changing} onClose={() => setChanging(null)} />
+        </Suspense>
+      )}
     </section>
   )
 }

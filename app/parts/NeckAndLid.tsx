@@ -78,8 +78,8 @@ function neckRows(layout: Layout, { neck }: Loads): Row[] {
   const { units } = layout.design
   const most = (what: string, mm: number, name: Parameters<typeof limit>[0], leaves: string): Row => ({
     what,
-    value: sayFine(mm),
-    limit: sayFine(limit(name)),
+    value: sayFine(mm, units),
+    limit: sayFine(limit(name), units),
     past: Math.abs(mm) > limit(name),
     leaves,
   })
@@ -167,8 +167,8 @@ function lidRows(layout: Layout, { lid }: Loads): Row[] {
   const limit = limitOf(layout.design)('lidSag')
   const sag = (what: string, mm: number, leaves: string): Row => ({
     what,
-    value: sayFine(mm),
-    limit: sayFine(limit),
+    value: sayFine(mm, units),
+    limit: sayFine(limit, units),
     past: mm > limit,
     leaves,
   })

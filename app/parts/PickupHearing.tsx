@@ -12,6 +12,8 @@ import {
 import { sayLength } from './say.ts'
 import { sayFine } from './say-loads.ts'
 
+type Units = Layout['design']['units']
+
 const WIDTH = 288
 const HEIGHT = 96
 const LEFT = 4
@@ -92,7 +94,7 @@ function Heard({ layout, hearing }: { readonly layout: Layout; readonly hearing:
           ? `The outermost runs ${say(-hearing.room)} outside.`
           : `${say(hearing.room)} are left on the tighter side.`}
       </p>
-      <Relief hearing={hearing} say={say} />
+      <Relief hearing={hearing} units={units} />
     </section>
   )
 }
@@ -138,7 +140,8 @@ function Bars({ levels }: { readonly levels: readonly number[] }) {
   )
 }
 
-function Relief({ hearing, say }: { readonly hearing: Hearing; readonly say: (mm: number) => string }) {
+function Relief({ hearing, units }: { readonly hearing: Hearing; readonly units: Units }) {
+  const say = (mm: number) => sayLength(mm, units)
   const { relief } = hearing
   if (!relief)
     return (
@@ -159,8 +162,9 @@ function Relief({ hearing, say }: { readonly hearing: Hearing; readonly say: (mm
       </p>
       {relief.bow && relief.nutRise ? (
         <p className="small">
-          Bow {sayFine(relief.bow.as)} with it, {sayFine(relief.bow.without)} without; the nut rises at most{' '}
-          {sayFine(relief.nutRise.as)} instead of {sayFine(relief.nutRise.without)}. An estimate.
+          Bow {sayFine(relief.bow.as, units)} with it, {sayFine(relief.bow.without, units)} without; the nut
+          rises at most {sayFine(relief.nutRise.as, units)} instead of{' '}
+          {sayFine(relief.nutRise.without, units)}. An estimate.
         </p>
       ) : (
         <p className="small soft">

@@ -1,8 +1,8 @@
 /** What follows from the choices: the numbers a builder would otherwise work out on paper. */
-import { formatLength, type Layout, loadsOf } from '../../geometry/index.ts'
+import { type Layout, loadsOf } from '../../geometry/index.ts'
 import { useLayout } from '../parts/calm.ts'
 import { exactly, FACE_TITLES, sayLength } from '../parts/say.ts'
-import { sayPull } from '../parts/say-loads.ts'
+import { sayFine, sayPull } from '../parts/say-loads.ts'
 
 interface Row {
   readonly label: string
@@ -84,7 +84,7 @@ function loadRows(layout: Layout): Row[] {
   const { totalPull, neck, saddle, lid } = loadsOf(layout)
   const fine = (label: string, mm: number, title: string): Row => ({
     label,
-    value: formatLength(mm, MM, { unit: true, decimals: 2 }),
+    value: sayFine(mm, units),
     title,
   })
   return [
@@ -114,5 +114,3 @@ function loadRows(layout: Layout): Row[] {
       : []),
   ]
 }
-
-const MM = { display: 'mm', fraction: 0 } as const

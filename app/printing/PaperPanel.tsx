@@ -139,7 +139,11 @@ export function PaperPanel({ parts, barred }: { readonly parts: readonly Part[];
           disabled={barred || !reading.ok || running !== null}
           onClick={() => print(parts, printFileName(title, parts, setup.paper))}
         >
-          {parts.length === 1 ? 'Save the PDF of one part' : `Save the PDF of ${parts.length} parts`}
+          {running !== null
+            ? 'Making the PDF…'
+            : parts.length === 1
+              ? 'Save the PDF of one part'
+              : `Save the PDF of ${parts.length} parts`}
         </button>
       )}
       <div className="small soft print-said" role="status" aria-live="polite">

@@ -45,7 +45,7 @@ export function readDesign(text: string): DesignReading {
     const why = error instanceof Error ? error.message : String(error)
     return fault(
       '',
-      `The file is not JSON text (${shorten(why)}). It may be cut off, or another kind of file.`,
+      `The file holds no design. It may be cut off, or be another kind of file: what is in it is not JSON text (${shorten(why)}).`,
     )
   }
   return checkDesign(value)

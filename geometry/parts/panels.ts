@@ -52,8 +52,9 @@ export function panelPart(layout: Layout, face: Face): Part {
 function measures(layout: Layout, face: Face): Operation[] {
   return measuredOn(layout)
     .filter(({ measure, mm }) => measure.onSheets && measure.face === face && mm > SHORTEST_LINE)
-    .flatMap(({ from, to, mm }) => {
-      const text = formatLength(mm, layout.design.units, { unit: true })
+    .flatMap(({ measure: { name }, from, to, mm }) => {
+      const figure = formatLength(mm, layout.design.units, { unit: true })
+      const text = name ? `${name} ${figure}` : figure
       const at = { x: (from.x + to.x) / 2 + 1, y: (from.y + to.y) / 2 + 1 }
       return [datum(from, to, 'Measure'), note(at, text, 'Measure')]
     })

@@ -210,6 +210,7 @@ test('a measure pressed out on the drawing stays, follows, and goes on the sheet
       from: { of: 'hole-treble', at: 'centre' },
       to: { of: 'treble edge', at: 'edge' },
       way: 'straight',
+      name: '',
       onSheets: false,
     },
   ])
@@ -219,6 +220,51 @@ test('a measure pressed out on the drawing stays, follows, and goes on the sheet
   expect((await savedDesign(page)).measures[0]?.onSheets).toBe(true)
   await page.getByRole('button', { name: /Take the measure away/ }).click()
   expect((await savedDesign(page)).measures).toEqual([])
+})
+
+test('the end of a measure is dragged to another line as one entry, and its name is changed from the list', async () => {
+  await page.keyboard.press('d')
+  const hole = await screenOf('hole-treble')
+  await page.mouse.click(hole.x, hole.y)
+  const { x, y } = inPlan(start, 'hole-treble')
+  const { box } = solve(start)
+  const edge = await onPlan(page, { x: x + 8, y: box.halfWidth })
+  await page.mouse.click(edge.x, edge.y)
+  await page.keyboard.press('Escape')
+  const noted = await savedDesign(page)
+
+  // The ring lies where the measure meets the edge. Let go where there is nothing, it stays.
+  const ring = await onPlan(page, { x, y: box.halfWidth })
+  await drag(page, ring, { x: 0, y: -60 })
+  expect(await savedDesign(page)).toEqual(noted)
+
+  const line = await onPlan(page, { x: x + 12, y: 0 })
+  await drag(page, ring, { x: line.x - ring.x, y: line.y - ring.y })
+  const moved = await savedDesign(page)
+  expect(moved.measures).toEqual([{ ...noted.measures[0], to: { of: 'centreline', at: 'edge' } }])
+  expect(measuredOn(solve(moved))[0]?.mm).toBeCloseTo(Math.abs(y), 6)
+  // Nothing else was moved by it.
+  expect(moved.things).toEqual(noted.things)
+  await page.keyboard.press('Control+z')
+  expect(await savedDesign(page)).toEqual(noted)
+  await page.keyboard.press('Control+Shift+z')
+
+  await page.getByRole('button', { name: /^Change the measure/ }).click()
+  const dialog = page.getByRole('dialog', { name: 'Change the measure' })
+  await dialog.getByLabel(/What it is called/).fill('hole off the middle')
+  await dialog.getByRole('combobox').nth(2).selectOption({ label: 'bass edge' })
+  await dialog.getByLabel('Draw it on the sheets too').check()
+  await dialog.getByRole('button', { name: 'Keep the changes' }).click()
+  const changed = await savedDesign(page)
+  expect(changed.measures).toEqual([
+    {
+      ...noted.measures[0],
+      to: { of: 'bass edge', at: 'edge' },
+      name: 'hole off the middle',
+      onSheets: true,
+    },
+  ])
+  expect(await page.getByRole('region', { name: 'Measures' }).textContent()).toContain('hole off the middle')
 })
 
 test('one drag step paints the living layer once, and neither sheet nor resting things', async () => {

@@ -13,6 +13,9 @@ export function press(from: PointerAt, cursor: string, onClick: () => void, onDr
     get moving() {
       return tool?.moving ?? NOTHING
     },
+    get measured() {
+      return tool?.measured
+    },
     move(at) {
       const far = from.touch ? FAR_ENOUGH.touch : FAR_ENOUGH.mouse
       if (!given && Math.hypot(at.x - from.x, at.y - from.y) < far) return

@@ -18,6 +18,8 @@ export interface Tool {
   readonly cursor: string
   /** Things that move with this tool; they are drawn apart from those at rest. */
   readonly moving?: ReadonlySet<string>
+  /** Index of the measure whose end it moves: the tool draws that one. */
+  readonly measured?: number | undefined
   /** At most once per frame, with the newest place. */
   move(at: PointerAt): void
   finish(): void

@@ -11,7 +11,7 @@ import {
 } from '../../../geometry/index.ts'
 import { pathOf } from '../../drawings/path.ts'
 import { useDesign } from '../../parts/calm.ts'
-import { sayFine } from './say-tool.ts'
+import { sayFine } from '../../parts/say-loads.ts'
 
 /** Paths and what they take away, drawn in the frame of the part; nothing where it is cut by hand. */
 export function ToolLines({ part }: { part: Part }) {

@@ -1,7 +1,7 @@
 /** Measures that stay as notes on the drawing: from one edge, centre or line of a face to another. */
 import { z } from 'zod'
 import { FACES } from '../../kinds/kind.ts'
-import { choice, meta, oneOf } from '../fields.ts'
+import { choice, meta, oneOf, words } from '../fields.ts'
 import { ACROSS_LINES, ALONG_LINES, idPattern } from '../place.ts'
 
 const NUMBERED = /^(fret|string) [1-9]\d?$/
@@ -38,6 +38,10 @@ export const measured = z.strictObject({
   way: oneOf(['straight', 'along', 'across'], 'straight', {
     label: 'Measured',
     help: 'The shortest way, or only along or only across the face.',
+  }),
+  name: words('', 60, {
+    label: 'Name',
+    help: 'What it is called where it is drawn; empty where its figure says enough.',
   }),
   onSheets: choice(false, {
     label: 'On the sheets',

@@ -98,7 +98,7 @@ describe('the line of the tool', () => {
     expect(swaths).toHaveLength(features.length)
     expect(swaths[0]?.style.strokeWidth).toBe('3.175')
     await draw(<ToolCorner part={part('neck-end-wall')} />)
-    expect(page.textContent).toMatch(/Cutter 0\.125 in\. The outline is followed 0\.06[23] in outside/)
+    expect(page.textContent).toMatch(/Cutter 0\.125\sin\. The outline is followed 0\.06[23]\sin outside/)
   })
 })
 

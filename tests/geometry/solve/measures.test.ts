@@ -24,6 +24,18 @@ const between = (from: object, to: object, way = 'straight') =>
   measuredOn(lid([{ face: 'lid', from, to, way }]))[0]?.mm
 
 describe('a measure', () => {
+  test('is drawn on the sheet with its name before its figure, only where that is asked for', () => {
+    const ends = { face: 'lid', from: { of: 'a', at: 'centre' }, to: { of: 'centreline' } }
+    const notesOf = (more: object) =>
+      partsOf(lid([{ ...ends, ...more }]))
+        .filter((part) => part.id === 'lid')
+        .flatMap((part) => part.operations)
+        .flatMap((one) => (one.kind === 'note' && one.of === 'Measure' ? [one.text] : []))
+    expect(notesOf({ name: 'off the middle', onSheets: true })).toEqual(['off the middle 40.0 mm'])
+    expect(notesOf({ onSheets: true })).toEqual(['40.0 mm'])
+    expect(notesOf({ name: 'off the middle' })).toEqual([])
+  })
+
   test.each([
     ['centre to centre', { of: 'a', at: 'centre' }, { of: 'b', at: 'centre' }, Math.hypot(100, 70)],
     ['edge to edge', { of: 'a', at: 'edge' }, { of: 'b', at: 'edge' }, Math.hypot(100, 70) - 30],
