@@ -39,7 +39,5 @@ test('a lid that sags is told the brace that holds it, as wide and tall as it is
   const { layout, sentence } = told('lid-sag')
   const brace = braceThatSuffices(layout)
   if (!brace) throw new Error('no brace would hold it')
-  expect(sentence).toContain(
-    `brace ${brace.width.toFixed(1)} mm wide and ${brace.height.toFixed(1)} mm tall`,
-  )
+  expect(sentence).toContain(`brace ${brace.width.toFixed(1)} mm wide and ${brace.height.toFixed(1)} mm tall`)
 })
