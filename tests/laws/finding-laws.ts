@@ -1,5 +1,13 @@
 /** What holds between the parts of a finding: its measure, its limit, its grade, and the line that shows it. */
-import { check, type Design, type Finding, RULES, solve } from '../../geometry/index.ts'
+import {
+  check,
+  type Design,
+  type Finding,
+  type Layout,
+  type Point,
+  RULES,
+  solve,
+} from '../../geometry/index.ts'
 
 /** Rules whose line on the drawing is the very dimension measured; lines of others only show where to look. */
 export const DRAWN_AS_MEASURED: readonly string[] = [
@@ -23,6 +31,20 @@ export const DRAWN_AS_MEASURED: readonly string[] = [
   ...['cover-on-face', 'scarf-glued', 'web-left', 'blank-length'],
 ]
 
+/** Rules whose line is that only while the two are apart: where they run into each other it shows the place. */
+export const DRAWN_AS_APART: readonly string[] = [
+  ...['opening-to-neck', 'wall-beside-slot', 'saddle-to-opening', 'rosette-web', 'between-openings'],
+  ...['lid-clears', 'opening-to-inside', 'artwork-kept', 'ground-hole-clear', 'covers-apart'],
+]
+
+/** Rules about a thing whose line begins or ends on that thing, wherever else it goes. */
+export const SHOWN_ON_THE_THING: readonly string[] = [
+  ...['opening-to-edge', 'opening-to-neck', 'opening-to-wall', 'saddle-to-opening', 'between-openings'],
+  ...['head-flush', 'knob-off-face', 'thread-through', 'rosette-web', 'recess-left', 'rim-depth'],
+  ...['face-for-bushing', 'bore-wide', 'screw-point', 'screw-beside', 'screw-holds', 'rim-ledge'],
+  ...['cover-on-face', 'shaft-in-knob', 'rosette-holes', 'opening-to-inside', 'artwork-kept', 'covers-apart'],
+]
+
 /** Rules that grade by more than the measure: two only tell, and a rosette of no hole at all is a stop as well as one of too many. */
 export const GRADED_BY_MORE: readonly string[] = ['string-can-be-made', 'tuning-stated', 'rosette-holes']
 
@@ -43,12 +65,32 @@ export function gradesAgainstMeasure(findings: readonly Finding[]): string[] {
 /** Lines on the drawing that are not as long as the measure that stands beside them. */
 export function linesAgainstMeasure(findings: readonly Finding[]): string[] {
   return findings.flatMap(({ key, rule, measured, where: { from, to } }) => {
-    if (measured === null || !DRAWN_AS_MEASURED.includes(rule)) return []
+    if (measured === null) return []
+    if (!DRAWN_AS_MEASURED.includes(rule) && !(measured > 0 && DRAWN_AS_APART.includes(rule))) return []
     const long = Math.hypot(to.x - from.x, to.y - from.y)
     return Math.abs(long - Math.abs(measured)) < SAME
       ? []
       : [`${key} measures ${measured}, drawn over ${long}`]
   })
+}
+
+/** Lines that should begin or end on the thing they are about, and do not. Lines in a section show no place on a face. */
+export function linesOffTheirThings({ placed, panels }: Layout, findings: readonly Finding[]): string[] {
+  return findings
+    .filter(({ rule }) => SHOWN_ON_THE_THING.includes(rule))
+    .flatMap(({ key, about, where: { view, from, to } }) =>
+      placed.flatMap(({ thing, face, bounds }) => {
+        const plan = view === 'plan' && (face === 'lid' || face === 'base')
+        if (!about.includes(thing.id) || !(view === face || plan)) return []
+        const along = plan ? panels[face].originX : 0
+        const isOn = ({ x, y }: Point) =>
+          x - along >= bounds.minX - SAME &&
+          x - along <= bounds.maxX + SAME &&
+          y >= bounds.minY - SAME &&
+          y <= bounds.maxY + SAME
+        return isOn(from) || isOn(to) ? [] : [`${key} is shown away from ${thing.id}`]
+      }),
+    )
 }
 
 export const FINDING_LAWS = [
@@ -59,5 +101,12 @@ export const FINDING_LAWS = [
   {
     name: 'the line that shows a measure is as long as it',
     wrong: (design: Design) => linesAgainstMeasure(check(solve(design))),
+  },
+  {
+    name: 'the line that shows a measure of a thing lies on it',
+    wrong: (design: Design) => {
+      const layout = solve(design)
+      return linesOffTheirThings(layout, check(layout))
+    },
   },
 ] as const

@@ -124,11 +124,13 @@ export const postsOnHead: Rule = {
       data: { what: 'end' },
     })
     if (Math.max(headstock.bassTuners, headstock.trebleTuners) < 2) return found
+    // Less than their holes are wide cannot be wanted.
+    const wanted = Math.max(limit('postsApart'), headstock.postHole)
     found.push({
       about: ['headstock', 'posts'],
       measured: headstock.postSpacing,
-      limit: limit('postsApart'),
-      grade: gradeLeast(headstock.postSpacing, limit('postsApart'), headstock.postHole),
+      limit: wanted,
+      grade: gradeLeast(headstock.postSpacing, wanted, headstock.postHole),
       where: { view: 'plan', from: { x: last, y: 0 }, to: { x: last + headstock.postSpacing, y: 0 } },
       data: { what: 'apart' },
     })

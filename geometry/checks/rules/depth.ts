@@ -80,7 +80,8 @@ export const rimDepth: Rule = {
       const rim = kind.rim?.(thing)
       if (!rim) continue
       const { thickness } = layout.panels[face]
-      const wanted = thickness * limit('rimShare')
+      // More than all of the wood cannot be wanted.
+      const wanted = thickness * Math.min(limit('rimShare'), 1)
       const grade = rim.depth >= thickness ? 'stop' : rim.depth > wanted + 1e-9 ? 'care' : 'clear'
       found.push({
         about: [thing.id],

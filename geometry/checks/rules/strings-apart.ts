@@ -19,7 +19,8 @@ const rule = (spot: Spot): Rule => ({
     const found: Measurement[] = []
     const tightest = closest(layout, spot)
     if (!tightest) return found
-    const wanted = limit(KEYS[spot].limit)
+    // Less than a string is thick cannot be wanted.
+    const wanted = Math.max(limit(KEYS[spot].limit), tightest.gauges)
     const x = spot === 'nut' ? 0 : layout.saddle.x
     found.push({
       about: [spot],

@@ -2,19 +2,24 @@
 import { expect, test } from 'vitest'
 import { check, solve } from '../../../geometry/index.ts'
 import {
+  DRAWN_AS_APART,
   DRAWN_AS_MEASURED,
   GRADED_BY_MORE,
   gradesAgainstMeasure,
   linesAgainstMeasure,
+  linesOffTheirThings,
+  SHOWN_ON_THE_THING,
 } from '../../laws/finding-laws.ts'
 import { designOf } from '../../support/designs.ts'
 import { CASES } from './breaking/cases.ts'
 
 test.each(Object.entries(CASES))('around %s', (_, { holds, breaks }) => {
   for (const stated of [holds, ...breaks.map((one) => one.design)]) {
-    const findings = check(solve(designOf(stated)))
+    const layout = solve(designOf(stated))
+    const findings = check(layout)
     expect(gradesAgainstMeasure(findings)).toEqual([])
     expect(linesAgainstMeasure(findings)).toEqual([])
+    expect(linesOffTheirThings(layout, findings)).toEqual([])
   }
 })
 
@@ -26,7 +31,8 @@ test('every rule of which this is said is met', () => {
       ),
     ),
   )
-  expect([...DRAWN_AS_MEASURED, ...GRADED_BY_MORE].filter((rule) => !met.has(rule))).toEqual([])
+  const said = [...DRAWN_AS_MEASURED, ...DRAWN_AS_APART, ...SHOWN_ON_THE_THING, ...GRADED_BY_MORE]
+  expect(said.filter((rule) => !met.has(rule))).toEqual([])
 })
 
 test('a grade or a line that is wrong is told', () => {
@@ -35,4 +41,8 @@ test('a grade or a line that is wrong is told', () => {
   expect(gradesAgainstMeasure([{ ...one, grade: 'stop' }])).toHaveLength(1)
   expect(gradesAgainstMeasure([{ ...one, margin: 0 }])).toHaveLength(1)
   expect(linesAgainstMeasure([{ ...one, where: { ...one.where, to: { x: 999, y: 0 } } }])).toHaveLength(1)
+  const layout = solve(designOf({ things: [{ kind: 'sound-hole', id: 'hole', along: 60, across: 40 }] }))
+  const edge = check(layout).filter(({ rule }) => rule === 'opening-to-edge')
+  const away = edge.map((at) => ({ ...at, where: { ...at.where, from: { x: 1, y: 1 }, to: { x: 1, y: 1 } } }))
+  expect(linesOffTheirThings(layout, away)).toHaveLength(1)
 })

@@ -15,6 +15,7 @@ describe('a finding’s numbers as text', () => {
   it('gives every other unit its own sign', () => {
     const rule = 'neck-stress'
     expect(formatMeasure(7.42, { rule, unit: 'degrees' }, mm)).toBe('7.4°')
+    expect(formatMeasure(90, { rule, unit: 'degrees' }, mm)).toBe('90.0°')
     expect(formatMeasure(0.425, { rule, unit: 'share' }, mm)).toBe('43%')
     expect(formatMeasure(72.4, { rule, unit: 'newtons' }, mm)).toBe('72 N')
     expect(formatMeasure(3, { rule, unit: 'count' }, mm)).toBe('3')

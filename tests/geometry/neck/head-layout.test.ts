@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { area, bounds, solve } from '../../../geometry/index.ts'
 import { headDepth } from '../../../geometry/neck/head-form.ts'
-import { type HeadPath, headOf, type Tuner } from '../../../geometry/neck/head-layout.ts'
+import { type HeadPath, headOf, headOutline, type Tuner } from '../../../geometry/neck/head-layout.ts'
 import { headRoomOf } from '../../../geometry/neck/head-room.ts'
 import { headCorners, headEdgesAt, postsFor, postsOf } from '../../../geometry/neck/headstock.ts'
 import { plank } from '../../../geometry/neck/sections.ts'
@@ -236,4 +236,22 @@ describe('room on the head', () => {
 test('wood under a load for good keeps the share that timber design allows it', () => {
   // Load duration factors: 0.9 for a permanent load, 1.6 for ten minutes (NDS, table 2.3.2; from memory).
   expect(LONG_TERM).toBeCloseTo(0.9 / 1.6, 2)
+})
+
+describe('the outline of the face', () => {
+  const { design, nut } = layoutWith(
+    {},
+    { neck: { width: 40, widthAtNut: 40 }, nut: { thickness: 5, setback: 0 } },
+  )
+
+  test('begins at the back of the nut, as wide as the neck is there', () => {
+    const box = bounds(headOutline(design, nut.x0))
+    expect([box.minX, box.maxX, box.minY, box.maxY]).toEqual([-110, -5, -25, 25])
+  })
+
+  test('goes on past it for the bevel of a scarf', () => {
+    const { vertices } = headOutline(design, nut.x0, 12)
+    expect(vertices.filter(({ x }) => x === 7).map(({ y }) => y)).toEqual([20, -20])
+    expect(bounds(headOutline(design, nut.x0, 12)).minX).toBe(-110)
+  })
 })

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { check, halfWidthAt, type Layout, type NeckStretch, solve } from '../../../geometry/index.ts'
+import { sidesOfNeck } from '../../../geometry/neck/neck.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
 import { forEveryDesign, PATIENCE } from '../../support/every-design.ts'
 
@@ -181,6 +182,19 @@ describe('the width of the neck', () => {
     expect(halfWidthAt(neck, neck.x0 - 100)).toBe(30)
     expect(halfWidthAt(neck, neck.x1 + 100)).toBe(25)
     expect(halfWidthAt(neck, -5)).toBe(20)
+  })
+
+  test('has a middle of its own where a head is slanted, and both run straight from corner to corner', () => {
+    const halfWidths = [
+      { x: 0, half: 20, middle: 4 },
+      { x: 100, half: 30, middle: 12 },
+      { x: 200, half: 30 },
+    ]
+    // A quarter of the way: 22.5 wide to a side, about 6; half way back to the centreline: about 6 again.
+    expect(sidesOfNeck({ halfWidths }, 25)).toEqual([6 - 22.5, 6 + 22.5])
+    expect(sidesOfNeck({ halfWidths }, 150)).toEqual([6 - 30, 6 + 30])
+    expect(sidesOfNeck({ halfWidths }, -10)).toEqual([4 - 20, 4 + 20])
+    expect(sidesOfNeck({ halfWidths }, 300)).toEqual([-30, 30])
   })
 })
 

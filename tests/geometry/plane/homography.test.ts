@@ -106,6 +106,15 @@ describe('corners that no camera sees', () => {
     expect(() => homography(unit, four)).toThrow(fault)
   })
 
+  it('are as wrong, or as good, of a stamp as of a barn door', () => {
+    for (const scale of [1e-4, 1, 1e6]) {
+      const at = (...four: readonly (readonly [number, number])[]) =>
+        corners(...(four.map(([x, y]) => [x * scale, y * scale]) as unknown as Parameters<typeof corners>))
+      expect(cornerFault(at([0, 0], [1, 0], [1, 1], [0, 1]))).toBeNull()
+      expect(cornerFault(at([0, 0], [1, 1e-7], [2, 0], [0, 1]))).toBe('in line')
+    }
+  })
+
   it('go one way or the other', () => {
     expect(windingOf(unit)).toBe(1)
     expect(windingOf([...unit].reverse() as unknown as Corners)).toBe(-1)
