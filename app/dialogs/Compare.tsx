@@ -72,7 +72,7 @@ export function Compare({ versions, first, onBack, onClose }: CompareProps) {
                 <th scope="col">What</th>
                 <th scope="col">Before</th>
                 <th scope="col">After</th>
-                <th scope="col">More</th>
+                <th scope="col">Difference</th>
               </tr>
             </thead>
             <tbody>

@@ -128,6 +128,8 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
   const half = (design.neck.width / 2) * s
   const centre = y + (width / 2) * s
   const neckTo = Math.min(layout.neck.x1, box.x1) - box.x0
+  // Clear of blocks in the corners and of a picture in the middle.
+  const side = inside.x + inside.width * 0.72
   return (
     <g>
       <g transform={`translate(${x} ${centre}) scale(${s} ${s})`}>
@@ -139,15 +141,10 @@ function Plan({ layout, lit, x, y, s }: ViewProps) {
         d={`M${x} ${centre - half}h${neckTo * s}M${x} ${centre + half}h${neckTo * s}`}
       />
       <path className="centre-line" d={`M${x - 22} ${centre}H${x + length * s + 22}`} />
-      <text className="view-side" x={inside.x + inside.width - 6} y={inside.y + 14} textAnchor="end">
+      <text className="view-side on-wood" x={side} y={inside.y + 14} textAnchor="middle">
         {up === 1 ? 'treble' : 'bass'}
       </text>
-      <text
-        className="view-side"
-        x={inside.x + inside.width - 6}
-        y={inside.y + inside.height - 6}
-        textAnchor="end"
-      >
+      <text className="view-side on-wood" x={side} y={inside.y + inside.height - 6} textAnchor="middle">
         {up === 1 ? 'bass' : 'treble'}
       </text>
       <Dimension

@@ -89,6 +89,7 @@ function Places() {
           key={name}
           type="button"
           className={name === place ? 'place-tab here' : 'place-tab'}
+          data-words={title}
           aria-current={name === place ? 'page' : undefined}
           onClick={() => goTo(name)}
         >

@@ -52,7 +52,7 @@ export function ChoiceField({
         aria-label={label}
       >
         {options.map((option, index) => (
-          <label key={option}>
+          <label key={option} data-words={name(option)}>
             <input
               type="radio"
               id={`${own}-${index}`}

@@ -1,6 +1,14 @@
 /** A list of pieces or pictures as a form: each can be opened, typed into and taken away; new ones are added or drawn. */
 import { useState } from 'react'
-import { change, type Design, type Field, fieldsOfEntry, formatLength, solve } from '../../geometry/index.ts'
+import {
+  change,
+  type Design,
+  type Field,
+  fieldsOfEntry,
+  formatLength,
+  solve,
+  unbroken,
+} from '../../geometry/index.ts'
 import { commit } from '../state/index.ts'
 import { useDesign } from './calm.ts'
 import { FieldInput, isWantedBeside } from './Fields.tsx'
@@ -123,7 +131,7 @@ interface OnePieceProps {
 
 function OnePiece({ list, entry, design, fields, open, choose }: OnePieceProps) {
   const [fault, setFault] = useState<string | null>(null)
-  const say = (mm: number) => formatLength(mm, design.units)
+  const say = (mm: number) => unbroken(formatLength(mm, design.units))
   const take = (field: Field, value: unknown) => {
     const index = entriesOf(design, list).findIndex((one) => one.id === entry.id)
     const outcome = commit(

@@ -104,12 +104,14 @@ function ruleRows(before: Design, after: Design): Row[] {
     const was = old.find((one) => one.key === finding.key)
     if (!was || was.measured === null || finding.measured === null) return []
     const [a, b] = [was, finding].map((one) =>
-      one.measured === null ? '' : formatMeasure(one.measured, one, after.units),
+      one.measured === null ? '' : formatMeasure(one.measured, one, after.units, { unit: true }),
     )
     if (a === undefined || b === undefined || a === b) return []
     const what = `${ruleOf(finding.rule).title}${finding.about.length > 0 ? `: ${finding.about.map((id) => nameOf(id, layout)).join(', ')}` : ''}`
     const grade = was.grade === finding.grade ? '' : ` (${was.grade} → ${finding.grade})`
-    return [{ under: 'Measured by the rules', what, before: a, after: `${b}${grade}`, more: '' }]
+    const by = finding.measured - was.measured
+    const more = `${by > 0 ? '+' : ''}${formatMeasure(by, finding, after.units, { unit: true }).replace('-', '−')}`
+    return [{ under: 'Measured by the rules', what, before: a, after: `${b}${grade}`, more }]
   })
 }
 

@@ -4,6 +4,7 @@ import {
   type Finding,
   formatLength,
   type Layout,
+  namelessPiece,
   type Placed,
   stepOf,
   unbroken,
@@ -47,9 +48,9 @@ export function nameOfPlaced({ thing: { id, name, kind }, kind: { title } }: Pla
 /** A piece inside or a picture, by its name or by what it is. */
 function pieceName(id: string, { design }: Layout): string | null {
   const piece = design.box.inside.find((one) => one.id === id)
-  if (piece) return piece.name || `${piece.sort} ${id.replaceAll('-', ' ')}`
+  if (piece) return piece.name || namelessPiece(piece.sort, id)
   const art = design.artwork.find((one) => one.id === id)
-  return art ? art.name || `artwork ${id.replaceAll('-', ' ')}` : null
+  return art ? art.name || namelessPiece('artwork', id) : null
 }
 
 /** One step of the user's rule, in words: `1/32 in`. */

@@ -39,6 +39,7 @@ export function LayOut() {
               aria-controls="lay-out-middle"
               tabIndex={shown === title ? 0 : -1}
               className={shown === title ? 'place-tab here' : 'place-tab'}
+              data-words={title}
               onClick={() => setShown(title)}
             >
               {title}

@@ -30,6 +30,7 @@ export function Prove() {
               aria-selected={view === name}
               aria-controls="prove-panel"
               className={view === name ? 'place-tab here' : 'place-tab'}
+              data-words={name === 'findings' ? 'Findings' : 'Limits'}
               onClick={() => setView(name)}
             >
               {name === 'findings' ? 'Findings' : 'Limits'}

@@ -1,4 +1,6 @@
 /** How findings speak: lengths in the builder's unit, things by the names he gave them. */
+
+import { namelessPiece } from '../design/piece-name.ts'
 import type { Design } from '../design/schema.ts'
 import { kindOf } from '../kinds/kinds.ts'
 import { formatAngle, formatLength, formatShare } from '../quantity/index.ts'
@@ -48,8 +50,8 @@ export function sayFor(design: Design): Say {
 function otherNames({ box, artwork }: Design): ReadonlyMap<string, string> | null {
   if (box.inside.length === 0 && artwork.length === 0) return null
   return new Map([
-    ...box.inside.map(({ id, name, sort }) => [id, name ? `“${name}”` : `${sort} ${id}`] as const),
-    ...artwork.map(({ id, name }) => [id, name ? `“${name}”` : `artwork ${id}`] as const),
+    ...box.inside.map(({ id, name, sort }) => [id, name ? `“${name}”` : namelessPiece(sort, id)] as const),
+    ...artwork.map(({ id, name }) => [id, name ? `“${name}”` : namelessPiece('artwork', id)] as const),
   ])
 }
 

@@ -13,7 +13,10 @@ export const EXAMPLES = '281 mm or 11 1/16 in'
 
 /** What was read, what is wrong, what would do. */
 export function sentenceOf(text: string, refusal: Refusal): string {
-  return `“${quotable(text)}”: ${refusal.message}. ${refusal.remedy}.`
+  const read = `“${quotable(text)}”`
+  // What is wrong with the whole of it names it already.
+  const said = refusal.message.startsWith(`${read} `) ? '' : `${read}: `
+  return `${said}${refusal.message}. ${refusal.remedy}.`
 }
 
 /** A text cut where it would run on inside a sentence. */

@@ -32,5 +32,10 @@ test('what is stated, where things stand and what the rules measure, each with t
   expect(of('Hole', 'Through hole, across')).toMatchObject({ before: '25.0 mm', after: '30.0 mm' })
   expect(of('Pickup', 'the thing itself')).toMatchObject({ before: 'not there', after: 'there' })
   expect(rows.some((one) => one.after === 'gone')).toBe(true)
-  expect(rows.some((one) => one.under === 'Measured by the rules')).toBe(true)
+  // 2.5 mm more of radius are 2.5 mm less to the neck.
+  expect(of('Measured by the rules', 'To the neck: Hole')).toMatchObject({
+    before: '18.5 mm',
+    after: '16.0 mm',
+    more: '−2.5 mm',
+  })
 })
