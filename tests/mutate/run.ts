@@ -2,10 +2,12 @@
  * `npm run mutate`: puts small mistakes into the engine and looks whether a test notices. A seeded sample of each room,
  * so that it ends; each mutant is tried with the tests that come by it, those of its own room first, until one fails.
  */
+import { readFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
+import { basename, join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { Worker } from 'node:worker_threads'
-import { bundled, type Placed, sampled } from './bundle.ts'
+import { bundled, type Placed, root, sampled } from './bundle.ts'
 import type { Answer, Asked } from './trying.ts'
 
 const { values } = parseArgs({
@@ -80,10 +82,24 @@ interface Verdict {
   readonly out: boolean
 }
 
-/** The tests of the mutant's own room, quickest first, and then those of all others. */
-function stepsFor({ id, room }: Placed): (typeof tests)[] {
-  const met = tests.filter((one) => loading.has(id) || one.met.has(id)).sort((a, b) => a.took - b.took)
-  const own = met.filter(({ file }) => file.startsWith(`tests/geometry/${room}/`))
+/** What a test about a file is likely to be called after: the file, and what the file itself gives a name, as rules do. */
+function namesIn(file: string): string[] {
+  const names = [...readFileSync(join(root, file), 'utf8').matchAll(/\bname: '([a-z-]+)'/g)]
+  return [basename(file, '.ts'), ...names.flatMap(([, name]) => name ?? [])]
+}
+
+/**
+ * The tests of the mutant's own room, and then those of all others; of each first those called after its file, and of these
+ * the quickest first.
+ */
+function stepsFor({ id, room, file }: Placed): (typeof tests)[] {
+  const names = namesIn(file)
+  const isAbout = (test: string) => names.some((name) => test.includes(name))
+  const met = tests
+    .filter((one) => loading.has(id) || one.met.has(id))
+    .map((one) => ({ ...one, about: isAbout(one.id) }))
+    .sort((a, b) => Number(b.about) - Number(a.about) || a.took - b.took)
+  const own = met.filter((one) => one.file.startsWith(`tests/geometry/${room}/`))
   const others = met.filter((one) => !own.includes(one))
   return [own, others].filter((step) => step.length > 0)
 }

@@ -14,7 +14,7 @@ export const expect = chai.expect as unknown as typeof import('vitest')['expect'
 type Work = () => unknown
 
 export interface Found {
-  /** File and number: the same in every run. */
+  /** File, number and name: the same in every run. */
   readonly id: string
   readonly name: string
   run(): Promise<void>
@@ -46,9 +46,10 @@ const workOf = (rest: readonly unknown[]): Work =>
 export function test(name: string, ...rest: readonly unknown[]): void {
   const work = workOf(rest)
   const around = [...suites]
+  const whole = [...around.map((one) => one.name), name].join(' › ')
   found.push({
-    id: `${file}#${number++}`,
-    name: [...around.map((one) => one.name), name].join(' › '),
+    id: `${file}#${number++} ${whole}`,
+    name: whole,
     async run() {
       for (const suite of around) for (const before of suite.own) await before()
       await work()
@@ -77,9 +78,15 @@ const each =
     const work = workOf(rest) as (...row: unknown[]) => unknown
     table.forEach((row, index) => {
       const cells = Array.isArray(row) ? row : [row]
-      what(`${name} (${index + 1})`, () => work(...cells))
+      what(`${name} (${index + 1}, ${calledOf(cells[0])})`, () => work(...cells))
     })
   }
+
+/** What a row of a table is called after: its first cell, or its `name`. */
+function calledOf(first: unknown): string {
+  if (typeof first === 'object' && first !== null && 'name' in first) return String(first.name)
+  return typeof first === 'string' ? first : ''
+}
 
 test.each = each(test)
 describe.each = each(describe)
