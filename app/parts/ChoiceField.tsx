@@ -1,6 +1,7 @@
 /** One of a few words, or yes and no. Few short words lie side by side, more of them in a list. */
 import { useId, useState } from 'react'
 import type { FieldProps } from './field.ts'
+import { useHelp } from './Help.tsx'
 import { Shell } from './Shell.tsx'
 
 export interface ChoiceFieldProps extends FieldProps<string> {
@@ -70,19 +71,24 @@ export function ChoiceField({
   )
 }
 
-export function YesField({ label, help, value, onCommit }: FieldProps<boolean>) {
+export function YesField({ label, help, address, value, onCommit }: FieldProps<boolean>) {
   const own = useId()
+  const asked = useHelp({ id: own, label, help, address })
   return (
     <div className="field">
-      <label className="check" htmlFor={own} title={help}>
-        <input
-          id={own}
-          type="checkbox"
-          checked={value}
-          onChange={(event) => onCommit(event.target.checked)}
-        />
-        {label}
-      </label>
+      <div className="field-label">
+        <label className="check" htmlFor={own}>
+          <input
+            id={own}
+            type="checkbox"
+            checked={value}
+            onChange={(event) => onCommit(event.target.checked)}
+          />
+          {label}
+        </label>
+        {asked.mark}
+      </div>
+      {asked.words}
     </div>
   )
 }

@@ -3,20 +3,23 @@ import { type ChangeEvent, type DragEvent, useId, useState } from 'react'
 import { bounds, flatten, readCurve } from '../../geometry/index.ts'
 import { LARGEST_CURVE, textOfFile } from '../actions/text-of-file.ts'
 import type { Answer } from './field.ts'
+import { useHelp } from './Help.tsx'
 
 export type Curve = readonly (readonly [number, number, number])[]
 
 export interface CurveFieldProps {
   readonly label: string
   readonly help: string
+  readonly address?: string | undefined
   readonly value: Curve
   readonly onCommit: (next: unknown) => Answer
 }
 
-export function CurveField({ label, help, value, onCommit }: CurveFieldProps) {
+export function CurveField({ label, help, address, value, onCommit }: CurveFieldProps) {
   const [text, setText] = useState('')
   const [said, setSaid] = useState<{ readonly wrong: boolean; readonly words: string } | null>(null)
   const own = useId()
+  const asked = useHelp({ id: own, label, help, address })
   const read = (source: string) => {
     const reading = readCurve(source)
     if (!reading.ok) return setSaid({ wrong: true, words: reading.sentence })
@@ -45,13 +48,16 @@ export function CurveField({ label, help, value, onCommit }: CurveFieldProps) {
   return (
     <div className="curve-field">
       <CurvePicture curve={value} label={label} />
-      <label htmlFor={own}>New curve, as a path or an SVG file</label>
+      <div className="field-label">
+        <label htmlFor={own}>New curve, as a path or an SVG file</label>
+        {asked.mark}
+      </div>
+      {asked.words}
       <textarea
         id={own}
         rows={3}
         spellCheck={false}
         placeholder="M 0 0 C 10 -20 …  Z, pasted or dropped"
-        title={help}
         value={text}
         onChange={(event) => setText(event.target.value)}
         onDragOver={(event) => event.preventDefault()}
