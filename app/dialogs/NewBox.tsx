@@ -136,7 +136,7 @@ export function NewBox({ onClose }: { readonly onClose: () => void }) {
       >
         <div className="new-box-fields">
           <p className="soft">
-            Type what you measured, in any unit at any time: <b>9 1/2</b>, <b>241 mm</b>, <b>24.1 cm</b>.
+            Type what you measured, in any unit at any time: <b>9&nbsp;1/2</b>, <b>241 mm</b>, <b>24.1 cm</b>.
             Everything can be changed later.
           </p>
           <div className="new-box-row">

@@ -27,7 +27,9 @@ function besideButton(button: HTMLElement): CSSProperties {
     ...(box.left < clientWidth / 2
       ? { left: Math.max(4, box.left) }
       : { right: Math.max(4, clientWidth - box.right) }),
-    ...(box.bottom < clientHeight * 0.6 ? { top: box.bottom + 2 } : { bottom: clientHeight - box.top + 2 }),
+    ...(box.bottom < clientHeight * 0.6
+      ? { top: box.bottom + 2, maxHeight: clientHeight - box.bottom - 8 }
+      : { bottom: clientHeight - box.top + 2, maxHeight: box.top - 8 }),
   }
 }
 

@@ -144,6 +144,7 @@ export function CornersDialog({ title, face, picture, corners: before, onClose, 
           <div className="field-row">
             <button
               type="button"
+              className="main"
               disabled={words !== null}
               onClick={() => {
                 const answer = onUse(corners)

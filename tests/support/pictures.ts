@@ -1,6 +1,6 @@
 /**
  * `npm run pictures`: the picture in the README, made by the application itself from a sample. With `-- --all FOLDER`
- * every place in light and dark at three sizes as well, to be looked at.
+ * every place in light and dark at four sizes as well, to be looked at.
  */
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
@@ -17,6 +17,7 @@ const SURVEY_PICTURE = fileURLToPath(new URL('../../sample-boxes/survey.png', im
 const PICTURE = fileURLToPath(new URL('../../sample-boxes/picture.png', import.meta.url))
 const PLACES = ['Survey', 'Choose', 'Lay out', 'Prove', 'Transfer', 'Record'] as const
 const SIZES = [
+  [768, 1024],
   [1024, 768],
   [1600, 1000],
   [2560, 1440],
