@@ -43,6 +43,7 @@ export const SHOWN_ON_THE_THING: readonly string[] = [
   ...['head-flush', 'knob-off-face', 'thread-through', 'rosette-web', 'recess-left', 'rim-depth'],
   ...['face-for-bushing', 'bore-wide', 'screw-point', 'screw-beside', 'screw-holds', 'rim-ledge'],
   ...['cover-on-face', 'shaft-in-knob', 'rosette-holes', 'opening-to-inside', 'artwork-kept', 'covers-apart'],
+  'wiring-heard',
 ]
 
 /** Rules that grade by more than the measure: two only tell, and a rosette of no hole at all is a stop as well as one of too many. */
