@@ -36,6 +36,8 @@ export interface Adjusted {
 }
 
 const UNKNOWNS = 5
+/** Millimetres: no corner of a box that anybody carries lies farther from another. */
+const FARTHEST = 1e5
 const MOST_STEPS = 60
 const MOST_HALVINGS = 30
 /** Millimetres: a step shorter than this is the end. */
@@ -145,7 +147,8 @@ export function adjust(
     sum = better
     if (way.every((value) => Math.abs(value * share) < SETTLED)) break
   }
-  return told(observations, cornersOf(p))
+  // Readings that agree with nothing drive the corners farther and farther apart.
+  return p.every((value) => Math.abs(value) < FARTHEST) ? told(observations, cornersOf(p)) : null
 }
 
 /** Everything that follows at the corners found. */

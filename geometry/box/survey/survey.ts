@@ -133,9 +133,13 @@ function isConvex(corners: readonly Point[]): boolean {
   return corners.every((here, index) => {
     const [next, after] = [corners[(index + 1) % 4], corners[(index + 2) % 4]]
     if (!next || !after) return false
-    return (next.x - here.x) * (after.y - next.y) - (next.y - here.y) * (after.x - next.x) > 0
+    const [ax, ay, bx, by] = [next.x - here.x, next.y - here.y, after.x - next.x, after.y - next.y]
+    return ax * by - ay * bx > LEAST_TURN * Math.hypot(ax, ay) * Math.hypot(bx, by)
   })
 }
+
+/** Sine of the least angle of a corner: what is folded flatter is no box, and its readings agree with nothing. */
+const LEAST_TURN = 0.01
 
 function told(
   adjusted: Adjusted,

@@ -54,13 +54,15 @@ export const headDrops: Rule = {
     if (layout.design.balance.held === 'not stated') return found
     const { held, x } = balanceOf(layout)
     if (!held) return found
-    const measured = -held.arm
+    // What is as good as level is level.
+    const isLevel = held.arm > 0 && held.drops !== 'head'
+    const measured = isLevel ? 0 : -held.arm
     found.push({
       about: ['headstock'],
       measured,
       limit: 0,
-      grade: gradeLeast(held.drops === 'head' ? measured : Math.max(measured, 0), 0),
-      where: between(held.x, x),
+      grade: gradeLeast(measured, 0),
+      where: between(held.x, isLevel ? held.x : x),
       data: {
         by: held.by,
         atNut: held.atNut,

@@ -224,7 +224,8 @@ export const tailOtherCounts: Rule = {
     const found: Measurement[] = []
     const { alsoFor, andFor } = layout.design.tailpiece
     if (alsoFor + andFor === 0) return found
-    const wanted = limit('sideAngleAtSaddle')
+    // Straight across is no way to a hole: more than that cannot be borne with.
+    const wanted = Math.min(limit('sideAngleAtSaddle'), 90)
     const own = layout.design.strings.count
     for (const count of countsOf(layout.design)) {
       if (count === own) continue

@@ -29,6 +29,9 @@ const pitch = z.string().check((context) => {
     say(`lies outside what a string plays; from ${LOWEST} to ${HIGHEST} Hz is taken`)
 })
 
+/** Grams per metre: more is a slip of the pen, or a chain. */
+const HEAVIEST = 500
+
 const makeFields = {
   construction: oneOf(['plain', 'wound', 'stated'], 'plain', {
     label: 'Made',
@@ -53,7 +56,7 @@ const makeFields = {
     help: 'Round, or drawn with six flats that grip the winding.',
     when: { construction: ['wound'] },
   }),
-  unitMass: measure('g/m', 0, 0, 500, {
+  unitMass: measure('g/m', 0, 0, HEAVIEST, {
     label: 'Mass of a metre',
     help: 'In grams, where the maker states it; 0 where a piece was weighed instead.',
     when: { construction: ['stated'] },
@@ -120,7 +123,7 @@ export function makeOf(row: Make, diameter: number): StringMake | null {
     case 'stated': {
       const weighed = row.weighedLength > 0 ? (row.weighedMass * 1000) / row.weighedLength : 0
       const grams = row.unitMass > 0 ? row.unitMass : weighed
-      if (grams < LIGHTEST) return null
+      if (!(grams >= LIGHTEST && grams <= HEAVIEST)) return null
       return { construction: 'stated', diameter, material, unitMass: grams * GRAM_PER_METRE, ...core }
     }
   }
