@@ -34,7 +34,7 @@ export const DRAWN_AS_MEASURED: readonly string[] = [
 /** Rules whose line is that only while the two are apart: where they run into each other it shows the place. */
 export const DRAWN_AS_APART: readonly string[] = [
   ...['opening-to-neck', 'wall-beside-slot', 'saddle-to-opening', 'rosette-web', 'between-openings'],
-  ...['lid-clears', 'opening-to-inside', 'artwork-kept', 'ground-hole-clear', 'covers-apart'],
+  ...['lid-clears', 'opening-to-inside', 'artwork-kept', 'covers-apart'],
 ]
 
 /** Rules about a thing whose line begins or ends on that thing, wherever else it goes. */
