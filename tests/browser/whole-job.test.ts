@@ -234,7 +234,8 @@ test('what the screen says of the hole is what the files hold', async () => {
     .click()
   const inspector = page.getByRole('complementary', { name: 'What is selected' })
   await inspector.getByRole('heading', { name: 'Treble hole' }).waitFor()
-  const words = ` ${(await inspector.locator('.comes-to').allTextContents()).join('; ')}`
+  // A length does not break at the end of a line: its spaces are others.
+  const words = ` ${(await inspector.locator('.comes-to').allTextContents()).join('; ')}`.replace(/\s/g, ' ')
   const across = await inspector.getByLabel('Through hole, across', { exact: true }).inputValue()
   await goTo(page, 'Prove')
   await findingOnScreen().getByRole('button').first().click()

@@ -83,7 +83,9 @@ describe('files that cannot be read', () => {
       const { code, out, err } = await bench.run(command, ...files)
       expect(code).toBe(2)
       expect(out).toContain('Tea box')
-      expect(err).toMatch(/^cut-off\.lidwright\.json: The file is not JSON text .*cut off/m)
+      expect(err).toMatch(
+        /^cut-off\.lidwright\.json: The file holds no design\. It may be cut off, .*not JSON text/m,
+      )
       expect(err).toMatch(/^newer\.lidwright\.json: version: The file is of version 99; .*newer Lidwright/m)
       expect(err).toMatch(/^other\.json: format: .*Is it the right file/m)
       expect(err).toMatch(/^gone\.json: it cannot be read: there is no such file or folder\. Check the path/m)
