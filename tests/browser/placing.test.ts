@@ -133,6 +133,7 @@ describe('several at once', () => {
         .getByRole('button', { name: new RegExp(`^${name}`) })
         .first()
         .click(index === 0 ? {} : { modifiers: ['Control'] })
+    await expect.poll(() => page.locator('.thing-row.chosen').count()).toBe(3)
     await page.getByRole('button', { name: 'Line the centres up along the face' }).click()
     await page.getByText('Line the centres up along the face: done.').waitFor({ state: 'attached' })
     const lined = await savedDesign(page)

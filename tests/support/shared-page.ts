@@ -39,6 +39,7 @@ export function sharePage(sample: string, options: PageOptions): SharedPage {
 
   afterEach(async ({ task }) => {
     const watched = open?.watched ?? nothingWrong
+    if (open && task.result?.state === 'fail') console.error(`when it failed, ${await stateOf(open.page)}`)
     if (task.result?.state === 'fail' || !isDeepStrictEqual(watched, nothingWrong)) await drop()
     expect(watched).toEqual(nothingWrong)
   })
@@ -57,6 +58,16 @@ export function sharePage(sample: string, options: PageOptions): SharedPage {
       return open.page
     },
   }
+}
+
+/** What the page last said and what is chosen on it: enough to tell a lost press from a refused one. */
+async function stateOf(page: Page): Promise<string> {
+  const said = page.locator('.unseen[role=status]').allTextContents()
+  const chosen = page.locator('.thing-row.chosen').allTextContents()
+  return Promise.all([said, chosen]).then(
+    ([words, rows]) => `the page had said “${words.join('')}” and ${rows.join(', ') || 'nothing'} was chosen`,
+    (error) => `the page did not answer: ${error}`,
+  )
 }
 
 /** What a test left open is closed, and the sample opened as a file is: it begins another document. */
