@@ -36,6 +36,7 @@ export type { Fret } from './scale/frets.ts'
 export { centsOf, ratioOf } from './scale/ratio.ts'
 export * from './schedule/index.ts'
 export * from './solids/index.ts'
+export { placedCalled } from './solve/called.ts'
 export type * from './solve/layout.ts'
 export {
   type Measure,

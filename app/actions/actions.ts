@@ -1,5 +1,5 @@
 /** The one list of what a user can do. A new action is one entry here. */
-import { change } from '../../geometry/index.ts'
+import { change, indexOfThing } from '../../geometry/index.ts'
 import { drawingAtHand } from '../canvas/at-hand.ts'
 import { dragging } from '../canvas/dragging.ts'
 import { endMode, toggleMode } from '../canvas/mode.ts'
@@ -137,7 +137,7 @@ export const ACTIONS: readonly Action[] = [
     enabled: hasThing,
     run: onThing((id) => {
       const { design } = bench()
-      const index = design.things.findIndex((thing) => thing.id === id)
+      const index = indexOfThing(design, id)
       const face = design.things[index]?.face
       const axis = face === 'lid' || face === 'base' ? 'across' : 'along'
       commit('Put on the centreline', change(design, [['things', index, axis], 0]))

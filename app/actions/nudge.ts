@@ -3,8 +3,10 @@ import {
   change,
   clean,
   type FieldSet,
+  indexOfThing,
   type Layout,
   moveFields,
+  placedCalled,
   saddleFields,
   solve,
   stepOf,
@@ -74,7 +76,7 @@ function fieldsFor(layout: Layout, id: string, right: number, up: number): Field
     const way = at === 'the lid' ? -right : at === 'the tail-end wall' ? -up : right
     return [[['tailpiece', 'fromEdge'], clean(Math.max(1, fromEdge + way * step))]]
   }
-  const placed = layout.placed.find((one) => one.thing.id === id)
+  const placed = placedCalled(layout, id)
   if (!placed) return null
   if (placed.thing.locked) {
     announce(`${nameOf(id, layout)} is locked. L lets it go.`)
@@ -91,7 +93,7 @@ function fieldsFor(layout: Layout, id: string, right: number, up: number): Field
 /** The selected thing and its place in the list, unless it is locked, which is said. */
 function freeThing(): { thing: Thing; index: number } | null {
   const { selection, design } = useBench.getState()
-  const index = design.things.findIndex((thing) => thing.id === selection)
+  const index = indexOfThing(design, selection)
   const thing = design.things[index]
   if (thing?.locked) announce('It is locked. L lets it go.')
   return thing && !thing.locked ? { thing, index } : null
@@ -126,7 +128,7 @@ function tell(id: string): void {
     // Distances come with the drawing; the first screen does without.
     const { tellDistances } = await import('../canvas/distances.ts')
     const layout = solve(useBench.getState().design)
-    const placed = layout.placed.find((one) => one.thing.id === id)
+    const placed = placedCalled(layout, id)
     if (placed) announce(`${nameOf(id, layout)}: ${tellDistances(layout, placed)}`)
     else if (id === 'saddle' || id === 'box')
       announce(

@@ -1,5 +1,5 @@
 /** What can be done with one thing or several that are selected. */
-
+import { thingCalled } from '../../geometry/index.ts'
 import { toggleMode } from '../canvas/mode.ts'
 import { announce } from '../parts/Announcer.tsx'
 import { focusThingField } from '../parts/focus-field.ts'
@@ -117,7 +117,7 @@ export const THING_ACTIONS: readonly Action[] = [
       arranging.with(({ toggleLocked }) => {
         const outcome = toggleLocked()
         const { design } = useBench.getState()
-        const locked = design.things.find((thing) => thing.id === leading())?.locked
+        const locked = thingCalled(design, leading())?.locked
         announce(outcome.ok ? (locked ? 'Locked.' : 'Unlocked.') : outcome.sentence)
       }),
   },
@@ -204,7 +204,7 @@ export const TOGETHER_ACTIONS: readonly Action[] = [
     hidden: true,
     run: () => {
       const { design } = useBench.getState()
-      const face = design.things.find((thing) => thing.id === leading())?.face ?? 'lid'
+      const face = thingCalled(design, leading())?.face ?? 'lid'
       const ids = design.things.filter((thing) => thing.face === face).map((thing) => thing.id)
       selectAll(ids)
       announce(`${ids.length} things selected.`)

@@ -8,6 +8,7 @@ import {
   type Neighbours,
   neighbours,
   notes,
+  othersThan,
   type Placed,
 } from '../../geometry/index.ts'
 import { dragging } from './dragging.ts'
@@ -70,26 +71,25 @@ export function among(layout: Layout, start: Layout): Among | null {
   return them
 }
 
-/** What is being dragged now, where it has come to. */
-export function movingNow(layout: Layout): readonly Placed[] {
+/** Things by their ids, in the order of the design. */
+export function thingsCalled(layout: Layout, ids: ReadonlySet<string>): readonly Placed[] {
   const start = dragging.start()
-  const ids = dragging.moving()
-  const them = start && among(layout, start)
-  return them ? them.withIds(ids) : layout.placed.filter(({ thing }) => ids.has(thing.id))
+  const them = start && ids.size > 0 ? among(layout, start) : null
+  if (them) return them.inOrder(them.withIds(ids))
+  return ids.size === 0 ? [] : layout.placed.filter(({ thing }) => ids.has(thing.id))
 }
+
+/** What is being dragged now, where it has come to. */
+export const movingNow = (layout: Layout): readonly Placed[] => thingsCalled(layout, dragging.moving())
 
 function compared(layout: Layout, start: Layout): Among | null {
   const [now, then] = [layout.placed, start.placed]
   // What stands as a thing stands as it did: the lists of things are compared, and nothing is looked into.
   const [are, were] = [layout.design.things, start.design.things]
-  if (are.length !== were.length) return null
+  const others = othersThan(are, were)
+  if (!others?.every((number) => are[number]!.id === were[number]!.id)) return null
+  const moved = [...others]
   const index = indexOf(start)
-  const moved: number[] = []
-  for (let number = 0; number < are.length; number++) {
-    if (are[number] === were[number]) continue
-    if (are[number]!.id !== were[number]!.id) return null
-    moved.push(number)
-  }
   // What hangs on others moves without being another.
   for (const number of index.hanging) {
     const [a, b] = [now[number]!.at, then[number]!.at]

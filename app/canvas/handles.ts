@@ -1,6 +1,6 @@
 /** Handles of the thing that is selected: at its edges to make it larger, off its side to turn it. */
 import type { Layout, Placed, Point } from '../../geometry/index.ts'
-import { kindOf } from '../../geometry/index.ts'
+import { kindOf, placedCalled } from '../../geometry/index.ts'
 import { sizeFieldsOf } from '../parts/sizes.ts'
 import { type Frame, screenBounds, toScreen } from './frame.ts'
 import type { Looks } from './looks.ts'
@@ -105,7 +105,4 @@ export const withHandles = (
   layout: Layout,
   selection: string | null,
   also: readonly string[],
-): Placed | null =>
-  selection === null || also.length > 0
-    ? null
-    : (layout.placed.find((one) => one.thing.id === selection) ?? null)
+): Placed | null => (selection === null || also.length > 0 ? null : (placedCalled(layout, selection) ?? null))

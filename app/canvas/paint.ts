@@ -127,12 +127,12 @@ export function write(pen: Pen, looks: Looks, text: string, at: Point, words: Wo
   pen.textAlign = align
   pen.textBaseline = base
   if (behind) {
-    const wide = pen.measureText(text).width
-    const left = align === 'center' ? -wide / 2 : align === 'right' || align === 'end' ? -wide : 0
+    const width = wide(pen, looks, text, given, bold)
+    const left = align === 'center' ? -width / 2 : align === 'right' || align === 'end' ? -width : 0
     const top = base === 'middle' ? -size / 2 : base === 'top' ? 0 : -size * 0.85
     pen.fillStyle = behind
     pen.globalAlpha = 0.88
-    pen.fillRect(left - 3, top - 2, wide + 6, size + 4)
+    pen.fillRect(left - 3, top - 2, width + 6, size + 4)
     pen.globalAlpha = 1
   }
   pen.fillStyle = colour
@@ -140,8 +140,22 @@ export function write(pen: Pen, looks: Looks, text: string, at: Point, words: Wo
   pen.restore()
 }
 
+/** How wide words are, pixels. */
 export function wide(pen: Pen, looks: Looks, text: string, size = 12, bold = false): number {
   const font = `${bold ? '600 ' : ''}${size * looks.words}px ${looks.font}`
+  // A length that runs under the hand has other digits in every frame, and mostly the same width.
+  return widthOf(pen, font, digitsAlike(pen, font) ? text.replace(DIGITS, '0') : text)
+}
+
+const DIGITS = /[1-9]/g
+
+/** Are all digits of a font as wide as each other, as in nearly all of them? */
+function digitsAlike(pen: Pen, font: string): boolean {
+  const zero = widthOf(pen, font, '0000000000')
+  return Math.abs(zero - widthOf(pen, font, '1234567890')) < 0.01 * zero
+}
+
+function widthOf(pen: Pen, font: string, text: string): number {
   const key = `${font} ${text}`
   const known = widths.get(key)
   if (known !== undefined) return known
@@ -153,7 +167,7 @@ export function wide(pen: Pen, looks: Looks, text: string, size = 12, bold = fal
   return width
 }
 
-/** How wide words are: the same few are asked for in every frame, and each asking costs the page a look at its styles. */
+/** The same few words are asked for in every frame, and each asking costs the page a look at its styles. */
 const widths = new Map<string, number>()
 const MOST_WIDTHS = 2000
 

@@ -4,8 +4,9 @@
  * dragged only the last is painted again. All work is gathered into animation frames, and no React takes part in one.
  * How often each layer was painted stands on the element (`data-ground-paints` and so on).
  */
-import { type Finding, type Layout, type Placed, solve } from '../../geometry/index.ts'
+import { type Finding, type Layout, type Placed, solve, steadyFilter } from '../../geometry/index.ts'
 import { useBench } from '../state/index.ts'
+import { thingsCalled } from './among.ts'
 import type { Size } from './camera.ts'
 import { dragging } from './dragging.ts'
 import { findingsNow } from './findings-now.ts'
@@ -13,6 +14,7 @@ import { ghosts, paintGhosts } from './ghosts.ts'
 import { paintHandles, roomOf, withHandles } from './handles.ts'
 import { type Looks, looksAt } from './looks.ts'
 import { paintMeasures } from './measures-paint.ts'
+import { inNextFrame, notInNextFrame } from './next-frame.ts'
 import type { Pen } from './paint.ts'
 import type { Subject } from './subject.ts'
 import { paintSelected, paintThing } from './things.ts'
@@ -34,7 +36,6 @@ export interface Painted {
 export class Scene {
   private looks: Looks
   private size: Size = { width: 0, height: 0 }
-  private frame = 0
   private tool: Tool | null = null
   private newest: PointerAt | null = null
   /** Counts up when everything has to be painted again. */
@@ -48,12 +49,8 @@ export class Scene {
     live: [],
   }
   private guided = false
-  /** What stood here when that was asked last, of all that stood anywhere. */
-  private rested: {
-    readonly subject: Subject
-    readonly all: readonly Placed[]
-    readonly here: readonly Placed[]
-  } | null = null
+  /** What stands here, of all that stands anywhere: while something on another face is dragged, the very same list. */
+  private readonly rested = steadyFilter<Placed>((one) => this.isHere(one))
   private readonly paints: Record<LayerName, number> = { ground: 0, resting: 0, over: 0, live: 0 }
   private readonly stop: () => void
 
@@ -68,7 +65,7 @@ export class Scene {
 
   dispose(): void {
     this.stop()
-    cancelAnimationFrame(this.frame)
+    notInNextFrame(this.update)
     if (this.tool) this.drop('cancel')
   }
 
@@ -99,11 +96,7 @@ export class Scene {
 
   schedule(): void {
     // What the tool changes is painted in this very frame: it needs no other.
-    if (this.frame !== 0 || this.atWork) return
-    this.frame = requestAnimationFrame(() => {
-      this.frame = 0
-      this.update()
-    })
+    if (!this.atWork) inNextFrame(this.update)
   }
 
   /** Takes a tool in hand; it hears of the pointer once per frame. */
@@ -136,7 +129,7 @@ export class Scene {
     this.schedule()
   }
 
-  private update(): void {
+  private readonly update = (): void => {
     if (this.size.width < 1 || this.size.height < 1) return
     if (this.tool && this.newest) {
       this.atWork = true
@@ -190,23 +183,7 @@ export class Scene {
   private resting(layout: Layout): readonly Placed[] {
     const moving = this.moving()
     if (moving.size > 0) return layout.placed.filter((one) => this.isHere(one) && !moving.has(one.thing.id))
-    if (
-      !this.rested ||
-      this.rested.subject !== this.subject ||
-      !this.standsAs(this.rested.all, layout.placed)
-    )
-      this.rested = { subject: this.subject, all: layout.placed, here: layout.placed.filter(this.isHere) }
-    return this.rested.here
-  }
-
-  /** Is all that stands here as it was? While something on another face is dragged each frame asks among thousands. */
-  private standsAs(before: readonly Placed[], now: readonly Placed[]): boolean {
-    if (before.length !== now.length) return false
-    for (let number = 0; number < now.length; number++) {
-      const [was, is] = [before[number]!, now[number]!]
-      if (was !== is && (this.isHere(was) || this.isHere(is))) return false
-    }
-    return true
+    return this.rested(layout.placed)
   }
 
   paintGround(pen: Pen): void {
@@ -253,19 +230,16 @@ export class Scene {
     const layout = this.layout()
     const { selection, also } = useBench.getState()
     const moving = this.moving()
-    const isSelected = (id: string) => id === selection || also.includes(id)
+    const selected = new Set(selection === null ? also : [...also, selection])
     const moved: Placed[] = []
-    if (moving.size > 0 || selection !== null || also.length > 0)
-      for (const placed of layout.placed) {
-        const { id } = placed.thing
-        const moves = moving.has(id)
-        if (!moves && !isSelected(id)) continue
-        if (moves) moved.push(placed)
-        const frame = this.isHere(placed) ? this.subject.frameOf(placed.face) : null
-        if (!frame) continue
-        if (isSelected(id)) paintSelected(pen, this.looks, frame, placed)
-        if (moves) paintThing(pen, this.looks, frame, placed, true)
-      }
+    for (const placed of thingsCalled(layout, new Set([...moving, ...selected]))) {
+      const moves = moving.has(placed.thing.id)
+      if (moves) moved.push(placed)
+      const frame = this.isHere(placed) ? this.subject.frameOf(placed.face) : null
+      if (!frame) continue
+      if (selected.has(placed.thing.id)) paintSelected(pen, this.looks, frame, placed)
+      if (moves) paintThing(pen, this.looks, frame, placed, true)
+    }
     if (moved.length > 0) {
       this.subject.paintMoving?.(pen, this.looks, { ...layout, placed: moved })
       this.paintFindings(pen, layout, findingsNow(layout).news)

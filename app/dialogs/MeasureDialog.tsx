@@ -8,6 +8,7 @@ import {
   MEASURED_LINES,
   type Measure,
   type MeasureEnd,
+  placedCalled,
   shapeOf,
   takeMeasure,
 } from '../../geometry/index.ts'
@@ -63,7 +64,7 @@ interface MeasureDialogProps {
 export function MeasureDialog({ changes, onClose }: MeasureDialogProps) {
   const layout = useLayout()
   const before = changes === undefined ? undefined : layout.design.measures[changes]
-  const chosen = layout.placed.find((one) => one.thing.id === useBench.getState().selection)
+  const chosen = placedCalled(layout, useBench.getState().selection)
   const [face, setFace] = useState<Face>(before?.face ?? chosen?.face ?? 'lid')
   const ends = endsOn(layout, face)
   const [first, setFirst] = useState(() =>

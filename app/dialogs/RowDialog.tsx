@@ -1,5 +1,6 @@
 /** A row or a ring made from one thing. */
 import { useState } from 'react'
+import { placedCalled } from '../../geometry/index.ts'
 import { announce } from '../parts/Announcer.tsx'
 import { useLayout } from '../parts/calm.ts'
 import { Dialog } from '../parts/Dialog.tsx'
@@ -19,7 +20,7 @@ const SHAPES: readonly (readonly [RowWanted['shape'], string])[] = [
 export function RowDialog({ onClose }: { readonly onClose: () => void }) {
   const layout = useLayout()
   const id = selectedThings().at(-1) ?? ''
-  const placed = layout.placed.find((one) => one.thing.id === id)
+  const placed = placedCalled(layout, id)
   const wide = placed ? placed.bounds.maxX - placed.bounds.minX : 10
   const [shape, setShape] = useState<RowWanted['shape']>('row along')
   const [count, setCount] = useState(3)

@@ -4,9 +4,11 @@ import {
   companionsOf,
   fieldsOf,
   fieldsOfKind,
+  indexOfThing,
   kindOf,
   type Layout,
   type Placed,
+  placedCalled,
 } from '../../geometry/index.ts'
 import { act, actionOf } from '../actions/actions.ts'
 import { TOGETHER_ACTIONS } from '../actions/together.ts'
@@ -25,7 +27,7 @@ import { wrongAbout } from './tightness.ts'
 export function Inspector() {
   const layout = useLayout()
   const selection = useBench((bench) => bench.selection)
-  const placed = layout.placed.find((one) => one.thing.id === selection)
+  const placed = placedCalled(layout, selection)
   const several = useBench((bench) => bench.also.length > 0 && selectedThings(bench).length > 1)
   const piece = pieceOf(selection)
   return (
@@ -45,7 +47,7 @@ export function Inspector() {
 
 function ThingInspector({ layout, placed }: { layout: Layout; placed: Placed }) {
   const { thing, kind, at } = placed
-  const index = layout.design.things.findIndex((one) => one.id === thing.id)
+  const index = indexOfThing(layout.design, thing.id)
   const base = ['things', index]
   const fields = fieldsOfKind(thing.kind)
   const field = (name: string) => fields.find((one) => one.name === name)

@@ -7,6 +7,7 @@ import {
   formatLength,
   formatMeasure,
   formatShare,
+  placedCalled,
   ruleOf,
   sections,
   solve,
@@ -77,7 +78,7 @@ function thingRows(before: Design, after: Design, units: Units): Row[] {
   const rows = gone.map(({ thing }) => plain(nameOf(thing.id, old), 'the thing itself', 'there', 'gone'))
   for (const placed of now.placed) {
     const name = nameOf(placed.thing.id, now)
-    const was = old.placed.find((one) => one.thing.id === placed.thing.id)
+    const was = placedCalled(old, placed.thing.id)
     if (!was) {
       rows.push(plain(name, 'the thing itself', 'not there', 'there'))
       continue

@@ -9,6 +9,7 @@ import {
   change,
   type Layout,
   type Path,
+  placedCalled,
   solve,
   type Thing,
 } from '../../geometry/index.ts'
@@ -72,8 +73,8 @@ const follows = (place: Along | Across, id: string) =>
 
 function comesTo(layout: Layout, thing: Thing, axis: Axis, path: Path, { place }: Intent): boolean {
   const tried = solve(apply(layout.design, change(layout.design, [path, place])))
-  const now = layout.placed.find((one) => one.thing.id === thing.id)
-  const then = tried.placed.find((one) => one.thing.id === thing.id)
+  const now = placedCalled(layout, thing.id)
+  const then = placedCalled(tried, thing.id)
   if (!now || !then || tried.problems.length > layout.problems.length) return false
   return Math.abs(axis === 'along' ? now.at.x - then.at.x : now.at.y - then.at.y) < SAME
 }

@@ -6,6 +6,7 @@ import {
   type Layout,
   namelessPiece,
   type Placed,
+  placedCalled,
   stepOf,
   unbroken,
 } from '../../geometry/index.ts'
@@ -31,7 +32,7 @@ export const exactly = (mm: number): string =>
 
 /** A thing by the name its builder gave it, by its kind and id where he gave none; anything else as it is called. */
 export function nameOf(id: string, layout: Layout): string {
-  const placed = layout.placed.find((one) => one.thing.id === id)
+  const placed = placedCalled(layout, id)
   if (placed) return nameOfPlaced(placed)
   return Object.hasOwn(FACE_TITLES, id)
     ? FACE_TITLES[id as Face].toLowerCase()

@@ -6,12 +6,14 @@ import {
   clean,
   type Design,
   type FieldSet,
+  indexOfThing,
   type Layout,
   moveFields,
   type Placed,
   type Point,
   solve,
   type Thing,
+  thingCalled,
 } from '../../geometry/index.ts'
 import { aroundOnce } from './around-once.ts'
 import { selectAll, selectedThings, withGroups } from './bench.ts'
@@ -133,7 +135,7 @@ export interface RowWanted {
  */
 export function makeRow(id: string, wanted: RowWanted): Outcome {
   const design = settledBench()
-  const first = design.things.find((thing) => thing.id === id)
+  const first = thingCalled(design, id)
   if (!first) return NOTHING
   const { count, distance } = wanted
   if (!Number.isInteger(count) || count < 2 || count > 200)
@@ -203,7 +205,7 @@ export function partThings(ids: readonly string[] = selectedThings()): Outcome {
 /** Puts a thing one place later or earlier in the list: the order in which they are drawn, listed and read. */
 export function reorder(id: string, by: 1 | -1): Outcome {
   const design = settledBench()
-  const from = design.things.findIndex((thing) => thing.id === id)
+  const from = indexOfThing(design, id)
   const thing = design.things[from]
   if (!thing) return NOTHING
   // Its neighbour on the same face: one place in the list that is seen, not in the file.

@@ -1,6 +1,6 @@
 /** Places that follow other things (`{ mirror }`, `{ from }`, `{ midway }`), and what becomes of them when a thing changes its name. */
 import type { Across, Along, Design, Path, Place, Placed } from '../../geometry/index.ts'
-import { valueAt } from '../../geometry/index.ts'
+import { indexOfThing, valueAt } from '../../geometry/index.ts'
 
 /** Every place of a design, with the id of whose place it is. */
 export function placesOf(
@@ -103,7 +103,7 @@ function withNames(place: Place, put: (name: string) => string): Along | Across 
 
 /** The index of a thing in the design's list, or `null` where there is none of that id. */
 export function indexOf(design: Design, id: string): number | null {
-  const index = design.things.findIndex((thing) => thing.id === id)
+  const index = indexOfThing(design, id)
   return index < 0 ? null : index
 }
 

@@ -10,6 +10,7 @@ import {
   checkThings,
   type Design,
   type Edit,
+  othersThan,
   type Path,
 } from '../../geometry/index.ts'
 import { freeze } from './freeze.ts'
@@ -65,14 +66,9 @@ function editsOfAll(before: Design, wished: Design): Reading {
 function changedThings(before: Design, wished: Design): readonly number[] | null {
   if (!Array.isArray(wished?.things)) return null
   const [were, are] = [before.things, wished.things]
-  if (were.length !== are.length) return null
-  const changed: number[] = []
-  for (let index = 0; index < were.length; index++) {
-    if (were[index] === are[index]) continue
-    if (were[index]?.id !== are[index]?.id || changed.length >= MANY_EDITS) return null
-    changed.push(index)
-  }
-  return changed
+  const others = othersThan(are, were)
+  const alike = others?.every((index) => were[index]?.id === are[index]?.id)
+  return others && alike && others.length <= MANY_EDITS ? others : null
 }
 
 /**

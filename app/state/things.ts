@@ -8,6 +8,7 @@ import {
   type Path,
   type Placed,
   type Point,
+  placedCalled,
   setWithCompanions,
   solve,
   type Thing,
@@ -192,7 +193,7 @@ function standardThing(kind: string, id: string, face: Face): Thing | null {
 }
 
 function placedBy(design: Design, id: string): Placed | undefined {
-  return solve(design).placed.find((one) => one.thing.id === id)
+  return placedCalled(solve(design), id)
 }
 
 function mirrorOf({ face, at }: Placed): { face: Face; at: Point } {

@@ -50,7 +50,8 @@ export const change = (design: Design, ...fields: readonly (readonly [Path, unkn
 
 /** The design after the change. The result is not validated: `checkDesign` does that. */
 export function apply(design: Design, { edits }: Change): Design {
-  return edits.reduce<unknown>((root, one) => setAt(root, one.path, one), design) as Design
+  const made = new Set<unknown>()
+  return edits.reduce<unknown>((root, one) => setAt(root, one.path, one, made), design) as Design
 }
 
 /** The change that takes this one back. */
@@ -80,23 +81,28 @@ export const isEmpty = ({ edits }: Change) => edits.every((one) => Object.is(one
 
 const samePath = (a: Path, b: Path) => a.length === b.length && a.every((key, index) => key === b[index])
 
-function setAt(root: unknown, path: Path, one: Edit): unknown {
+/** What was `made` for this change is nobody else's yet: a list of thousands is copied once, however many edits touch it. */
+function setAt(root: unknown, path: Path, one: Edit, made: Set<unknown>): unknown {
   const [key, ...rest] = path
   if (key === undefined) return one.after
   if (FORBIDDEN.has(String(key))) throw new Error(`a design has no field called "${String(key)}"`)
   if (root === null || typeof root !== 'object') throw new Error(`nothing to set "${path.join('.')}" on`)
-  const below = setAt((root as Record<PropertyKey, unknown>)[key], rest, one)
+  const below = setAt((root as Record<PropertyKey, unknown>)[key], rest, one, made)
   if (Array.isArray(root)) {
-    const copy = [...root]
     if (typeof key !== 'number') throw new Error(`a list wants an index, not "${key}"`)
-    if (below === undefined) copy.splice(key, 1)
+    const list = made.has(root) ? root : root.slice()
+    made.add(list)
+    if (below === undefined) list.splice(key, 1)
     // Where nothing was before, the entry goes in between and what follows moves up: the inverse of a removal.
-    else if (rest.length === 0 && !('before' in one)) copy.splice(key, 0, below)
-    else copy[key] = below
-    return copy
+    else if (rest.length === 0 && !('before' in one)) list.splice(key, 0, below)
+    else list[key] = below
+    return list
   }
-  const copy: Record<PropertyKey, unknown> = { ...root }
-  if (below === undefined) delete copy[key]
-  else copy[key] = below
-  return copy
+  const record: Record<PropertyKey, unknown> = made.has(root)
+    ? (root as Record<PropertyKey, unknown>)
+    : { ...root }
+  made.add(record)
+  if (below === undefined) delete record[key]
+  else record[key] = below
+  return record
 }

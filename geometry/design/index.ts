@@ -1,4 +1,5 @@
 /** The saved document: what it is, how it is read, how it changes. */
+export { indexOfThing, thingCalled } from './called.ts'
 export * from './catalogue.ts'
 export * from './changes.ts'
 export * from './limits.ts'

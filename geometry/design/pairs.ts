@@ -2,6 +2,7 @@
  * Companions: things that follow another in both places, as a mirrored partner or as the rest of a row or ring. Where
  * they are alike they stay alike: a size or a turn changed on one is changed on all that had the same.
  */
+import { thingCalled } from './called.ts'
 import type { Path } from './changes.ts'
 import type { Design, Thing } from './schema.ts'
 
@@ -24,7 +25,7 @@ export interface Companion {
 
 /** All that hang together with a thing, of the same kind, itself left out. */
 export function companionsOf(design: Design, id: string): Companion[] {
-  const own = design.things.find((thing) => thing.id === id)
+  const own = thingCalled(design, id)
   if (!own) return []
   // Whether each is the mirror image of the first, found by going from one to the next either way.
   const met = new Map<string, boolean>([[id, false]])

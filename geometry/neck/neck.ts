@@ -3,6 +3,7 @@ import { slotRoom } from '../box/real-slot.ts'
 import type { Design } from '../design/schema.ts'
 import type { Bounds } from '../plane/index.ts'
 import { inOrder } from '../quantity/in-order.ts'
+import { steadyFilter } from '../quantity/steady.ts'
 import type {
   BoxLayout,
   Layout,
@@ -87,7 +88,7 @@ export function neckAt(
   const halfWidths = halfWidthsOf(design, x0, x1, box.x0, nutBack)
   const cuts = [
     ...boxCuts(design, box, x1, top),
-    ...placed.filter(isOverStrings).flatMap((thing) => pickupCut(thing, lidOrigin, neck.width / 2, top)),
+    ...overStrings(placed).flatMap((thing) => pickupCut(thing, lidOrigin, neck.width / 2, top)),
   ].flatMap((cut) => within(cut, Math.max(x0, nutBack), x1))
   const stretches = stretchesOf(design, box, { x0, x1, top, bottom }, nutBack, cuts)
   const inside = stretches.filter((one) => one.x1 > box.x0 && one.x0 < Math.min(box.x1, x1))
@@ -181,8 +182,9 @@ function boxCuts(design: Design, box: BoxLayout, x1: number, top: number): NeckC
 }
 
 /** What the neck loses to a pickup above it, if the two meet at all. */
-const isOverStrings = ({ face, kind, reach }: Placed): boolean =>
-  face === 'lid' && kind.activeWidth !== undefined && reach > 0
+const overStrings = steadyFilter(
+  ({ face, kind, reach }: Placed) => face === 'lid' && kind.activeWidth !== undefined && reach > 0,
+)
 
 function pickupCut(thing: Placed, lidOrigin: number, half: number, top: number): NeckCut[] {
   const { minX, maxX, minY, maxY } = thing.bounds

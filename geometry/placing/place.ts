@@ -10,6 +10,7 @@ import type { Design, Thing } from '../design/schema.ts'
 import type { Face } from '../kinds/kind.ts'
 import { kindOf } from '../kinds/kinds.ts'
 import { stepOf } from '../quantity/index.ts'
+import { placedCalled } from '../solve/called.ts'
 import type { Layout } from '../solve/layout.ts'
 import { clean, type FieldSet, followersOf, placeFields } from '../solve/moves.ts'
 import { solve } from '../solve/solve.ts'
@@ -184,7 +185,7 @@ class Search {
   asItIs(): Arrangement {
     return new Map(
       this.movers.map(({ id }) => {
-        const { at, face } = this.base.placed.find((one) => one.thing.id === id) ?? {
+        const { at, face } = placedCalled(this.base, id) ?? {
           at: { x: 0, y: 0 },
           face: 'lid' as const,
         }

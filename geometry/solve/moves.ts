@@ -3,6 +3,7 @@
  * share; what follows a partner moves the partner; what was meant as midway becomes a measure once it is moved.
  */
 import { edgesAt, endsOf } from '../box/outlines.ts'
+import { indexOfThing, thingCalled } from '../design/called.ts'
 import type { Path } from '../design/changes.ts'
 import type { Across, Along } from '../design/place.ts'
 import type { Design, Thing } from '../design/schema.ts'
@@ -28,16 +29,14 @@ function sourceOf(design: Design, thing: Thing, axis: 'along' | 'across'): Sourc
   for (;;) {
     const place: Along | Across = here[axis]
     const partner =
-      typeof place === 'object' && 'mirror' in place
-        ? design.things.find((one) => one.id === place.mirror)
-        : undefined
+      typeof place === 'object' && 'mirror' in place ? thingCalled(design, place.mirror) : undefined
     if (!partner || seen.has(partner.id)) break
     seen.add(here.id)
     const plan = here.face === 'lid' || here.face === 'base'
     if (axis === 'across' && plan) sign = sign === 1 ? -1 : 1
     here = partner
   }
-  return { thing: here, index: design.things.findIndex((one) => one.id === here.id), sign }
+  return { thing: here, index: indexOfThing(design, here.id), sign }
 }
 
 /** Fields to set so that `placed` comes to lie with its centre at `to`, in its face's frame. */
@@ -80,7 +79,7 @@ function isCarried(
     if (typeof place !== 'object') return false
     if ('midway' in place) return place.midway.every((name) => together.has(name))
     const leader = 'mirror' in place ? place.mirror : 'from' in place ? place.from : null
-    const next = design.things.find((one) => one.id === leader)
+    const next = thingCalled(design, leader)
     if (!next) return false
     if (together.has(next.id)) return true
     here = next
@@ -171,7 +170,7 @@ export function followersOf(design: Design, id: string): Set<string> {
 /** Followers of a thing, the partners it follows, and their followers: none of them may hold it while it moves. */
 export function relatedTo(design: Design, id: string): Set<string> {
   const related = followersOf(design, id)
-  const thing = design.things.find((one) => one.id === id)
+  const thing = thingCalled(design, id)
   if (!thing) return related
   for (const axis of ['along', 'across'] as const) {
     const root = sourceOf(design, thing, axis).thing.id

@@ -10,6 +10,7 @@ import { postsFor, postsOf } from '../neck/headstock.ts'
 import { halfWidthAt, neckAt } from '../neck/neck.ts'
 import { bounds, type Contour, move, type Point, turn } from '../plane/index.ts'
 import { notes } from '../quantity/notes.ts'
+import { othersThan, tellOthers } from '../quantity/steady.ts'
 import { fretsOf } from '../scale/frets.ts'
 import { gaugesFor, stringCentres } from '../strings/spacing.ts'
 import { holesFor, tailRow } from '../strings/tail-row.ts'
@@ -268,16 +269,16 @@ function placeAll(things: Design['things'], places: Places, panels: Layout['pane
     return placed
   }
   const placed = before.placed.slice()
+  const others = othersThan(things, before.things) ?? []
   let asMany = true
-  for (let number = 0; number < things.length; number++) {
+  for (const number of others) {
     const thing = things[number]!
-    const was = before.things[number]!
-    if (thing === was) continue
-    if (hangs(thing) || hangs(was)) asMany = false
+    if (hangs(thing) || hangs(before.things[number]!)) asMany = false
     if (!hangs(thing)) placed[number] = put(thing)
   }
   const hanging = asMany ? before.hanging : hangingOf(things)
   for (const number of hanging) placed[number] = put(things[number]!)
+  tellOthers(placed, before.placed, [...others, ...hanging])
   stood = { things, placed, hanging, panels }
   return placed
 }

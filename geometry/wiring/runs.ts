@@ -1,5 +1,6 @@
 /** How long each wire must be: along and square to the box between the things it joins, and some slack. */
 import type { Component } from '../design/sections/wiring.ts'
+import { placedCalled } from '../solve/called.ts'
 import type { Layout, Placed } from '../solve/layout.ts'
 
 export interface Run {
@@ -51,7 +52,7 @@ const isSmall = (components: readonly Component[], id: string): boolean => {
 
 /** Where the wires of a component are soldered, in the instrument frame; `null` where that is not known. */
 function spotOf(layout: Layout, { thing, part }: Component): Spot | null {
-  const placed = layout.placed.find((one) => one.thing.id === thing)
+  const placed = placedCalled(layout, thing)
   if (placed) return inside(layout, placed)
   const hole = layout.tailHoles[0]
   if (part !== 'metal part' || !hole) return null

@@ -7,11 +7,13 @@ import {
   change,
   clean,
   type Face,
+  indexOfThing,
   type Layout,
   moveFields,
   onRule,
   type Placed,
   type Point,
+  placedCalled,
   relatedTo,
   solve,
 } from '../../../geometry/index.ts'
@@ -54,7 +56,7 @@ export function dragThing(
   )
   const began = beginGesture(many.length > 1 ? `Move ${many.length} things` : `Move ${nameOf(id, layout)}`)
   const start = solve(began.start)
-  const own = start.placed.find((one) => one.thing.id === id) ?? placed
+  const own = placedCalled(start, id) ?? placed
   const movers = start.placed.filter((one) => many.some((other) => other.thing.id === one.thing.id))
   const related = new Set(movers.flatMap((one) => [...relatedTo(began.start, one.thing.id)]))
   for (const one of movers) related.add(one.thing.id)
@@ -78,7 +80,7 @@ export function dragThing(
     telling ||= window.setTimeout(() => {
       telling = 0
       const current = solve(useBench.getState().design)
-      const now = current.placed.find((one) => one.thing.id === id)
+      const now = placedCalled(current, id)
       if (now)
         announce(
           `${nameOf(id, current)}: ${[...lines.map(({ name }) => name), tellDistances(current, now)].join(', ')}`,
@@ -114,10 +116,10 @@ export function dragThing(
     },
     paint(pen, looks, current) {
       for (const before of movers) {
-        const after = current.placed.find((one) => one.thing.id === before.thing.id)
+        const after = placedCalled(current, before.thing.id)
         if (after) paintGhost(pen, looks, frame, before, after)
       }
-      const now = current.placed.find((one) => one.thing.id === id)
+      const now = placedCalled(current, id)
       if (!now) return
       const shown = now.face === face ? frame : (faces.get(now.face) ?? frame)
       paintHeld(pen, looks, shown, current.panels[now.face].bounds, now.at, lines)
@@ -148,7 +150,7 @@ function faceUnder(
 
 /** The thing on another face, by measures: a relation to lines of the old face would mean nothing there. */
 function overTo({ design }: Layout, id: string, face: Face, at: Point): Change {
-  const index = design.things.findIndex((one) => one.id === id)
+  const index = indexOfThing(design, id)
   const plan = face === 'lid' || face === 'base'
   return change(
     design,

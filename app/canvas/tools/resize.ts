@@ -3,12 +3,14 @@ import {
   change,
   clean,
   formatLength,
+  indexOfThing,
   kindOf,
   type Layout,
   moveFields,
   onRule,
   type Placed,
   type Point,
+  placedCalled,
   setWithCompanions,
   solve,
 } from '../../../geometry/index.ts'
@@ -36,8 +38,8 @@ export function resizeThing(
   const { id } = placed.thing
   const gesture = beginGesture(`Size of ${nameOf(id, layout)}`)
   const start = solve(gesture.start)
-  const own = start.placed.find((one) => one.thing.id === id) ?? placed
-  const index = gesture.start.things.findIndex((one) => one.id === id)
+  const own = placedCalled(start, id) ?? placed
+  const index = indexOfThing(gesture.start, id)
   const size = kindOf(own.thing.kind).size(own.thing)
   const fields: SizeFields = sizeFieldsOf(own.thing)
   const angle = (own.thing.turnDegrees * Math.PI) / 180
@@ -105,7 +107,7 @@ export function resizeThing(
     finish: () => gesture.finish(),
     cancel: () => gesture.cancel(),
     paint(pen, looks, current) {
-      const now = current.placed.find((one) => one.thing.id === id)
+      const now = placedCalled(current, id)
       if (!now) return
       paintGhost(pen, looks, frame, { ...own, at: { x: Number.NaN, y: Number.NaN } }, now)
       paintHeld(pen, looks, frame, start.panels[own.face].bounds, now.at, lines)

@@ -1,5 +1,13 @@
 /** Turns a thing about its centre. Whole steps of fifteen degrees take hold; otherwise it goes by half degrees. */
-import { change, type Layout, type Placed, setWithCompanions, solve } from '../../../geometry/index.ts'
+import {
+  change,
+  indexOfThing,
+  type Layout,
+  type Placed,
+  placedCalled,
+  setWithCompanions,
+  solve,
+} from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
 import { aroundOnce } from '../../state/around-once.ts'
 import { beginGesture } from '../../state/index.ts'
@@ -18,8 +26,8 @@ export function turnThing(layout: Layout, frame: Frame, placed: Placed, from: Po
   const { id } = placed.thing
   const gesture = beginGesture(`Turn ${nameOf(id, layout)}`)
   const start = solve(gesture.start)
-  const own = start.placed.find((one) => one.thing.id === id) ?? placed
-  const index = gesture.start.things.findIndex((one) => one.id === id)
+  const own = placedCalled(start, id) ?? placed
+  const index = indexOfThing(gesture.start, id)
   const moving = new Set([id])
   const angleOf = (at: PointerAt) => {
     const here = fromScreen(frame, at)
@@ -51,7 +59,7 @@ export function turnThing(layout: Layout, frame: Frame, placed: Placed, from: Po
     finish: () => gesture.finish(),
     cancel: () => gesture.cancel(),
     paint(pen, looks, current) {
-      const now = current.placed.find((one) => one.thing.id === id)
+      const now = placedCalled(current, id)
       if (!now) return
       paintGhost(pen, looks, frame, { ...own, at: { x: Number.NaN, y: Number.NaN } }, now)
       stroke(pen, toScreen(frame, own.at), pointer, { stroke: looks.accent, width: 1 })

@@ -1,3 +1,4 @@
+import { placedCalled } from '../../solve/called.ts'
 import type { Measurement, Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
@@ -39,7 +40,7 @@ export const placeFollowed: Rule = {
   measure(layout) {
     const found: Measurement[] = []
     for (const problem of layout.problems) {
-      const placed = layout.placed.find((one) => one.thing.id === problem.of)
+      const placed = placedCalled(layout, problem.of)
       const at = placed?.at ?? { x: layout.saddle.along, y: 0 }
       found.push({
         about: [problem.of, problem.axis],

@@ -1,4 +1,5 @@
 import type { Point } from '../../plane/index.ts'
+import { placedCalled } from '../../solve/called.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { componentName } from '../../wiring/presets.ts'
 import { SILENT, wiringOf } from '../../wiring/wiring.ts'
@@ -6,7 +7,7 @@ import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.
 
 /** Where a component stands on the plan; the saddle for one that stands nowhere. */
 function whereOf(layout: Layout, thing: string): Where {
-  const placed = layout.placed.find((one) => one.thing.id === thing)
+  const placed = placedCalled(layout, thing)
   if (placed) return { view: placed.face, from: placed.at, to: placed.at }
   const at: Point = { x: layout.saddle.x, y: 0 }
   return { view: 'plan', from: at, to: at }
