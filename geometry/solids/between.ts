@@ -58,7 +58,7 @@ function alongOne(a: Solid, b: Solid): Between {
   const { from, to } = nearest(a.contour, b.contour)
   const middle = (low + high) / 2
   const [alongA, alongB] = steep < 0 ? [middle, middle] : a.from > b.to ? [a.from, b.to] : [a.to, b.from]
-  const room = flat <= 0 ? steep : steep <= 0 ? flat : Math.hypot(flat, steep)
+  const room = flat > 0 && steep > 0 ? Math.hypot(flat, steep) : Math.max(flat, steep)
   return { room, from: point3(a.axis, from, alongA), to: point3(a.axis, to, alongB) }
 }
 

@@ -63,26 +63,29 @@ function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapL
     const held = tightest[at]
     if (!held || isTighter(pair, held)) tightest[at] = pair
   }
-  openings.forEach((a, here) => {
-    for (const there of index.near(a.bounds, (wanted[here] ?? 0) * LOOK_AROUND)) {
-      const b = openings[there]
-      if (!b || there === here || (a.about.startsWith('string hole') && b.about.startsWith('string hole')))
-        continue
-      const bothOpen = a.gapLimit === 'betweenOpenings' && b.gapLimit === 'betweenOpenings'
-      const least = bothOpen ? Math.max(wanted[here] ?? 0, wanted[there] ?? 0) : limit('screwToOpening')
-      // Who needs more room looks farther, so a pair is met from at least one side; from both, it is judged once.
-      if (there < here && comesNear(a.bounds, b.bounds, (wanted[there] ?? 0) * LOOK_AROUND)) continue
+  // Who wants the most room looks first and farthest: whom it does not meet is not met from the other side either.
+  const order = openings.map((_, at) => at).sort((a, b) => (wanted[b] ?? 0) - (wanted[a] ?? 0))
+  const looked = new Set<number>()
+  for (const here of order) {
+    looked.add(here)
+    const one = openings[here]
+    if (!one) continue
+    for (const there of index.near(one.bounds, (wanted[here] ?? 0) * LOOK_AROUND)) {
+      const other = openings[there]
+      if (!other || looked.has(there) || (isStringHole(one) && isStringHole(other))) continue
+      const bothOpen = one.gapLimit === 'betweenOpenings' && other.gapLimit === 'betweenOpenings'
+      // Of two openings the first that looks wants the more.
+      const least = bothOpen ? (wanted[here] ?? 0) : limit('screwToOpening')
+      const [a, b] = here < there ? [one, other] : [other, one]
       const pair = { a, b, measured: gap(a.contour, b.contour), limit: least }
       keep(here, pair)
       keep(there, pair)
     }
-  })
+  }
   return [...new Set(tightest.filter((pair) => pair !== undefined))]
 }
 
-/** Is `a` among those that `near` finds around `b`? */
-const comesNear = (a: Bounds, b: Bounds, grow: number) =>
-  a.minX <= b.maxX + grow && a.maxX >= b.minX - grow && a.minY <= b.maxY + grow && a.maxY >= b.minY - grow
+const isStringHole = ({ about }: Opening) => about.startsWith('string hole')
 
 /** Of equally tight pairs the one nearest the head and the bass side, so that the order of the file decides nothing. */
 function isTighter(pair: Pair, held: Pair): boolean {

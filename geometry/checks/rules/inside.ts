@@ -189,11 +189,10 @@ export const neckBlockHeight: Rule = {
   },
 }
 
-/** What lies on a block: the neck where it runs over it, else the lid. */
+/** What lies on a block: the neck, which comes from the head, where it runs as far as the block, else the lid. */
 function above({ neck, box, design }: Layout, { box: piece }: InsidePiece): { over: string; at: number } {
   const half = design.neck.width / 2
-  const under = neck.stretches.some(({ x0, x1 }) => x0 < piece.maxX && x1 > piece.minX)
-  return under && piece.minY < half && piece.maxY > -half
+  return piece.minX < neck.x1 && piece.minY < half && piece.maxY > -half
     ? { over: 'neck', at: neck.bottom }
     : { over: 'lid', at: box.lidBottom }
 }

@@ -61,7 +61,9 @@ export const tailHoleToEnd: Rule = {
   mendedBy: ['tailpiece.fromEdge', 'tailpiece.span', 'neck.tail'],
   measure(layout, limit) {
     const found: Measurement[] = []
-    const { end, side } = edgesNear(layout)
+    const edges = edgesNear(layout)
+    if (!edges) return found
+    const { end, side } = edges
     const wanted = limit('tailHoleToEndGrain')
     found.push({
       about: ['tailpiece'],
@@ -103,10 +105,11 @@ const least = (edges: readonly Edge[]): Edge =>
   edges.reduce((near, one) => (one.left < near.left ? one : near))
 
 /** The edges nearest the row of string holes: along the strings or down the wall, and beside the row. */
-function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } {
+function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } | null {
   const { design, panels, box, tailHoles } = layout
   const { at, diameter } = design.tailpiece
-  const [first, last] = [tailHoles[0] ?? NO_HOLE, tailHoles.at(-1) ?? NO_HOLE]
+  const [first, last] = [tailHoles[0], tailHoles.at(-1)]
+  if (!first || !last) return null
   const view = at === 'the tail-end wall' ? 'tail-end-wall' : 'plan'
   const edge = (from: Point, axis: 'x' | 'y', line: number, outward: 1 | -1, name: string): Edge => ({
     left: outward * (line - from[axis]) - diameter / 2,
@@ -145,14 +148,10 @@ function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } 
       edge({ x: 0, y: down }, 'y', bounds.maxY, 1, 'the edge of the wall'),
       edge({ x: 0, y: down }, 'y', bounds.minY, -1, 'the lower edge of the wall'),
     ]),
-    side: least([
-      edge({ x: last.y, y: down }, 'x', bounds.maxX, 1, 'the end of the wall'),
-      edge({ x: first.y, y: down }, 'x', bounds.minX, -1, 'the end of the wall'),
-    ]),
+    // Row and wall are alike on both sides of the centreline.
+    side: edge({ x: last.y, y: down }, 'x', bounds.maxX, 1, 'the end of the wall'),
   }
 }
-
-const NO_HOLE = { x: 0, y: 0, z: 0 }
 
 /** Holes down through the tail need a tail: a neck that ends inside the box has none. */
 export const tailToHold: Rule = {

@@ -146,6 +146,12 @@ describe('cases worked out by hand', () => {
   test.each([
     // 12 - 10
     { what: 'boxes beside each other', a: box(0, 0), b: box(12, 0), room: 2 },
+    // Sides that touch leave none and take none, however far the two stand beside each other.
+    { what: 'boxes that touch side by side', a: box(0, 0), b: box(10, 0), room: 0 },
+    { what: 'boxes that touch, one higher', a: box(0, 0), b: box(10, 4), room: 0 },
+    { what: 'boxes that lie on each other', a: box(0, 0), b: box(3, 10), room: 0 },
+    { what: 'boxes that touch in an edge', a: box(0, 0), b: box(10, 10), room: 0 },
+    { what: 'boxes apart above a touching side', a: box(0, 0), b: box(10, 12), room: 2 },
     // 3-4-5
     { what: 'boxes over a corner', a: box(0, 0), b: box(13, 14), room: 5 },
     { what: 'a box let in 2', a: box(0, 0), b: box(0, 8), room: -2 },
