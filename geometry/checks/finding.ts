@@ -82,6 +82,11 @@ export function gradeLeast(measured: number, limit: number, floor = Number.NEGAT
   return measured < limit - ROUNDING ? 'care' : 'clear'
 }
 
+/** `care` over the limit, `stop` over the hard ceiling, else `clear`. */
+export function gradeMost(measured: number, limit: number, ceiling = Number.POSITIVE_INFINITY): Grade {
+  return gradeLeast(-measured, -limit, -ceiling)
+}
+
 /** What exact arithmetic would call equal must not fail by the last digit of a floating number; millimetres. */
 export const ROUNDING = 1e-9
 

@@ -1,6 +1,6 @@
 /** Rules about where the instrument balances; silent until the builder says how it is held. */
 import { balanceOf } from '../../balance/balance.ts'
-import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
 
 const between = (from: number, to: number): Where => ({
   view: 'plan',
@@ -25,7 +25,7 @@ export const balanceNearWall: Rule = {
       about: ['box'],
       measured,
       limit: wanted,
-      grade: measured > wanted ? 'care' : 'clear',
+      grade: gradeMost(measured, wanted),
       where: between(layout.box.x0, x),
       data: { side: fromWall < 0 ? 'before' : 'behind', mass },
     })

@@ -1,7 +1,7 @@
 /** Thick and thin faces: does the thread come through, is there wood left, does the shaft reach its knob? */
 import type { Bushing } from '../../kinds/kind.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, NOTHING_LEFT, ROUNDING, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, NOTHING_LEFT, type Rule, type Where } from '../finding.ts'
 import { capital } from '../say.ts'
 
 interface Mounted {
@@ -46,7 +46,7 @@ export const threadThrough: Rule = {
         where: at(one),
         measured,
         limit: bushing.nut,
-        grade: measured < bushing.nut - ROUNDING ? 'stop' : 'clear',
+        grade: gradeLeast(measured, bushing.nut, bushing.nut),
         data: {
           thread: bushing.thread,
           thickness: thickness + bushing.backing,
@@ -95,7 +95,7 @@ export const boreWide: Rule = {
         where: at(one),
         measured: boreDiameter,
         limit: wanted,
-        grade: boreDiameter < wanted - ROUNDING ? 'stop' : 'clear',
+        grade: gradeLeast(boreDiameter, wanted, wanted),
         data: { goes: bore === 'from inside' ? 'body' : 'nut' },
       })
     }
@@ -198,7 +198,7 @@ export const knobOffFace: Rule = {
         where: at(one),
         measured,
         limit: wanted,
-        grade: measured > wanted + ROUNDING ? 'care' : 'clear',
+        grade: gradeMost(measured, wanted),
       })
     }
     return found

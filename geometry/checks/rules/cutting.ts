@@ -7,7 +7,7 @@ import { partsOf } from '../../parts/parts.ts'
 import { flipOf, flipPoint } from '../../parts/sheet-frame.ts'
 import { bounds, type Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
-import type { Measurement, Rule, Where } from '../finding.ts'
+import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
 import { capital } from '../say.ts'
 
 const isFace = (id: string): id is Face => (FACES as readonly string[]).includes(id)
@@ -107,7 +107,7 @@ export const webLeft: Rule = {
         about: [`part ${part.id}`],
         measured: narrowest.width,
         limit: web,
-        grade: narrowest.width < web - 1e-9 ? 'stop' : 'clear',
+        grade: gradeLeast(narrowest.width, web, web),
         where: whereOn(layout, part, narrowest.from, narrowest.to),
         data: { of: narrowest.of.join('” and “'), sides: narrowest.of.length, part: part.title },
       })

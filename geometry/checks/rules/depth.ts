@@ -1,4 +1,4 @@
-import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const roomUnderNeck: Rule = {
@@ -82,12 +82,11 @@ export const rimDepth: Rule = {
       const { thickness } = layout.panels[face]
       // More than all of the wood cannot be wanted.
       const wanted = thickness * Math.min(limit('rimShare'), 1)
-      const grade = rim.depth >= thickness ? 'stop' : rim.depth > wanted + 1e-9 ? 'care' : 'clear'
       found.push({
         about: [thing.id],
         measured: rim.depth,
         limit: wanted,
-        grade,
+        grade: rim.depth >= thickness ? 'stop' : gradeMost(rim.depth, wanted),
         where: { view: face, from: at, to: at },
         data: { thickness },
       })

@@ -7,7 +7,7 @@ import { roomBetween, type Solid } from '../../solids/index.ts'
 import { insideSolids } from '../../solids/inside.ts'
 import { braceSolids, neckSolids } from '../../solids/structure.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
 import { capital } from '../say.ts'
 
 /** How far behind a face something must lie for an opening before it not to be stopped up: as much as beside it. */
@@ -167,7 +167,7 @@ export const neckBlockHeight: Rule = {
         about: [one.piece.id, over],
         measured,
         limit: wanted,
-        grade: measured <= wanted + 1e-9 ? 'clear' : room < 0 ? 'stop' : 'care',
+        grade: gradeMost(measured, wanted) === 'clear' ? 'clear' : room < 0 ? 'stop' : 'care',
         where: {
           view: 'section',
           from: { x: (one.box.minX + one.box.maxX) / 2, y: one.box.maxZ },

@@ -1,6 +1,6 @@
 /** Rules about a lid that opens; nothing is reckoned for one that lifts off or is glued. */
 import { type LidCure, lidCuresOf } from '../../box/swing/cures.ts'
-import { lidMotionOf, worstOfPairs } from '../../box/swing/lid-motion.ts'
+import { type LidMotion, lidMotionOf, worstOfPairs } from '../../box/swing/lid-motion.ts'
 import { backFrom, type LidSection, runsAlong } from '../../box/swing/section.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
@@ -16,9 +16,9 @@ function placeOf(section: LidSection, s: number, at: { x: number; y: number }, w
 
 const DEGREES = 180 / Math.PI
 
-function* swinging(layout: Layout, wanted: number): Iterable<Measurement> {
-  const motion = lidMotionOf(layout)
-  if (motion?.by !== 'hinge') return
+type Motion<By extends LidMotion['by']> = Extract<LidMotion, { by: By }>
+
+function* swinging(motion: Motion<'hinge'>, wanted: number): Iterable<Measurement> {
   const pairs = worstOfPairs(motion.swing.encounters)
   const told = pairs.filter((one) => one.bite > 0 || one.room < wanted)
   for (const one of told.length > 0 ? told : pairs.slice(0, 1))
@@ -32,9 +32,7 @@ function* swinging(layout: Layout, wanted: number): Iterable<Measurement> {
     }
 }
 
-function* sliding(layout: Layout, wanted: number): Iterable<Measurement> {
-  const motion = lidMotionOf(layout)
-  if (motion?.by !== 'slide') return
+function* sliding(motion: Motion<'slide'>, wanted: number): Iterable<Measurement> {
   const seen = new Set<string>()
   for (const one of motion.slide.stopped) {
     const pair = `${one.moving} ${one.standing}`
@@ -90,11 +88,10 @@ export const lidClears: Rule = {
     'box.lid.slidesTo',
   ],
   measure(layout, limit) {
-    const found: Measurement[] = []
-    const { kind } = layout.design.box.lid
-    if (kind === 'hinged') found.push(...swinging(layout, limit('lidClear')))
-    else if (kind === 'sliding') found.push(...sliding(layout, limit('lidClear')))
-    return found
+    const motion = lidMotionOf(layout)
+    if (!motion) return []
+    const wanted = limit('lidClear')
+    return [...(motion.by === 'hinge' ? swinging(motion, wanted) : sliding(motion, wanted))]
   },
   words({ measured, limit, grade, about, data }, say, layout) {
     const [moving = '', standing = ''] = about
@@ -124,7 +121,6 @@ export const lidReach: Rule = {
   mendedBy: ['box.lid.gap', 'box.lid.play', 'box.lid.bevelAtHinge', 'box.lid.bevelOpposite'],
   measure(layout) {
     const found: Measurement[] = []
-    if (layout.design.box.lid.kind !== 'hinged') return found
     const motion = lidMotionOf(layout)
     if (motion?.by !== 'hinge') return found
     const { reached, wanted } = motion.swing

@@ -4,10 +4,8 @@ import { loadsOf } from '../../loads/loads.ts'
 import { slopeOf } from '../../loads/neck-pieces.ts'
 import type { NeckLoads } from '../../loads/types.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { type Grade, gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
-
-const care = (measured: number, limit: number): Grade => (measured > limit + ROUNDING ? 'care' : 'clear')
 
 /** The neck from nut to box, seen from the side. */
 const outside = ({ neck, box, playingTop }: Layout): Where => ({
@@ -60,7 +58,7 @@ const bends = ({ name, title, limit: limitName, measure, words, usual }: Bend): 
       about: ['neck'],
       measured,
       limit: wanted,
-      grade: care(measured, wanted),
+      grade: gradeMost(measured, wanted),
       where: outside(layout),
       data: { pull: totalPull },
     })
@@ -153,7 +151,7 @@ export const neckStress: Rule = {
       about: ['neck'],
       measured: share,
       limit: share > most + ROUNDING ? most : Math.min(wanted, most),
-      grade: share > most + ROUNDING ? 'stop' : care(share, wanted),
+      grade: gradeMost(share, wanted, most),
       where: { view: 'section', from: { x, y: layout.neck.top }, to: { x, y: layout.neck.bottom } },
       data: { of, stress: Math.abs(stress) },
     })

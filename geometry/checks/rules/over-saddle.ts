@@ -2,7 +2,7 @@ import { braceThatSuffices, braceToNeck } from '../../loads/cures.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import type { StringLoad } from '../../loads/types.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
 import { perString } from './per-string.ts'
 
@@ -55,7 +55,7 @@ export const breakAngleHeavy = perString({
     if (!atPitch || !atSaddle) return null
     const measured = degrees(atSaddle.total)
     const wanted = limit('breakAngleMost')
-    return { measured, limit: wanted, grade: measured > wanted + ROUNDING ? 'care' : 'clear' }
+    return { measured, limit: wanted, grade: gradeMost(measured, wanted) }
   },
   where: behindSaddle,
   worstOnly: true,
@@ -126,7 +126,7 @@ export const lidSag: Rule = {
       about: ['lid', 'brace'],
       measured: lid.sag,
       limit: wanted,
-      grade: lid.sag > wanted + ROUNDING ? 'care' : 'clear',
+      grade: gradeMost(lid.sag, wanted),
       where: { view: 'section', from: { x, y: 0 }, to: { x, y: layout.box.lidBottom } },
       data: { force: lid.downForce, onNeck: lid.onNeck ? 'yes' : '' },
     })

@@ -1,5 +1,5 @@
 import { placePoint } from '../../plane/index.ts'
-import { gradeLeast, type Measurement, ROUNDING, type Rule } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
 export const rosetteWeb: Rule = {
@@ -54,7 +54,7 @@ export const rosetteHoles: Rule = {
         about: [thing.id],
         measured,
         limit: wanted.most,
-        grade: none ? 'stop' : measured > wanted.most + ROUNDING ? 'care' : 'clear',
+        grade: none ? 'stop' : gradeMost(measured, wanted.most),
         where: { view: face, from: at, to: at },
       })
     }

@@ -3,7 +3,7 @@ import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { gap, rectangle } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { type Grade, gradeLeast, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
 
 const upright = ({ saddle }: Layout, height: number): Where => ({
@@ -38,12 +38,11 @@ const built = (side: 'low' | 'tall', limitName: LimitName): Rule => ({
     if (missing) return found
     const measured = saddle.heightWanted
     const wanted = limit(limitName)
-    const over = measured > wanted + ROUNDING ? 'care' : 'clear'
     found.push({
       about: ['saddle'],
       measured,
       limit: wanted,
-      grade: side === 'low' ? gradeLeast(measured, wanted, 0) : over,
+      grade: side === 'low' ? gradeLeast(measured, wanted, 0) : gradeMost(measured, wanted),
       where: upright(layout, measured),
     })
     return found
@@ -80,7 +79,7 @@ export const actionAsWanted: Rule = {
       about: ['saddle'],
       measured,
       limit: wanted,
-      grade: measured > wanted + ROUNDING ? 'care' : 'clear',
+      grade: gradeMost(measured, wanted),
       where: upright(layout, layout.design.saddle.height),
       data: { action: saddle.action, height: saddle.heightWanted },
     })
@@ -114,12 +113,12 @@ export const saddleLineOff: Rule = {
     if (!line || design.scale.fretless) return found
     const measured = Math.abs(design.saddle.setback - line.atCentre)
     const wanted = limit('setbackOff')
-    const far: Grade = measured > Math.max(design.saddle.freeBand, wanted) + ROUNDING ? 'care' : 'note'
+    const couldBeMoved = gradeMost(measured, design.saddle.freeBand) === 'clear'
     found.push({
       about: ['saddle'],
       measured,
       limit: wanted,
-      grade: measured > wanted + ROUNDING ? far : 'clear',
+      grade: gradeMost(measured, wanted) === 'clear' ? 'clear' : couldBeMoved ? 'note' : 'care',
       where: {
         view: 'plan',
         from: { x: saddle.x, y: saddle.foot.minY },
@@ -179,7 +178,7 @@ export const saddleFreeBand: Rule = {
       about: ['saddle'],
       measured,
       limit: 0,
-      grade: measured < -ROUNDING ? 'care' : 'clear',
+      grade: gradeLeast(measured, 0),
       where: { view: 'lid', from: { x: minX, y: 0 }, to: { x: maxX, y: 0 } },
       data: { what },
     })

@@ -136,7 +136,7 @@ export const screwPoint: Rule = {
         where: atTip(layout, one),
         measured: 0 - measured,
         limit: 0,
-        grade: measured < -ROUNDING ? 'care' : 'clear',
+        grade: gradeLeast(measured, 0),
       })
     return found
   },

@@ -1,6 +1,6 @@
 import type { LimitName } from '../../design/limits.ts'
 import type { StringLine } from '../../solve/layout.ts'
-import type { Measurement, Rule } from '../finding.ts'
+import { gradeMost, type Measurement, type Rule } from '../finding.ts'
 
 const degrees = (radians: number) => (radians * 180) / Math.PI
 
@@ -39,7 +39,7 @@ const rule = ({ name, title, at, limit: limitName, mendedBy, angle, cure }: Bend
       about: [at, `string ${worst.string.number}`],
       measured,
       limit: wanted,
-      grade: measured > wanted + 1e-9 ? 'care' : 'clear',
+      grade: gradeMost(measured, wanted),
       where: { view: 'plan', from, to: (at === 'saddle' ? tail : post) ?? from },
       data: { string: worst.string.number },
     })

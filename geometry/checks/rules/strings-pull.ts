@@ -2,10 +2,8 @@ import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { isSoft, SOFT_SHARE } from '../../loads/strings-loads.ts'
 import { seat } from '../../strings/mass.ts'
-import { type Grade, gradeLeast, type Measurement, ROUNDING, type Rule } from '../finding.ts'
+import { type Grade, gradeLeast, gradeMost, type Measurement, ROUNDING, type Rule } from '../finding.ts'
 import { alongString, perString } from './per-string.ts'
-
-const gradeMost = (measured: number, limit: number): Grade => (measured > limit + ROUNDING ? 'care' : 'clear')
 
 /** Without pitches nothing can be said of pull, neck and lid. */
 export const tuningStated: Rule = {

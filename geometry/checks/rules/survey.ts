@@ -11,7 +11,7 @@ import {
 } from '../../box/survey/index.ts'
 import { CRITICAL } from '../../box/survey/survey.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
+import { gradeMost, type Measurement, type Rule } from '../finding.ts'
 import { capital, type Say } from '../say.ts'
 
 const across = (layout: Layout): Measurement['where'] => ({
@@ -151,7 +151,7 @@ export const outOfSquare: Rule = {
       about: ['box'],
       measured: overLength,
       limit: wanted,
-      grade: gradeLeast(wanted, overLength) === 'clear' ? 'clear' : 'note',
+      grade: gradeMost(overLength, wanted) === 'clear' ? 'clear' : 'note',
       where: across(layout),
       data: {
         corner: worst.corner,
@@ -187,7 +187,7 @@ export const boxTwist: Rule = {
       about: ['box'],
       measured: Math.abs(twist.by),
       limit: wanted,
-      grade: gradeLeast(wanted, Math.abs(twist.by)) === 'clear' ? 'clear' : 'care',
+      grade: gradeMost(Math.abs(twist.by), wanted),
       where: across(layout),
       data: { by: twist.by, error: twist.standardError },
     })

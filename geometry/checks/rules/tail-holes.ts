@@ -3,7 +3,7 @@ import type { Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { tailPathsOf } from '../../strings/tail-paths.ts'
 import { countsOf } from '../../strings/tail-row.ts'
-import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
+import { gradeLeast, gradeMost, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
 
 export const tailHoleWeb: Rule = {
   name: 'tail-hole-web',
@@ -47,7 +47,7 @@ function nearestPair({ tailHoles }: Layout): Layout['tailHoles'] {
   let [first, second] = [tailHoles[0], tailHoles[1]]
   for (let index = 2; index < tailHoles.length; index++) {
     const [a, b] = [tailHoles[index - 1], tailHoles[index]]
-    if (a && b && first && second && b.y - a.y < second.y - first.y - 1e-9) [first, second] = [a, b]
+    if (a && b && first && second && b.y - a.y < second.y - first.y - ROUNDING) [first, second] = [a, b]
   }
   return first && second ? [first, second] : []
 }
@@ -239,7 +239,7 @@ export const tailOtherCounts: Rule = {
         about: ['tailpiece', `${count} strings`],
         measured,
         limit: wanted,
-        grade: worst.sideways === null ? 'stop' : measured > wanted + 1e-9 ? 'care' : 'clear',
+        grade: worst.sideways === null ? 'stop' : gradeMost(measured, wanted),
         where: { view: 'plan', from, to: hole ?? from },
         data: { count, string: worst.string, holes: layout.tailHoles.length },
       })

@@ -48,6 +48,17 @@ describe('a tongue that ends in the box', () => {
   })
 })
 
+test('the shortest tongue in a lid with the most play ends where the lid begins, and is kept clear of all the same', () => {
+  // 5 inside the wall, where the lid with 5 of play begins.
+  const shortest = {
+    neck: { ends: 'at a block', tongue: 5 },
+    box: { lid: { fit: 'between the walls', play: 5 } },
+  }
+  expect(saysOf(hole({ along: 16.5, across: 0 }), shortest)).toEqual([
+    'care hole: 4 of 6, lid (4, 0) to (0, 0)',
+  ])
+})
+
 test('says nothing of a pickup, which belongs over the neck, nor of another face', () => {
   expect(saysOf(pickup())).toEqual([])
   expect(saysOf(hole({ across: 0, face: 'base' }))).toEqual([])
