@@ -90,7 +90,8 @@ export function bendNeck(
   const inside = hold.by === 'two walls' ? spanOf(pieces, front, hold.back, [octave]) : null
   for (const one of [outside, inside])
     if (one && !('lengths' in one)) return { ok: false, why: 'no wood left', ...one }
-  const bent = bend(outside as Span | null, inside as Span | null, load, hold)
+  const leaves = inside ? leavesBackWall(load, inside as Span) : null
+  const bent = bend(outside as Span | null, inside as Span | null, load, front, leaves)
   if (!bent) return { ok: false, why: 'gives way' }
   const { nutRise, turn, atOutside, atInside } = bent
   const rise = (x: number) => {
@@ -105,7 +106,7 @@ export function bendNeck(
     octaveRise,
     actionChange: nutRise * leftTo(load, octave) - octaveRise,
     turn,
-    weakest: weakestOf(pieces, load, hold, bent.backHeight, [
+    weakest: weakestOf(pieces, load, front, leaves, [
       ...(outside ? [{ span: outside as Span, moment: atOutside.moment }] : []),
       ...(inside ? [{ span: inside as Span, moment: atInside.moment }] : []),
     ]),
@@ -124,11 +125,15 @@ function lineAt({ nut, saddle }: NeckLoad, x: number): number {
 /** How much of the nut's rise the strings show at x: all at the nut, nothing at the saddle. */
 const leftTo = ({ nut, saddle }: NeckLoad, x: number) => 1 - (x - nut.x) / (saddle.x - nut.x)
 
-/** Height of the pull where it leaves the back wall: the line from saddle to anchor, or the neck's own axis. */
-function heightAtBack({ saddle, anchor }: NeckLoad, back: number, axis: number): number {
-  if (!anchor) return axis
-  if (anchor.x <= Math.max(saddle.x, back) || back <= saddle.x) return anchor.z
-  return saddle.z + ((anchor.z - saddle.z) * (back - saddle.x)) / (anchor.x - saddle.x)
+/**
+ * Where the pull leaves the back wall: on the line from saddle to anchor, or, where the box holds the strings, on the neck's
+ * own axis. Strings held before the back wall pull at their own height, and so do those whose saddle stands behind it.
+ */
+function leavesBackWall({ saddle, anchor }: NeckLoad, inside: Span): Place {
+  const x = inside.x.at(-1)!
+  if (!anchor) return { x, z: inside.axis.at(-1)! }
+  if (anchor.x <= x || x <= saddle.x) return { x, z: anchor.z }
+  return { x, z: saddle.z + ((anchor.z - saddle.z) * (x - saddle.x)) / (anchor.x - saddle.x) }
 }
 
 interface Bent {
@@ -137,28 +142,30 @@ interface Bent {
   readonly curvature: number[]
 }
 
-const straight = (span: Span | null): Bent => ({
-  rise: new Array<number>(span?.x.length ?? 0).fill(0),
-  moment: new Array<number>(span?.x.length ?? 0).fill(0),
-  curvature: new Array<number>(span?.x.length ?? 0).fill(0),
-})
+function straight(span: Span | null): Bent {
+  const zeros = () => (span?.x ?? []).map(() => 0)
+  return { rise: zeros(), moment: zeros(), curvature: zeros() }
+}
 
 /** Rounds until the nut is still. `null` where it never is. */
-function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: NeckHold) {
+function bend(
+  outside: Span | null,
+  inside: Span | null,
+  load: NeckLoad,
+  front: number,
+  leaves: Place | null,
+) {
   const { pull, nut, saddle } = load
-  const { front } = hold
   const atOutside = straight(outside)
   const atInside = straight(inside)
-  const back = hold.by === 'two walls' ? hold.back : front
-  const backHeight = heightAtBack(load, back, inside?.axis.at(-1) ?? 0)
   let nutRise = 0
   let turn = 0
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    if (inside) {
+    if (inside && leaves) {
       const atFront = lineAt(load, front) + nutRise * leftTo(load, front)
-      bendUnder(inside, atInside, pull, { x: front, z: atFront }, { x: back, z: backHeight })
+      bendUnder(inside, atInside, pull, { x: front, z: atFront }, leaves)
       bendFromRoot(inside, atInside.curvature, 0, atInside.rise)
-      const slope = -atInside.rise.at(-1)! / (back - front)
+      const slope = -atInside.rise.at(-1)! / (leaves.x - front)
       turnAbout(inside, atInside.rise, slope)
       turn = -slope
     }
@@ -171,7 +178,7 @@ function bend(outside: Span | null, inside: Span | null, load: NeckLoad, hold: N
     const moved = Math.abs(now - nutRise)
     nutRise = now
     if (!(Math.abs(nutRise) < 1e6)) return null
-    if (moved < STILL && round > 0) return { nutRise, turn, atOutside, atInside, backHeight }
+    if (moved < STILL && round > 0) return { nutRise, turn, atOutside, atInside }
   }
   return null
 }
@@ -203,13 +210,13 @@ function curveOf(span: Span | null, rise: number[]): { x: number; rise: number }
 function weakestOf(
   pieces: readonly NeckPiece[],
   load: NeckLoad,
-  hold: NeckHold,
-  backHeight: number,
+  front: number,
+  leaves: Place | null,
   spans: readonly { readonly span: Span; readonly moment: number[] }[],
 ): WeakPlace {
   const { pull, nut, posts, anchor } = load
   const strain = { stress: 0, share: 0, height: 0 }
-  let worst: WeakPlace = { x: hold.front, stress: 0, share: 0, height: 0 }
+  let worst: WeakPlace = { x: front, stress: 0, share: 0, height: 0 }
   const look = (piece: NeckPiece, x: number, momentAt: (axis: number) => number) => {
     const section = sectionAt(piece, x)
     if (!section) return
@@ -240,6 +247,6 @@ function weakestOf(
     }
   }
   if (posts) alongLine(posts, nut)
-  if (anchor && hold.by === 'two walls') alongLine({ x: hold.back, z: backHeight }, anchor)
+  if (anchor && leaves) alongLine(leaves, anchor)
   return worst
 }
