@@ -101,7 +101,7 @@ export function headOutline({ headstock, neck }: Design, nutBack: number, beyond
   // A head shorter than its nut is thick is drawn as a stub.
   const from = Math.max(0, Math.min(-nutBack, headstock.length - 1))
   const shoulder = Math.min(headstock.length, from + SHOULDER)
-  const behind = [...headCorners(headstock).filter((along) => along > shoulder), headstock.length]
+  const behind = [...headCorners(headstock), headstock.length].filter((along) => along > shoulder)
   const atNut = neck.widthAtNut / 2
   const side = (which: 'bass' | 'treble'): Point[] => {
     const sign = which === 'bass' ? -1 : 1
@@ -109,9 +109,7 @@ export function headOutline({ headstock, neck }: Design, nutBack: number, beyond
       ...(beyond > 0 ? [{ x: -from + beyond, y: sign * atNut }] : []),
       { x: -from, y: sign * atNut },
       ...(shoulder > from ? [{ x: -shoulder, y: (sign * headstock.width) / 2 }] : []),
-      ...behind
-        .filter((along) => along > shoulder)
-        .map((along) => ({ x: -along, y: headEdgesAt(headstock, along)[which] })),
+      ...behind.map((along) => ({ x: -along, y: headEdgesAt(headstock, along)[which] })),
     ]
   }
   return polygon([...side('treble'), ...side('bass').reverse()])
@@ -124,17 +122,14 @@ function tunerAt(head: Design['headstock'], post: Point, side: Tuner['side']): T
   const sign = side === 'bass' ? -1 : 1
   const long = Math.hypot(head.postSpacing, head.postStep)
   const along = { x: -head.postSpacing / long, y: (-sign * head.postStep) / long }
-  const out = { x: -sign * along.y, y: sign * along.x }
-  // Out of the head: away from the other side.
-  const outward = out.y * sign < 0 ? { x: -out.x, y: -out.y } : out
+  // Square to that and out of the head: away from the other side.
+  const outward = { x: -head.postStep / long, y: (sign * head.postSpacing) / long }
   const at = (a: number, b: number): Point => ({
     x: post.x + a * along.x + b * outward.x,
     y: post.y + a * along.y + b * outward.y,
   })
   const box = (half: number, near: number, far: number): Chain | null =>
-    half > THINNEST && far - near > THINNEST
-      ? polygon([at(-half, near), at(half, near), at(half, far), at(-half, far)])
-      : null
+    half > THINNEST ? polygon([at(-half, near), at(half, near), at(half, far), at(-half, far)]) : null
   const screw = (a: number) => at(a, -head.screwIn)
   const widest = head.bushing === 'let in' ? Math.max(head.postHole, head.bushingHole) : head.postHole
   return {

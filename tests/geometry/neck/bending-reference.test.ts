@@ -146,6 +146,9 @@ describe('a stepped neck bends as the sum of its short steps does', () => {
     expect([xs[0], xs.at(-1)]).toEqual([20, 560])
     expect(xs.slice(1).every((x, index) => x > xs[index]!)).toBe(true)
     for (const x of [185, 350, 455]) expect(xs).toContain(x)
+    // Tenths of 330 before the wall and of 210 behind it: none is left out.
+    for (const [index, x] of xs.slice(1).entries())
+      expect(x - xs[index]!).toBeLessThanOrEqual(x <= 350 ? 33.001 : 21.001)
   })
 
   it('held fast by a block bends as a cantilever whose root stays level, whatever stands behind', () => {
@@ -235,6 +238,20 @@ describe('the weakest place', () => {
     expectShare(weakest.stress, stress(worst), 1e-4)
     expectShare(weakest.share, Math.abs(stress(worst)) / 0.5, 1e-4)
     expect(weakest.height).toBe(worst - 10)
+  })
+
+  it('is the nut’s end of a stretch where the strings come down towards the saddle', () => {
+    // 30 over the top at the nut and 5 at the saddle: the moment falls from the nut on.
+    const down: NeckLoad = { pull: 0.1, nut: { x: 0, z: 30 }, saddle: { x: 500, z: 5 }, anchor: null }
+    for (const [weak, x] of [
+      [2, 0],
+      [3, 150],
+      [4, 340],
+      [5, 420],
+    ] as const) {
+      const { weakest } = bend(sticks(weak), down, hold(340, 550))
+      expect(weakest.x).toBe(x)
+    }
   })
 
   it('is not looked for where the strings do not run: before the posts, behind the anchor, behind a block', () => {

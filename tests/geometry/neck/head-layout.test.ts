@@ -183,6 +183,48 @@ describe('room on the head', () => {
     expect(room().knobToEdge?.mm).toBeCloseTo(18 - 10, 9)
   })
 
+  test('of bodies is across the head where they reach far in, though the posts there stand farther apart', () => {
+    // Rows 30 apart, bodies 14 in: 2 between them; along a row 25 - 22 = 3.
+    const { bodies } = room({ bodyIn: 14 })
+    expect(bodies?.mm).toBeCloseTo(2 * (15 - 14), 9)
+    expect([bodies?.a, bodies?.b]).toEqual([1, 3])
+    // The same along the row: 25 - 24 = 1, and corner to corner where one row stands 24 farther back: hypot(1, 2).
+    expect(room({ bodyIn: 14, bodyLong: 24 }).bodies?.mm).toBeCloseTo(1, 9)
+    expect(
+      room({ bodyIn: 14, bodyLong: 23, stagger: 24, bassTuners: 1, trebleTuners: 1 }).bodies?.mm,
+    ).toBeCloseTo(Math.hypot(1, 2), 9)
+  })
+
+  test('says between which it lies, as the trade counts', () => {
+    const { holes, knobs, knobToEdge, holeToEdge, bodies } = room()
+    const told = (tight: typeof holes) => tight && [tight.from, tight.to, tight.a, tight.b]
+    const near = (x: number, y: number) => ({ x: expect.closeTo(x, 9), y: expect.closeTo(y, 9) })
+    for (const one of [holes, bodies]) expect(told(one)).toEqual([near(-40, -15), near(-65, -15), 1, 2])
+    // A knob begins 18 outwards of its post.
+    expect(told(knobs)).toEqual([near(-40, -33), near(-65, -33), 1, 2])
+    expect(told(knobToEdge)).toEqual([near(-40, -15), near(-40, -33), 1, 1])
+    expect(told(holeToEdge)).toEqual([near(-40, -15), near(-40, -15), 1, 1])
+    const { screws } = room({ screws: 2, screwAlong: 12, screwIn: 0, screwPilot: 1.5 })
+    // The screw 12 nearer the nut, and the hole of its own post.
+    expect(told(screws)).toEqual([near(-52, -15), near(-40, -15), 1, 1])
+    const layout = layoutWith()
+    const { passing, strings } = headRoomOf(layout)
+    const { paths, tuners } = headOf(layout)
+    const path = paths.find(({ number }) => number === passing?.a)
+    expect(passing?.from).toEqual(tuners[(passing?.b ?? 0) - 1]?.post)
+    expect(passing?.to).toEqual(path?.to)
+    // Both places of the strings lie on the two that are named, straight across from each other.
+    expect(strings?.from.x).toBe(strings?.to.x)
+    for (const [number, place] of [
+      [strings?.a, strings?.from],
+      [strings?.b, strings?.to],
+    ] as const) {
+      const way = paths.find((one) => one.number === number)
+      if (!way || !place) throw new Error('no such string')
+      expect(place.y).toBeCloseTo(way.from.y + ((way.to.y - way.from.y) * place.x) / way.to.x, 9)
+    }
+  })
+
   test('a bushing let in takes the wider hole, a narrower one does not', () => {
     expect(room({ bushing: 'let in', bushingHole: 11 }).holes?.mm).toBeCloseTo(25 - 11, 9)
     expect(room({ bushing: 'let in', bushingHole: 7 }).holes?.mm).toBeCloseTo(25 - 8, 9)
@@ -233,6 +275,60 @@ describe('room on the head', () => {
   })
 })
 
+describe('a tuner in its place', () => {
+  // Rows that slant by 7 in 24: 25 from post to post, ways of 0.96 and 0.28.
+  const tunersOf = (more: Stated = {}) =>
+    headOf(
+      layoutWith({
+        ...{ width: 70, postSpacing: 24, postStep: 7, screws: 2, screwAlong: 10, screwIn: 5, ...more },
+      }),
+    ).tuners
+  const at = (tuner: Tuner, along: number, out: number) => {
+    // Bass posts stand at negative y and come in towards positive y as they leave the nut.
+    const side = tuner.side === 'bass' ? -1 : 1
+    return [
+      expect.closeTo(tuner.post.x - 0.96 * along - 0.28 * out, 9),
+      expect.closeTo(tuner.post.y - side * 0.28 * along + side * 0.96 * out, 9),
+    ]
+  }
+  const corners = (tuner: Tuner, half: number, near: number, far: number) =>
+    [at(tuner, -half, near), at(tuner, half, near), at(tuner, half, far), at(tuner, -half, far)] as const
+  /** As many corners as wanted, each once, whichever comes first and whichever way round. */
+  const expectCorners = (found: Tuner['body'], wanted: readonly (readonly unknown[])[]) => {
+    const places = found?.vertices.map(({ x, y }) => [x, y])
+    expect(places).toHaveLength(wanted.length)
+    for (const place of wanted) expect(places).toContainEqual(place)
+  }
+
+  test('has its body from so far inside the post to the edge, its knob from so far outside, square to the row', () => {
+    const tuners = tunersOf()
+    expect(tuners.map(({ side }) => side)).toEqual(['bass', 'bass', 'treble', 'treble'])
+    for (const tuner of tuners) {
+      expectCorners(tuner.body, corners(tuner, 11, -5, 10))
+      expectCorners(tuner.knob, corners(tuner, 7, 18, 32))
+      expect(tuner.screws.map(({ x, y }) => [x, y])).toEqual([at(tuner, 10, -5), at(tuner, -10, -5)])
+      expect(tuner.round.radius).toBe(3)
+    }
+    expect(tunersOf({ screws: 1 })[0]?.screws).toHaveLength(1)
+  })
+
+  test('has no knob or body that is not wide', () => {
+    const [bare] = tunersOf({ knobWide: 0, bodyLong: 0 })
+    expect([bare?.knob, bare?.body]).toEqual([null, null])
+  })
+})
+
+test('what lies on the face of a tilted head is brought to the plan', () => {
+  const layout = layoutWith({ form: 'scarfed', tiltDegrees: 30 }, { nut: { thickness: 5 } })
+  const { toPlan, tuners } = headOf(layout)
+  for (const [index, { post }] of tuners.entries()) {
+    const { x, y } = layout.posts[index]!
+    expect(toPlan(post)).toEqual({ x: expect.closeTo(x, 9), y: expect.closeTo(y, 9) })
+  }
+  // 95 along the face, of which 5 lie over the nut: 90 of slope.
+  expect(toPlan({ x: -95, y: 3 }).x).toBeCloseTo(-5 - 90 * Math.cos(Math.PI / 6), 9)
+})
+
 test('wood under a load for good keeps the share that timber design allows it', () => {
   // Load duration factors: 0.9 for a permanent load, 1.6 for ten minutes (NDS, table 2.3.2; from memory).
   expect(LONG_TERM).toBeCloseTo(0.9 / 1.6, 2)
@@ -247,6 +343,28 @@ describe('the outline of the face', () => {
   test('begins at the back of the nut, as wide as the neck is there', () => {
     const box = bounds(headOutline(design, nut.x0))
     expect([box.minX, box.maxX, box.minY, box.maxY]).toEqual([-110, -5, -25, 25])
+  })
+
+  test('keeps a millimetre of a head shorter than its nut is thick', () => {
+    const short = layoutWith({ length: 20 }, { neck: { widthAtNut: 40 }, nut: { thickness: 30 } })
+    const { vertices } = headOutline(short.design, -30)
+    expect(bounds(headOutline(short.design, -30))).toEqual({ minX: -20, maxX: -19, minY: -25, maxY: 25 })
+    expect(vertices.filter(({ x }) => x === -19).map(({ y }) => Math.abs(y))).toEqual([20, 20])
+  })
+
+  test('begins at the nut’s own edge where the nut has no back', () => {
+    expect(bounds(headOutline(design, 0)).maxX).toBeCloseTo(0, 12)
+    // Straight out from the neck's 40 to the head's 50 over the shoulder, then straight to the end.
+    const byHand = 50 * 102 + 45 * 8
+    expect(area(headOutline(design, 0))).toBeCloseTo(byHand, 9)
+    expect(headOutline(design, 0).vertices).toHaveLength(6)
+  })
+
+  test('turns with its edges behind the shoulder only', () => {
+    // Posts from 6 on: the row turns within the shoulder, which runs from 5 to 13, and again at 31.
+    const near = layoutWith({ firstPost: 6, postStep: 3 }, { nut: { thickness: 5 } })
+    const xs = new Set(headOutline(near.design, -5).vertices.map(({ x }) => x))
+    expect([...xs].sort((a, b) => b - a)).toEqual([-5, -13, -31, -110])
   })
 
   test('goes on past it for the bevel of a scarf', () => {
