@@ -24,7 +24,7 @@ export interface Tuner {
   readonly round: Circle
   /** The widest hole drilled for it. */
   readonly hole: Circle
-  /** Plate or housing behind the head, and the knob beside it; `null` where it has none. */
+  /** Plate or housing behind the head, and the knob beside it, each from its near end on; `null` where it has none. */
   readonly body: Chain | null
   readonly knob: Chain | null
   readonly screws: readonly Point[]
@@ -128,8 +128,12 @@ function tunerAt(head: Design['headstock'], post: Point, side: Tuner['side']): T
     x: post.x + a * along.x + b * outward.x,
     y: post.y + a * along.y + b * outward.y,
   })
-  const box = (half: number, near: number, far: number): Chain | null =>
-    half > THINNEST ? polygon([at(-half, near), at(half, near), at(half, far), at(-half, far)]) : null
+  // Counter-clockwise on either side of the head, so that the near end comes first.
+  const first = along.x * outward.y - along.y * outward.x > 0 ? -1 : 1
+  const box = (half: number, near: number, far: number): Chain | null => {
+    const [from, to] = [first * half, -first * half]
+    return half > THINNEST ? polygon([at(from, near), at(to, near), at(to, far), at(from, far)]) : null
+  }
   const screw = (a: number) => at(a, -head.screwIn)
   const widest = head.bushing === 'let in' ? Math.max(head.postHole, head.bushingHole) : head.postHole
   return {

@@ -19,8 +19,19 @@ function whereOn(layout: Layout, part: Part, from: Point, to: Point): Where {
     return { view: part.id, from: flipPoint(from, flip), to: flipPoint(to, flip) }
   }
   if (part.id === 'neck-side') return { view: 'section', from, to }
+  if (part.id === 'tail-strip') return onRow(layout, from, to)
   const flip = layout.up === 1 ? 'none' : 'y'
   return { view: 'plan', from: flipPoint(from, flip), to: flipPoint(to, flip) }
+}
+
+/** The strip lies where the row of string holes is drilled, its edge on the edge it is held against. */
+function onRow({ box, design, tailHoles, up }: Layout, from: Point, to: Point): Where {
+  const { at, fromEdge } = design.tailpiece
+  const [one, other] = [from, to].map((point) => flipPoint(point, up === 1 ? 'none' : 'x')) as [Point, Point]
+  if (at === 'the tail-end wall') return { view: 'tail-end-wall', from: one, to: other }
+  const edge = (tailHoles[0]?.x ?? box.x1) + (at === 'the lid' ? fromEdge : -fromEdge)
+  const inPlan = ({ x, y }: Point): Point => ({ x: edge - y, y: x })
+  return { view: 'plan', from: inPlan(one), to: inPlan(other) }
 }
 
 function acrossOf({ contour }: Feature): readonly [Point, Point] {

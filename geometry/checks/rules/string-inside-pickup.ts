@@ -11,9 +11,9 @@ export const stringInsidePickup: Rule = {
   mendedBy: ['place', 'strings.spanAtSaddle'],
   measure(layout, limit) {
     const found: Measurement[] = []
-    for (const { thing, kind, at, face } of layout.placed) {
+    for (const { thing, kind, at } of layout.placed) {
       const width = kind.activeWidth?.(thing)
-      if (width === undefined || width === null || face !== 'lid') continue
+      if (width === undefined || width === null) continue
       const x = at.x + layout.panels.lid.originX
       const rooms = layout.strings.map((string) => {
         const y = stringAt(string, x, layout.saddle.x)
