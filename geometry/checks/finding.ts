@@ -76,6 +76,9 @@ export const limitOf =
   (name: LimitName): number =>
     design.limits[name] ?? LIMITS[name].value
 
+/** Degrees, in which findings tell angles, of radians, in which they are reckoned. */
+export const degreesOf = (radians: number): number => (radians * 180) / Math.PI
+
 /** `care` under the limit, `stop` under the hard floor, else `clear`. */
 export function gradeLeast(measured: number, limit: number, floor = Number.NEGATIVE_INFINITY): Grade {
   if (measured < floor - ROUNDING) return 'stop'

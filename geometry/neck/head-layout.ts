@@ -129,9 +129,8 @@ function tunerAt(head: Design['headstock'], post: Point, side: Tuner['side']): T
     y: post.y + a * along.y + b * outward.y,
   })
   // Counter-clockwise on either side of the head, so that the near end comes first.
-  const first = along.x * outward.y - along.y * outward.x > 0 ? -1 : 1
   const box = (half: number, near: number, far: number): Chain | null => {
-    const [from, to] = [first * half, -first * half]
+    const [from, to] = [sign * half, -sign * half]
     return half > THINNEST ? polygon([at(from, near), at(to, near), at(to, far), at(from, far)]) : null
   }
   const screw = (a: number) => at(a, -head.screwIn)

@@ -3,7 +3,7 @@ import { type LidCure, lidCuresOf } from '../../box/swing/cures.ts'
 import { type LidMotion, lidMotionOf, worstOfPairs } from '../../box/swing/lid-motion.ts'
 import { backFrom, type LidSection, runsAlong } from '../../box/swing/section.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
+import { degreesOf, gradeLeast, type Measurement, type Rule, type Where } from '../finding.ts'
 import { capital, type Say } from '../say.ts'
 
 /** Where it bites: across the section in plan for a pin along the neck, in the centreline section for one across it. */
@@ -13,8 +13,6 @@ function placeOf(section: LidSection, s: number, at: { x: number; y: number }, w
     ? { view: 'plan', from: { x: a.x, y: a.y }, to: { x: b.x, y: b.y } }
     : { view: 'section', from: { x: a.x, y: a.z }, to: { x: b.x, y: b.z } }
 }
-
-const DEGREES = 180 / Math.PI
 
 type Motion<By extends LidMotion['by']> = Extract<LidMotion, { by: By }>
 
@@ -28,7 +26,7 @@ function* swinging(motion: Motion<'hinge'>, wanted: number): Iterable<Measuremen
       limit: wanted,
       grade: one.bite > 0 ? 'stop' : gradeLeast(one.room, wanted),
       where: placeOf(motion.section, one.s, one.at, Math.max(one.bite, one.room)),
-      data: { angle: one.angle * DEGREES, sideways: one.sideways ? 'yes' : 'no', by: 'hinge' },
+      data: { angle: degreesOf(one.angle), sideways: one.sideways ? 'yes' : 'no', by: 'hinge' },
     }
 }
 
@@ -129,8 +127,8 @@ export const lidReach: Rule = {
     const along = runsAlong(motion.section.edge)
     found.push({
       about: ['lid'],
-      measured: reached * DEGREES,
-      limit: wanted * DEGREES,
+      measured: degreesOf(reached),
+      limit: degreesOf(wanted),
       grade: gradeLeast(reached, wanted),
       where: along
         ? { view: 'plan', from: { x: box.x0, y: at.y }, to: { x: box.x1, y: at.y } }

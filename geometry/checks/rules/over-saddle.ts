@@ -2,11 +2,9 @@ import { braceThatSuffices, braceToNeck } from '../../loads/cures.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import type { StringLoad } from '../../loads/types.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
+import { degreesOf, gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
 import { perString } from './per-string.ts'
-
-const degrees = (radians: number) => (radians * 180) / Math.PI
 
 const behindSaddle = ({ index }: StringLoad, { strings, saddle }: Layout): Where => {
   const line = strings[index]
@@ -28,7 +26,7 @@ export const breakAngleAtSaddle = perString({
   basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
-    const measured = degrees(atSaddle.total)
+    const measured = degreesOf(atSaddle.total)
     const wanted = limit('breakAngleAtSaddle')
     return { measured, limit: wanted, grade: gradeLeast(measured, wanted, 0) }
   },
@@ -53,7 +51,7 @@ export const breakAngleHeavy = perString({
   basis: ['heights'],
   measure({ atSaddle, atPitch }, limit) {
     if (!atPitch || !atSaddle) return null
-    const measured = degrees(atSaddle.total)
+    const measured = degreesOf(atSaddle.total)
     const wanted = limit('breakAngleMost')
     return { measured, limit: wanted, grade: gradeMost(measured, wanted) }
   },
@@ -77,7 +75,7 @@ export const breakAngleAtNut = perString({
   basis: ['heights'],
   measure({ breakAtNut, atPitch }, limit) {
     if (!atPitch || breakAtNut === null) return null
-    const measured = degrees(breakAtNut)
+    const measured = degreesOf(breakAtNut)
     const wanted = limit('breakAngleAtNut')
     return { measured, limit: wanted, grade: gradeLeast(measured, wanted) }
   },

@@ -3,7 +3,7 @@ import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { gap, rectangle } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
+import { degreesOf, gradeLeast, gradeMost, type Measurement, type Rule, type Where } from '../finding.ts'
 import type { Say } from '../say.ts'
 
 const upright = ({ saddle }: Layout, height: number): Where => ({
@@ -20,7 +20,7 @@ function cureOf(layout: Layout, say: Say): string {
   const tilt =
     cure.tilt === null
       ? ''
-      : `, or tilt it ${say.angle(Math.abs((cure.tilt * 180) / Math.PI))} at the box, its head ${lean}`
+      : `, or tilt it ${say.angle(Math.abs(degreesOf(cure.tilt)))} at the box, its head ${lean}`
   return `${way} the neck by ${say.length(Math.abs(cure.raise))}${tilt}.`
 }
 
@@ -124,7 +124,7 @@ export const saddleLineOff: Rule = {
         from: { x: saddle.x, y: saddle.foot.minY },
         to: { x: saddle.x, y: saddle.foot.maxY },
       },
-      data: { wanted: line.atCentre, slant: (line.slant * 180) / Math.PI, farthest: line.farthest },
+      data: { wanted: line.atCentre, slant: degreesOf(line.slant), farthest: line.farthest },
     })
     return found
   },
@@ -159,11 +159,11 @@ export const saddleFreeBand: Rule = {
     if (missing) return found
     const { saddle, panels } = layout
     const { originX } = panels.lid
-    const [from, to] = endsOf(layout, 'lid')
+    const [, to] = endsOf(layout, 'lid')
     const half = (saddle.foot.maxX - saddle.foot.minX) / 2
     const minX = loads.band.from - half - originX
     const maxX = loads.band.to + half - originX
-    let measured = Math.min(minX - from, to - maxX)
+    let measured = Math.min(minX, to - maxX)
     let what = 'lid'
     const { minY, maxY } = saddle.foot
     const band = rectangle(minX, minY, maxX, maxY)

@@ -1,8 +1,6 @@
 import type { LimitName } from '../../design/limits.ts'
 import type { StringLine } from '../../solve/layout.ts'
-import { gradeMost, type Measurement, type Rule } from '../finding.ts'
-
-const degrees = (radians: number) => (radians * 180) / Math.PI
+import { degreesOf, gradeMost, type Measurement, type Rule } from '../finding.ts'
 
 interface Bend {
   readonly name: string
@@ -31,7 +29,7 @@ const rule = ({ name, title, at, limit: limitName, mendedBy, angle, cure }: Bend
     }
     if (!worst) return found
     const wanted = limit(limitName)
-    const measured = degrees(worst.turned)
+    const measured = degreesOf(worst.turned)
     const x = at === 'saddle' ? layout.saddle.x : 0
     const from = { x, y: at === 'saddle' ? worst.string.yAtSaddle : worst.string.yAtNut }
     const { tail, post } = worst.string

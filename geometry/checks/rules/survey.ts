@@ -11,7 +11,7 @@ import {
 } from '../../box/survey/index.ts'
 import { CRITICAL } from '../../box/survey/survey.ts'
 import type { Layout } from '../../solve/layout.ts'
-import { gradeMost, type Measurement, type Rule } from '../finding.ts'
+import { degreesOf, gradeMost, type Measurement, type Rule } from '../finding.ts'
 import { capital, type Say } from '../say.ts'
 
 const across = (layout: Layout): Measurement['where'] => ({
@@ -155,7 +155,7 @@ export const outOfSquare: Rule = {
       where: across(layout),
       data: {
         corner: worst.corner,
-        degrees: (worst.angle * 180) / Math.PI,
+        degrees: degreesOf(worst.angle),
         error: overLengthError,
       },
     })

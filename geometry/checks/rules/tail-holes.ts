@@ -3,7 +3,15 @@ import type { Point } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
 import { tailPathsOf } from '../../strings/tail-paths.ts'
 import { countsOf } from '../../strings/tail-row.ts'
-import { gradeLeast, gradeMost, type Measurement, ROUNDING, type Rule, type Where } from '../finding.ts'
+import {
+  degreesOf,
+  gradeLeast,
+  gradeMost,
+  type Measurement,
+  ROUNDING,
+  type Rule,
+  type Where,
+} from '../finding.ts'
 
 export const tailHoleWeb: Rule = {
   name: 'tail-hole-web',
@@ -14,9 +22,10 @@ export const tailHoleWeb: Rule = {
   mendedBy: ['tailpiece.span', 'tailpiece.diameter'],
   measure(layout, limit) {
     const found: Measurement[] = []
-    const [first, second] = nearestPair(layout)
-    if (!first || !second) return found
     const { diameter } = layout.design.tailpiece
+    const nearest = nearestPair(layout)
+    if (!nearest) return found
+    const [first, second] = nearest
     const measured = second.y - first.y - diameter
     const wanted = Math.max(limit('tailHoleWeb'), diameter)
     found.push({
@@ -42,14 +51,16 @@ export const tailHoleWeb: Rule = {
   },
 }
 
-/** The two neighbours with the least wood between them. */
-function nearestPair({ tailHoles }: Layout): Layout['tailHoles'] {
-  let [first, second] = [tailHoles[0], tailHoles[1]]
-  for (let index = 2; index < tailHoles.length; index++) {
-    const [a, b] = [tailHoles[index - 1], tailHoles[index]]
-    if (a && b && first && second && b.y - a.y < second.y - first.y - ROUNDING) [first, second] = [a, b]
-  }
-  return first && second ? [first, second] : []
+type Pair = readonly [Layout['tailHoles'][number], Layout['tailHoles'][number]]
+
+/** The two neighbours with the least wood between them, the first of them from the bass side; `null` for one hole. */
+function nearestPair({ tailHoles }: Layout): Pair | null {
+  const pairs = tailHoles.slice(1).map((second, index): Pair => [tailHoles[index] ?? second, second])
+  const apart = ([first, second]: Pair) => second.y - first.y
+  return pairs.reduce<Pair | null>(
+    (near, one) => (near && apart(one) > apart(near) - ROUNDING ? near : one),
+    null,
+  )
 }
 
 export const tailHoleToEnd: Rule = {
@@ -127,13 +138,13 @@ function edgesNear(layout: Layout): { readonly end: Edge; readonly side: Edge } 
     }
   if (at === 'the lid') {
     const { originX } = panels.lid
-    const [from, to] = endsOf(layout, 'lid')
+    const [, to] = endsOf(layout, 'lid')
     const [bass, treble] = sidesAt(layout, 'lid', last.x - originX)
     const middle = { x: last.x, y: 0 }
     return {
       end: least([
         edge(middle, 'x', originX + to, 1, 'the tail-end edge of the lid'),
-        edge(middle, 'x', originX + from, -1, 'the neck-end edge of the lid'),
+        edge(middle, 'x', originX, -1, 'the neck-end edge of the lid'),
       ]),
       side: least([
         edge(last, 'y', treble, 1, 'the side of the lid'),
@@ -221,8 +232,6 @@ export const tailOtherCounts: Rule = {
   mendedBy: ['tailpiece.holes', 'tailpiece.span', 'tailpiece.row'],
   measure(layout, limit) {
     const found: Measurement[] = []
-    const { alsoFor, andFor } = layout.design.tailpiece
-    if (alsoFor + andFor === 0) return found
     // Straight across is no way to a hole: more than that cannot be borne with.
     const wanted = Math.min(limit('sideAngleAtSaddle'), 90)
     const own = layout.design.strings.count
@@ -233,7 +242,7 @@ export const tailOtherCounts: Rule = {
         (one.sideways ?? Number.POSITIVE_INFINITY) > (most.sideways ?? Number.POSITIVE_INFINITY) ? one : most,
       )
       const hole = worst.hole === null ? undefined : layout.tailHoles[worst.hole]
-      const measured = ((worst.sideways ?? Math.PI / 2) * 180) / Math.PI
+      const measured = degreesOf(worst.sideways ?? Math.PI / 2)
       const from = { x: layout.saddle.x, y: worst.ySaddle }
       found.push({
         about: ['tailpiece', `${count} strings`],

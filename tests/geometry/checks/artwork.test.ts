@@ -44,7 +44,9 @@ describe('a picture and a neck slot', () => {
     expect(saysOf(beside('tail-end-wall', 1), tongue)).toEqual([])
     expect(saysOf(beside('bass-wall', 1))).toEqual([])
     expect(saysOf({ along: 120 })).toEqual([])
-    // A neck that lies on top of the box is let into no wall.
+    // One that goes half a millimetre into it takes so much of it, one that lies on top of the box takes none.
+    const shallow = { face: 'neck-end-wall', along: 0, across: 9.5, long: 20, wide: 10 }
+    expect(saysOf(shallow, { neck: { rise: 14.5 } })[0]).toMatch(/^clear swallow \+ neck: 4 of 3,/)
     expect(saysOf(beside('neck-end-wall', 1), { neck: { rise: 20 } })).toEqual([])
   })
 })

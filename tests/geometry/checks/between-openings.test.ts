@@ -184,12 +184,27 @@ describe('how far round is looked', () => {
       hole(id, 120, { across: 20 * index - 30, face: 'base' }),
     )
     for (const one of orders(column)) expect(pairsOf(one)).toEqual(['a and b', 'b and c', 'c and d'])
-    // A cross of five: every arm's neighbour is the middle, the middle's is the arm towards the head.
-    const cross = [
-      hole('head', 100, { across: 0, face: 'base' }),
-      hole('bass', 120, { across: -20, face: 'base' }),
-      hole('mid', 120, { across: 0, face: 'base' }),
+    // A middle hole 10 from its neighbours, each of which has another only 8 away: it alone chooses among them.
+    const middle = hole('mid', 120, { across: 0, face: 'base' })
+    const arm = (id: string, x: number, y: number) => [
+      hole(id, 120 + 20 * x, { across: 20 * y, face: 'base' }),
+      hole(`${id}-behind`, 120 + 38 * x, { across: 38 * y, face: 'base' }),
     ]
-    for (const one of orders(cross)) expect(pairsOf(one)).toEqual(['bass and mid', 'head and mid'])
+    const chosen = (...arms: Stated[][]) => {
+      const list = [middle, ...arms.flat()]
+      const turned = list.map((_, index) => [...list.slice(index), ...list.slice(0, index)])
+      return [...turned, ...turned.map((one) => [...one].reverse())].map((one) =>
+        pairsOf(one).filter((pair) => pair.includes('mid')),
+      )
+    }
+    const [head, tail] = [arm('head', -1, 0), arm('tail', 1, 0)]
+    const [bass, treble] = [arm('bass', 0, -1), arm('treble', 0, 1)]
+    for (const one of chosen(bass, treble)) expect(one).toEqual(['bass and mid'])
+    for (const one of chosen(head, tail)) expect(one).toEqual(['head and mid'])
+    for (const one of chosen(bass, tail)) expect(one).toEqual(['bass and mid'])
+    for (const one of chosen(head, treble)) expect(one).toEqual(['head and mid'])
+    // Half a millimetre nearer counts for more than the side it is on.
+    const nearer = [hole('treble', 120, { across: 19.5, face: 'base' }), ...treble.slice(1)]
+    for (const one of chosen(bass, nearer)) expect(one).toEqual(['mid and treble'])
   })
 })

@@ -103,10 +103,11 @@ describe('what stands inside lies inside', () => {
 
   test('what no tape measure tells from touching is touching', () => {
     const line = (across: number, more: Stated = {}) => inside('inside-fits', { across, ...more })[0]
-    // Its side at 84, at 84.04 and at 84.06.
+    // Its side at 83.5, at 84, at 84.04 and at 84.053.
+    expect(line(73.5, { tall: 40, fixed: 'on the walls', below: 4 })).toMatch(/^clear block: 0.5 of 0,/)
     expect(line(74)).toMatch(/^clear block: 0 of 0,/)
     expect(line(74.04)).toMatch(/^clear block: 0 of 0,/)
-    expect(line(74.06)).toMatch(/^stop block: -0.06 of 0,/)
+    expect(line(74.053)).toMatch(/^stop block: -0.053 of 0,/)
   })
 
   test.each([
@@ -180,6 +181,7 @@ describe('a neck block up to what lies on it', () => {
 
   test.each([
     [30, '2.0 mm under the neck and carries nothing.'],
+    [31.3, '0.7 mm under the neck and carries nothing.'],
     [33, '1.0 mm too tall: the neck does not come down on it.'],
   ])('%d tall is told by how much, and how tall it should be', (tall, words) => {
     const piece = block({ sort: 'neck block', along: 16, across: 0, tall })

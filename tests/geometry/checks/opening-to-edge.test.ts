@@ -1,6 +1,7 @@
 /** Every face has its own edges; each is told by the nearest of them. */
 import { describe, expect, test } from 'vitest'
-import type { Stated } from '../../support/designs.ts'
+import { check, sentenceOf, solve } from '../../../geometry/index.ts'
+import { designOf, type Stated } from '../../support/designs.ts'
 import { hole, screw, things } from './breaking/case.ts'
 import { told } from './told.ts'
 
@@ -36,6 +37,17 @@ test('twelve are enough for a hole and one and a half for a screw, a little less
 test('what just touches the edge is a risk, what reaches over it cannot be', () => {
   expect(saysOf(hole({ across: 77.5 }))[0]).toMatch(/^care hole: 0 of 12,/)
   expect(saysOf(hole({ across: 77.51 }))[0]).toMatch(/^stop hole: -0.01 of 12,/)
+})
+
+test('is told as what it is', () => {
+  const said = (thing: Stated) => {
+    const layout = solve(designOf(things(thing)))
+    const finding = check(layout).find(({ rule }) => rule === 'opening-to-edge')
+    if (!finding) throw new Error('nothing is said')
+    return sentenceOf(finding, layout)
+  }
+  expect(said(hole({ across: 70 }))).toContain('a hole this size wants 12.0 mm')
+  expect(said(screw({ along: 4 }))).toContain('a screw this size wants 1.5 mm')
 })
 
 test('says nothing of what is not cut into the face', () => {

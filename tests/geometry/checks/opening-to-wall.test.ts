@@ -49,6 +49,13 @@ test('of the many holes of a rosette the outline of all is told, once', () => {
   expect(lines[0]).toMatch(/^(care|clear) rose: /)
 })
 
+test('of a hole with a rim let into the face the hole itself is told: the rim may lie over the wall', () => {
+  // 84 - 50 - 12.5
+  expect(saysOf(hole({ across: 50, rimWidth: 10 }))).toEqual([
+    'clear hole: 21.5 of 6, lid (60, 62.5) to (60, 84)',
+  ])
+})
+
 test('says nothing of screws, of walls, or of a box without an inside', () => {
   expect(saysOf(screw({ across: 88 }))).toEqual([])
   expect(saysOf(hole({ face: 'treble-wall', along: 0, across: 23 }))).toEqual([])

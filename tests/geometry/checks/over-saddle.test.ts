@@ -128,6 +128,7 @@ describe('a brace under the lid', () => {
   // The relief leaves 3 under the lid, which is 4 thick.
   test.each([
     [{ height: 2 }, 'clear brace + neck: 1 of 0, section (635, -4) to (635, -6)'],
+    [{ height: 0.5 }, 'clear brace + neck: 2.5 of 0, section (635, -4) to (635, -4.5)'],
     [{ height: 3 }, 'clear brace + neck: 0 of 0, section (635, -4) to (635, -7)'],
     [{ height: 3.01 }, 'stop brace + neck: -0.01 of 0, section (635, -4) to (635, -7.01)'],
     // Across, it may stand before or behind the saddle.
