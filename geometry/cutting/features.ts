@@ -113,23 +113,38 @@ function shapesOf(part: Part): {
   readonly openings: readonly Named[]
   readonly split: boolean
 } {
-  let outline = part.outline
-  let split = false
   const inner: Named[] = []
+  const notches: Contour[] = []
   for (const { contour, of } of part.operations.filter(
     (one): one is Cut => one.kind === 'cut' && one.side === 'inside',
   )) {
     if (isWithin(contour, part.outline) && nearest(contour, part.outline).distance > TOUCHING) {
       inner.push({ contour, of })
-      continue
-    }
-    const left = takenOut(outline, contour)
-    const [only] = left.outers
-    if (left.outers.length !== 1 || left.holes.length > 0 || left.torn || only === undefined) split = true
-    else outline = only
+    } else notches.push(contour)
   }
-  // Which of two cuts takes a part to pieces hangs on their order; as it was it looks the same in any.
-  return { outline: split ? part.outline : outline, openings: merged(inner), split }
+  const outline = notched(part.outline, notches)
+  return { outline: outline ?? part.outline, openings: merged(inner), split: outline === null }
+}
+
+/**
+ * An outline with notches taken out of it, in whatever order they come: one that leaves pieces, or wood that hangs by a
+ * point, waits for others that may take just that away. `null` where in the end the part is in pieces.
+ */
+function notched(outline: Contour, notches: readonly Contour[]): Contour | null {
+  let whole = outline
+  let waiting = notches
+  for (let before = Number.POSITIVE_INFINITY; waiting.length > 0; ) {
+    if (waiting.length === before) return null
+    before = waiting.length
+    waiting = waiting.filter((notch) => {
+      const { outers, holes, torn } = takenOut(whole, notch)
+      const [only] = outers
+      const parts = outers.length !== 1 || holes.length > 0 || torn || only === undefined
+      if (!parts) whole = only
+      return parts
+    })
+  }
+  return whole
 }
 
 /** Openings that run into one another as one. */

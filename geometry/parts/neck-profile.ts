@@ -24,7 +24,12 @@ export function neckProfile(layout: Layout): Point[] {
   neck.stretches.forEach((stretch, index) => {
     if (tilted && stretch.of === 'headstock') return
     const next = neck.stretches[index + 1]
-    top.push({ x: stretch.x0, y: drawnTop(stretch) })
+    const before = neck.stretches[index - 1]
+    // What is cut away right behind a head that lies higher leaves it in the air: a film holds it there too.
+    if (before?.of === 'headstock' && drawnTop(stretch) < before.bottom + FILM)
+      for (const x of [stretch.x0, Math.min(stretch.x0 + FILM, stretch.x1)])
+        top.push({ x, y: before.bottom + FILM })
+    top.push({ x: Math.max(stretch.x0, top.at(-1)?.x ?? stretch.x0), y: drawnTop(stretch) })
     top.push({ x: stretch.x1, y: drawnTop(stretch.of === 'slope' && next ? next : stretch) })
   })
   const points = [...(tilted ?? headBottom(layout)), { x: neck.x1, y: neck.bottom }, ...top.reverse()]

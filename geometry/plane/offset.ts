@@ -96,13 +96,31 @@ function parallels(list: readonly Piece[], by: number): Stretch[] {
       const bulge = piece.isArc ? Math.tan(piece.sweep / 4) : 0
       raw.push({ x1: piece.x1 + by * start.y, y1: piece.y1 - by * start.x, x2, y2, bulge })
     }
-    const next = tangents(list[(index + 1) % list.length] as Piece).start
-    const turned = Math.atan2(end.x * next.y - end.y * next.x, end.x * next.x + end.y * next.y)
+    const following = list[(index + 1) % list.length] as Piece
+    const next = tangents(following).start
+    const turned = turnAt(end, next, () => bend(piece) + bend(following))
     if (turned * by <= 1e-12) continue
     const to = { x: piece.x2 + by * next.y, y: piece.y2 - by * next.x }
     raw.push({ x1: x2, y1: y2, x2: to.x, y2: to.y, bulge: Math.tan(turned / 4) })
   }
   return raw
+}
+
+/** How much a piece bends to the left, per mm. */
+const bend = (piece: Piece): number => (piece.isArc ? Math.sign(piece.sweep) / piece.radius : 0)
+
+/** Turned back so nearly that the directions no longer tell which way, rad. */
+const BACK = 1e-9
+
+/**
+ * Radians turned to the left from one direction to the next. Where a line turns right back, as at the tip between an edge and
+ * an arc that comes out tangent to it, the two bends tell: wood that runs out to nothing is turned about to the left, a
+ * gap that does to the right.
+ */
+function turnAt(end: Point, next: Point, bends: () => number): number {
+  const across = end.x * next.y - end.y * next.x
+  const along = end.x * next.x + end.y * next.y
+  return along < 0 && Math.abs(across) < BACK ? (bends() < 0 ? Math.PI : -Math.PI) : Math.atan2(across, along)
 }
 
 /** A rectangle with round corners, turned about its centre. */

@@ -37,7 +37,13 @@ export interface Between {
  * @example roomBetween(block(a, …), block(b, …)).room // -2 where they share 2 mm
  */
 export function roomBetween(a: Solid, b: Solid): Between {
-  return a.axis === b.axis ? alongOne(a, b) : (crossed(a, b) ?? apart(a, b))
+  if (a.axis === b.axis) return alongOne(a, b)
+  const met = crossed(a, b)
+  if (met) return met
+  // Which of the two the walk begins in shows in the ninth decimal: it is never the one that happens to be named first.
+  if (a.axis < b.axis) return apart(a, b)
+  const { room, from, to } = apart(b, a)
+  return { room, from: to, to: from }
 }
 
 const AXES: readonly Axis[] = ['x', 'y', 'z']

@@ -139,6 +139,57 @@ describe('areas of inside offsets', () => {
     expect(sum(outers) - sum(holes)).toBeCloseTo(byClipper(bay, 3), 0)
   })
 
+  /** A corner of wood between two edges and an arc that comes out tangent to both: it runs out to nothing at two tips. */
+  const feathered = chain(
+    [
+      { x: 0, y: 0, bulge: 0 },
+      { x: 10, y: 0, bulge: -Math.tan(Math.PI / 8) },
+      { x: 0, y: 10, bulge: 0 },
+    ],
+    true,
+  )
+
+  test.each(
+    [0, 90, 137.3, 180, 270].flatMap(
+      (degrees) =>
+        [
+          [degrees, false],
+          [degrees, true],
+        ] as const,
+    ),
+  )('wood that runs out to nothing is gone about, turned by %d°, mirrored: %s', (degrees, mirrored) => {
+    const by = 2
+    // Steiner’s sum: two straight sides, a quarter disc about the corner, half a disc about each tip, a quarter of a ring along
+    // the arc, which bends the other way.
+    const added =
+      20 * by + (Math.PI / 4) * by ** 2 + Math.PI * by ** 2 + (Math.PI / 4) * (10 ** 2 - (10 - by) ** 2)
+    const turned = place(feathered, { x: 3, y: 4, turn: (degrees * Math.PI) / 180, mirrored })
+    expect(area(turned)).toBeCloseTo(100 - 25 * Math.PI, 9)
+    expect(grown(turned, by)).toBeCloseTo(100 - 25 * Math.PI + added, 6)
+  })
+
+  test('a gap that runs out to nothing is gone about from the wood’s side', () => {
+    // The same corner as a bite out of a plate, its tips within the wood: what the bite grows by, the plate shrinks by there.
+    const bitten = chain(
+      [
+        { x: -20, y: 0, bulge: 0 },
+        { x: 0, y: 0, bulge: 0 },
+        { x: 0, y: 10, bulge: Math.tan(Math.PI / 8) },
+        { x: 10, y: 0, bulge: 0 },
+        { x: 30, y: 0, bulge: 0 },
+        { x: 30, y: 30, bulge: 0 },
+        { x: -20, y: 30, bulge: 0 },
+      ],
+      true,
+    )
+    const { outers, torn } = offset(bitten, -1)
+    expect([torn, outers.length]).toEqual([false, 1])
+    const line = outers[0]!
+    expect(distanceToPoint(line, { x: 0, y: 10 })).toBeCloseTo(1, 6)
+    for (const point of flatten(line, 0.001)) expect(distanceToPoint(bitten, point)).toBeGreaterThan(0.99)
+    expect(Math.abs(area(line) - byClipper(bitten, -1))).toBeLessThan(0.05)
+  })
+
   test('open chains and lengths that are none are refused, with the value', () => {
     expect(() => offset({ shape: 'chain', closed: false, vertices: [] }, 1)).toThrow('open')
     expect(() => offset(circle({ x: 0, y: 0 }, 5), Number.NaN)).toThrow('NaN')
