@@ -11,6 +11,7 @@ import { area } from '../plane/index.ts'
 import { notes } from '../quantity/notes.ts'
 import { thingSolids } from '../solids/bodies.ts'
 import type { Layout, Placed } from '../solve/layout.ts'
+import { placedOn } from '../solve/on-face.ts'
 import { neckVolume } from './neck-volume.ts'
 
 export interface Piece {
@@ -48,14 +49,13 @@ const wooden = (what: string, wood: Wood, volume: number, x: number): Piece => (
 const weighed = (what: string, mass: number, x: number): Piece => ({ what, mass, x, from: 'stated' })
 
 function boxPieces(layout: Layout): Piece[] {
-  const { box, panels, design, neck, placed } = layout
+  const { box, panels, design, neck } = layout
   const stuff = lidStuffNamed(design.balance.walls, design.woods) ?? PANELS.plywood
   const plate = (face: 'lid' | 'base', wood: Wood) => {
     const { outline, bounds: extent, thickness, originX } = panels[face]
-    const holes = placed.reduce(
-      (sum, one) => sum + (one.face === face ? one.openings.reduce((all, hole) => all + area(hole), 0) : 0),
-      0,
-    )
+    const holes = placedOn(layout, face)
+      .flatMap(({ openings }) => openings)
+      .reduce((sum, hole) => sum + area(hole), 0)
     return wooden(face, wood, (area(outline) - holes) * thickness, originX + (extent.minX + extent.maxX) / 2)
   }
   const high = Math.max(0, box.wallTop - box.wallBottom)

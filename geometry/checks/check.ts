@@ -25,7 +25,8 @@ export function check(layout: Layout): readonly Finding[] {
   const parted: Record<Grade, Finding[]> = { stop: [], care: [], note: [], clear: [] }
   for (const rule of RULES)
     for (const one of rule.measure(layout, limit)) parted[one.grade].push(findingOf(rule, one, overruled))
-  const found = GRADES.flatMap((grade) => sorted(parted[grade], byTightness))
+  const found: Finding[] = []
+  for (const grade of GRADES) for (const one of sorted(parted[grade], byTightness)) found.push(one)
   known.set(layout, found)
   return found
 }
@@ -87,7 +88,9 @@ function byTightness(a: Finding, b: Finding): number {
   return a.margin > b.margin ? 1 : byKey(a, b)
 }
 
-const byKey = (a: Finding, b: Finding): number => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
+/** A key begins with its rule, and rules are told apart without putting their keys together. */
+const byKey = (a: Finding, b: Finding): number =>
+  a.rule === b.rule ? (a.key < b.key ? -1 : a.key > b.key ? 1 : 0) : a.rule < b.rule ? -1 : 1
 
 const byName = new Map(RULES.map((rule) => [rule.name, rule]))
 

@@ -8,6 +8,7 @@ import { formatLength } from '../quantity/index.ts'
 import { notes } from '../quantity/notes.ts'
 import type { Layout, Panel, Placed } from '../solve/layout.ts'
 import { measuredOn } from '../solve/measures.ts'
+import { placedOn } from '../solve/on-face.ts'
 import { stringAt } from '../solve/solve.ts'
 import { groundHoleOf } from '../strings/ground-hole.ts'
 import { bevelLines } from './bevels.ts'
@@ -30,7 +31,7 @@ export function panelPart(layout: Layout, face: Face): Part {
   const panel = layout.panels[face]
   const flip = flipOf(face, layout.up)
   const operations = [
-    ...layout.placed.flatMap((placed) => (placed.face === face ? operationsOf(placed).outside : [])),
+    ...placedOn(layout, face).flatMap((placed) => operationsOf(placed).outside),
     ...structure(layout, panel),
     ...(layout.design.measures.length > 0 ? measures(layout, face) : []),
     ...keptLines(layout, panel),
@@ -71,9 +72,7 @@ function headEnd(face: Face, up: Layout['up']): Part['headEnd'] {
  * is the mirror image of the outer side. Holes through it are shown by their centres.
  */
 export function insidePart(layout: Layout, face: Face): Part[] {
-  const here = layout.placed.filter(
-    (placed) => placed.face === face && operationsOf(placed).inside.length > 0,
-  )
+  const here = placedOn(layout, face).filter((placed) => operationsOf(placed).inside.length > 0)
   if (here.length === 0) return []
   const outside = panelPart(layout, face)
   const flip = flipOf(face, layout.up)

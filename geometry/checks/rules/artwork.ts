@@ -3,6 +3,7 @@ import { artworkOf } from '../../box/artwork.ts'
 import type { Face } from '../../kinds/kind.ts'
 import { type Contour, circle, gap, nearest, rectangle } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
+import { placedOn } from '../../solve/on-face.ts'
 import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
 import { capital } from '../say.ts'
 
@@ -37,9 +38,7 @@ export const artworkKept: Rule = {
     const found: Measurement[] = []
     for (const { art, face, contour } of artworkOf(layout)) {
       const cuts: [string, Contour][] = [
-        ...layout.placed.flatMap((one): [string, Contour][] =>
-          one.face === face ? [[one.thing.id, one.footprint]] : [],
-        ),
+        ...placedOn(layout, face).map(({ thing, footprint }): [string, Contour] => [thing.id, footprint]),
         ...structureOn(layout, face),
       ]
       let nearestOne: Measurement | null = null

@@ -3,6 +3,7 @@ import type { LimitName } from '../../design/limits.ts'
 import type { Face } from '../../kinds/kind.ts'
 import { type Bounds, bounds, type Contour, circle, rectangle } from '../../plane/index.ts'
 import type { Layout } from '../../solve/layout.ts'
+import { placedOn } from '../../solve/on-face.ts'
 
 export interface Opening {
   readonly about: string
@@ -33,8 +34,8 @@ const halfLesser = (box: Bounds) => Math.min(box.maxX - box.minX, box.maxY - box
 /** The openings of a face in its own frame, things first. */
 export function openingsOn(layout: Layout, face: Face): Opening[] {
   const found: Opening[] = []
-  for (const { thing, kind, footprint, taken, openings, bounds: box, face: on } of layout.placed)
-    if (on === face && taken)
+  for (const { thing, kind, footprint, taken, openings, bounds: box } of placedOn(layout, face))
+    if (taken)
       found.push(
         opening(
           thing.id,
