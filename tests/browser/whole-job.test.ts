@@ -119,13 +119,12 @@ test('a hole dragged towards the edge is objected to, first with care, then with
   await page.getByRole('button', { name: `Prove ${stops} stop`, exact: false }).waitFor()
 })
 
-/** The finding about the treble hole in Prove. */
+/** The finding about the treble hole in Prove; the one about its partner names it too, among what goes along. */
 const findingOnScreen = () =>
   page
     .locator('article.finding')
     .filter({ hasText: ruleOf('opening-to-edge').title })
-    .filter({ hasText: 'Treble hole' })
-    .first()
+    .filter({ has: page.getByText('Treble hole', { exact: true }) })
 
 /** What Prove says of the hole is the engine's sentence, with the distance that was measured. */
 async function expectInProve(layout: Layout) {
