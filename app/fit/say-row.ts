@@ -1,5 +1,6 @@
 /** Rows and their numbers as the screen says them. */
 import {
+  formatFine,
   formatLength,
   formatMeasure,
   type Numbers,
@@ -7,7 +8,6 @@ import {
   ruleOf,
   type Told,
 } from '../../geometry/index.ts'
-import { sayFineFigure } from '../parts/say-loads.ts'
 
 type Units = Row['design']['units']
 
@@ -65,7 +65,7 @@ export const SHOWN: readonly Shown[] = [
     name: 'bow',
     head: 'Bow',
     help: 'Of the neck under the pull, by estimate',
-    say: ({ bow }, units) => (bow === null ? NOT_KNOWN : sayFineFigure(bow, units)),
+    say: ({ bow }, units) => (bow === null ? NOT_KNOWN : formatFine(bow, units)),
   },
   {
     name: 'balance',

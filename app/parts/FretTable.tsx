@@ -1,10 +1,11 @@
 /** Every fret: from the nut, on the user's rule and how far that is off, and the step to check the work by. */
-import { type FretLine, formatLength, type Layout, roundedLength } from '../../geometry/index.ts'
+import { type FretLine, formatFine, type Layout, roundedLength, unitName } from '../../geometry/index.ts'
 import { useLayout } from './calm.ts'
 
 export function FretTable() {
   const layout = useLayout()
   const { units } = layout.design
+  const unit = unitName(units)
   const frets = layout.frets.filter((fret) => fret.number > 0)
   return (
     <section
@@ -18,13 +19,13 @@ export function FretTable() {
         <thead>
           <tr>
             <th scope="col">Fret</th>
-            <th scope="col">from the nut, mm</th>
-            <th scope="col">{units.display === 'mm' ? 'on the rule' : 'on the rule, in'}</th>
+            <th scope="col">from the nut, {unit}</th>
+            <th scope="col">{`on the rule, ${unit}`}</th>
             <th scope="col" title="How far the rounded figure lies from the true place">
-              off by, mm
+              off by, {unit}
             </th>
             <th scope="col" title="From the fret before, only to check the work by">
-              step, mm
+              step, {unit}
             </th>
             <th scope="col">lies</th>
           </tr>
@@ -40,24 +41,22 @@ export function FretTable() {
   )
 }
 
-const MM = { display: 'mm', fraction: 0 } as const
-
 function Row({ fret, units }: { fret: FretLine; units: Layout['design']['units'] }) {
   const shown = roundedLength(
     fret.fromNut,
     units.display === 'mm' ? { display: 'mm', fraction: 0 } : units,
     units.display === 'mm' ? { decimals: 1 } : {},
   )
-  const off = formatLength(shown.errorMm, MM, { decimals: 2 })
+  const off = formatFine(shown.errorMm, units)
   return (
     <tr className={fret.number % 12 === 0 ? 'octave' : undefined}>
       <th scope="row">{fret.number}</th>
-      <td>{formatLength(fret.fromNut, MM, { decimals: 2 })}</td>
+      <td>{formatFine(fret.fromNut, units)}</td>
       <td>{shown.text}</td>
       <td className={Math.abs(shown.errorMm) >= 0.25 ? 'far-off' : 'soft'}>
-        {shown.errorMm > 0.005 ? `+${off}` : off}
+        {shown.errorMm > 0 && /[1-9]/.test(off) ? `+${off}` : off}
       </td>
-      <td>{formatLength(fret.step, MM, { decimals: 2 })}</td>
+      <td>{formatFine(fret.step, units)}</td>
       <td className="soft">
         {fret.overBox ? (fret.onWood ? 'over box' : 'beyond') : fret.onWood ? 'neck' : 'beyond'}
       </td>

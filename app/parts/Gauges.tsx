@@ -1,14 +1,9 @@
 /** String gauges, bass to treble, in the finest figures of the user's unit: a sixteenth says nothing of a string. */
-import { type Field, formatLength, type Layout, readLength } from '../../geometry/index.ts'
+import { type Field, formatFine, readLength } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { useDesign } from './calm.ts'
 import type { Answer } from './field.ts'
 import { TextField } from './TextField.tsx'
-
-type Units = Layout['design']['units']
-
-export const sayGauge = (mm: number, { display }: Units): string =>
-  formatLength(mm, { display, fraction: 0 }, { decimals: display === 'mm' ? 2 : 3 })
 
 export function Gauges({ field: { label, help, address } }: { readonly field: Field }) {
   const { strings, units } = useDesign()
@@ -32,7 +27,7 @@ export function Gauges({ field: { label, help, address } }: { readonly field: Fi
         help={`${help} Parted by commas, as in ${example}.`}
         address={address}
         placeholder={example}
-        value={strings.gauges.map((gauge) => sayGauge(gauge, units)).join(', ')}
+        value={strings.gauges.map((gauge) => formatFine(gauge, units)).join(', ')}
         onCommit={take}
       />
     </div>

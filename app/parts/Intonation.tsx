@@ -1,5 +1,6 @@
 /** Where the saddle must stand and how tall, so that the strings lie as wanted and play in tune. */
 import {
+  formatFine,
   formatLength,
   fretRoundingOf,
   intonationOf,
@@ -13,7 +14,7 @@ import { setField } from '../state/index.ts'
 import { CentsPlot } from './CentsPlot.tsx'
 import { useLayout } from './calm.ts'
 import { sayLength, sayStep } from './say.ts'
-import { onTheRule, sayCents, sayDegrees, sayFine, sayFineFigure } from './say-loads.ts'
+import { onTheRule, sayCents, sayDegrees, sayFine } from './say-loads.ts'
 import { WhereFrom } from './WhereFrom.tsx'
 
 export function Intonation() {
@@ -110,8 +111,8 @@ function Setback({ layout }: { readonly layout: Layout }) {
           {[...loads.strings].reverse().map(({ index, number, atPitch }) => (
             <tr key={index}>
               <th scope="row">{number}</th>
-              <td>{atPitch?.setback == null ? 'none will do' : sayFineFigure(atPitch.setback, units)}</td>
-              <td>{sayFineFigure(line.setbacks[index] ?? 0, units)}</td>
+              <td>{atPitch?.setback == null ? 'none will do' : formatFine(atPitch.setback, units)}</td>
+              <td>{formatFine(line.setbacks[index] ?? 0, units)}</td>
               <td>{sayCents(octaves[index] ?? null)}</td>
             </tr>
           ))}
@@ -168,7 +169,7 @@ function Rounding({ layout }: { readonly layout: Layout }) {
           <tr>
             <th scope="col">Fret</th>
             <th scope="col">on the rule</th>
-            <th scope="col">off by, mm</th>
+            <th scope="col">off by, {unitName(units)}</th>
             <th scope="col">cents</th>
           </tr>
         </thead>
@@ -177,7 +178,7 @@ function Rounding({ layout }: { readonly layout: Layout }) {
             <tr key={index}>
               <th scope="row">{index + 1}</th>
               <td>{sayLength(fret.cut, units)}</td>
-              <td>{fret.off.toFixed(2).replace('-', '−')}</td>
+              <td>{formatFine(fret.off, units)}</td>
               <td>{sayCents(fret.cents)}</td>
             </tr>
           ))}

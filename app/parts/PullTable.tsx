@@ -1,5 +1,6 @@
 /** What each string does at pitch: its pull, how near that is to breaking, and how it feels. */
 import {
+  formatFine,
   formatShare,
   type Layout,
   type Loads,
@@ -8,7 +9,6 @@ import {
   type StringLoad,
 } from '../../geometry/index.ts'
 import { useLayout } from './calm.ts'
-import { sayGauge } from './Gauges.tsx'
 import { ShareBar } from './ShareBar.tsx'
 import { madeOf } from './StringRows.tsx'
 import { sayPull } from './say-loads.ts'
@@ -97,7 +97,7 @@ function Row({ string, layout }: { readonly string: StringLoad; readonly layout:
       <th scope="row">{string.number}</th>
       <td title={`${atPitch.pitch.hertz.toFixed(2)} Hz`}>{sayPitch(atPitch.pitch)}</td>
       <td title={madeOf(make)}>
-        {sayGauge(string.gauge, units)} {make.construction === 'stated' ? '' : make.construction}
+        {formatFine(string.gauge, units)} {make.construction === 'stated' ? '' : make.construction}
       </td>
       <td title={sayPull(atPitch.tension, { display: 'inches', fraction: 0 })}>
         {sayPull(atPitch.tension, units)}

@@ -2,6 +2,7 @@
 import { type KeyboardEvent, useEffect, useState } from 'react'
 import {
   fieldsOfEntry,
+  formatFine,
   gaugesFor,
   type Layout,
   loadsOf,
@@ -13,7 +14,6 @@ import { setField } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { FieldInput, isWantedBeside } from './Fields.tsx'
 import type { Answer } from './field.ts'
-import { sayGauge } from './Gauges.tsx'
 import { TextField } from './TextField.tsx'
 
 export function StringRows() {
@@ -63,7 +63,7 @@ function Row({ string, layout, makes }: RowProps) {
   const [fault, setFault] = useState<string | null>(null)
   const [open, setOpen] = useState(false)
   const pitch = stringing.tuning[index] ?? ''
-  const gauge = sayGauge(string.gauge, units)
+  const gauge = formatFine(string.gauge, units)
   useEffect(() => setFault(null), [pitch, gauge])
   const told = (answer: Answer): Answer => {
     setFault(answer.ok ? null : answer.sentence)
@@ -166,7 +166,7 @@ function Row({ string, layout, makes }: RowProps) {
                       label={`${field.label}, ${units.display === 'mm' ? 'mm' : 'in'}`}
                       help={field.help}
                       address={field.address}
-                      value={sayGauge(make.core, units)}
+                      value={formatFine(make.core, units)}
                       onCommit={takeCore}
                     />
                   ) : (

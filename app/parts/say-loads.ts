@@ -1,5 +1,5 @@
 /** Pulls, cents, angles and small bends as the screen says them. */
-import { formatLength, type Layout, roundedLength, unbroken } from '../../geometry/index.ts'
+import { formatFine, type Layout, roundedLength, unbroken } from '../../geometry/index.ts'
 
 type Units = Layout['design']['units']
 
@@ -12,13 +12,7 @@ export const sayPull = (newtons: number, { display }: Units): string =>
     : `${newtons.toFixed(0)} N, ${(newtons / POUNDS_FORCE).toFixed(1)} lb`
 
 /** What no rule shows, `0.10 mm` or `0.004 in`: to the hundredth of a millimetre or the thousandth of an inch. */
-export const sayFine = (mm: number, units: Units): string => unbroken(fine(mm, units, true))
-
-/** The same without its unit, where that stands at the head of a column. */
-export const sayFineFigure = (mm: number, units: Units): string => fine(mm, units, false)
-
-const fine = (mm: number, { display }: Units, unit: boolean): string =>
-  formatLength(mm, { display, fraction: 0 }, { unit, decimals: display === 'mm' ? 2 : 3 })
+export const sayFine = (mm: number, units: Units): string => unbroken(formatFine(mm, units, { unit: true }))
 
 /** `+3.2`, `−1.0`, `0.0`; a dash where nothing sounds. */
 export function sayCents(cents: number | null): string {

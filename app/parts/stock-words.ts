@@ -1,6 +1,7 @@
 /** The drawer of strings as a builder would list it: `.010, .026w, .032w phosphor bronze, .028 nylon`. */
 import {
   type Design,
+  formatFine,
   MATERIALS,
   type MaterialName,
   readLength,
@@ -8,7 +9,6 @@ import {
   usualMake,
 } from '../../geometry/index.ts'
 import type { Answer } from './field.ts'
-import { sayGauge } from './Gauges.tsx'
 
 type Units = Design['units']
 
@@ -18,7 +18,7 @@ export function nameStocked(row: Stocked, units: Units): string {
   const letter = row.construction === 'wound' ? 'w' : row.construction === 'stated' ? 'm' : ''
   const core = row.material === usual.material ? [] : [row.material]
   const wrap = row.construction !== 'wound' || row.wrap === usual.wrap ? [] : [row.wrap]
-  return [`${sayGauge(row.gauge, units)}${letter}`, ...core, ...wrap].join(' ')
+  return [`${formatFine(row.gauge, units)}${letter}`, ...core, ...wrap].join(' ')
 }
 
 type Reading = { readonly ok: true; readonly rows: Stocked[] } | Extract<Answer, { ok: false }>

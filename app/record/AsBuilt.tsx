@@ -1,7 +1,13 @@
 /** What the finished instrument measures, each beside what was planned. */
 import { useState } from 'react'
 import { builtRows, cellText, plannedMeasures, sourceOf } from '../../exporters/index.ts'
-import { type AsBuilt as Built, fieldsOfEntry, formatLength, readLength } from '../../geometry/index.ts'
+import {
+  type AsBuilt as Built,
+  fieldsOfEntry,
+  formatLength,
+  readLength,
+  unitName,
+} from '../../geometry/index.ts'
 import { useDesign } from '../parts/calm.ts'
 import type { Answer } from '../parts/field.ts'
 import { setField } from '../state/index.ts'
@@ -35,13 +41,13 @@ export function AsBuilt() {
           <tr>
             <th scope="col">{title('what')}</th>
             <th scope="col" className="figure">
-              {title('planned')}, {design.units.display === 'mm' ? 'mm' : 'in'}
+              {title('planned')}, {unitName(design.units)}
             </th>
             <th scope="col" className="figure">
-              {title('built')}, {design.units.display === 'mm' ? 'mm' : 'in'}
+              {title('built')}, {unitName(design.units)}
             </th>
             <th scope="col" className="figure">
-              More or less, mm
+              More or less, {unitName(design.units)}
             </th>
             <th scope="col">{title('note')}</th>
             <th scope="col">

@@ -1,5 +1,13 @@
 /** A report for reading: tables in the builder's own unit. */
-import { check, type Design, formatAngle, formatLength, formatShare, solve } from '../../geometry/index.ts'
+import {
+  check,
+  type Design,
+  formatAngle,
+  formatFine,
+  formatLength,
+  formatShare,
+  solve,
+} from '../../geometry/index.ts'
 import { type Report, reportOf } from '../report.ts'
 import { bodyRows } from './body-text.ts'
 import { summaryOf } from './check.ts'
@@ -33,7 +41,7 @@ type Say = (mm: number) => string
 const sayFine =
   ({ units }: Design): Say =>
   (mm) =>
-    formatLength(mm, { ...units, fraction: 0 }, { decimals: units.display === 'mm' ? 2 : 3 })
+    formatFine(mm, units)
 
 function boxAndScale({ box, scale, neck }: Report, say: Say): string[] {
   return table(

@@ -1,5 +1,12 @@
 /** Cells as words: every number of the sheet becomes text here, in the builder's unit. */
-import { formatAngle, formatLength, formatShare, type Units } from '../../geometry/index.ts'
+import {
+  formatAngle,
+  formatFine,
+  formatLength,
+  formatShare,
+  type Units,
+  unitName,
+} from '../../geometry/index.ts'
 import type { Cell, Column, Measure } from './table.ts'
 
 /** 1 lbf = 4.4482216152605 N (NIST SP 811, appendix B). */
@@ -7,8 +14,6 @@ const POUND_FORCE = 4.4482216152605
 
 /** What stands where nothing is known. */
 export const NOTHING = '–'
-
-const MM: Units = { display: 'mm', fraction: 0 }
 
 /** A figure with a true minus sign; with a plus where wanted, unless it shows nought. */
 function figure(value: number, decimals: number, signed: boolean): string {
@@ -35,13 +40,8 @@ export function cellText(
     case 'length':
       return plus(formatLength(cell, units), cell, signed)
     case 'exact':
-      return plus(formatLength(cell, MM, { decimals: 2 }), cell, signed)
     case 'gauge':
-      return formatLength(
-        cell,
-        { display: units.display, fraction: 0 },
-        { decimals: units.display === 'mm' ? 2 : 3 },
-      )
+      return plus(formatFine(cell, units), cell, signed)
     case 'cents':
       return figure(cell, 1, signed)
     case 'hertz':
@@ -75,10 +75,9 @@ export function unitOf(as: Measure, units: Units): string {
     case 'angle':
       return ''
     case 'length':
-    case 'gauge':
-      return units.display === 'mm' ? 'mm' : 'in'
     case 'exact':
-      return 'mm'
+    case 'gauge':
+      return unitName(units)
     case 'cents':
       return 'cents'
     case 'hertz':

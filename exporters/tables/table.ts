@@ -8,9 +8,9 @@ export type Measure =
   | 'count'
   /** Millimetres, shown on the builder's rule. */
   | 'length'
-  /** Millimetres, shown to the hundredth whatever the rule. */
+  /** Millimetres, shown to the hundredth or to the thousandth of an inch, whatever the rule. */
   | 'exact'
-  /** Millimetres of a wire, shown to the hundredth or in thousandths of an inch. */
+  /** The same of a wire: a spreadsheet gets it twice, since strings are bought by what is shown. */
   | 'gauge'
   | 'cents'
   | 'hertz'

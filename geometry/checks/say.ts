@@ -3,13 +3,13 @@
 import { namelessPiece } from '../design/piece-name.ts'
 import type { Design } from '../design/schema.ts'
 import { kindOf } from '../kinds/kinds.ts'
-import { formatAngle, formatLength, formatShare } from '../quantity/index.ts'
+import { formatAngle, formatFine, formatLength, formatShare } from '../quantity/index.ts'
 
 export interface Say {
   /** A length with its unit: `3/32 in`, `12.0 mm`. */
   length(mm: number): string
   angle(degrees: number): string
-  /** A length too fine for a rule: `0.24 mm`, `.009 in`. */
+  /** A length too fine for a rule: `0.24 mm`, `0.009 in`. */
   fine(mm: number): string
   /** A force: `72 N`. */
   pull(newtons: number): string
@@ -25,10 +25,7 @@ export function sayFor(design: Design): Say {
   return {
     length: (mm) => formatLength(mm, design.units, { unit: true }),
     angle: (degrees) => formatAngle((degrees * Math.PI) / 180),
-    fine: (mm) => {
-      const { display } = design.units
-      return formatLength(mm, { display, fraction: 0 }, { unit: true, decimals: display === 'mm' ? 2 : 3 })
-    },
+    fine: (mm) => formatFine(mm, design.units, { unit: true }),
     pull: (newtons) => `${newtons < 10 ? newtons.toFixed(1) : Math.round(newtons)} N`,
     share: (share) => formatShare(share),
     thing: (id) => {

@@ -52,6 +52,18 @@ export function roundedLength(mm: number, units: Units, options: FormatOptions =
 }
 
 /**
+ * A length too fine for a rule, to the hundredth of a millimetre or the thousandth of an inch: gauges, bows, places of frets.
+ *
+ * @throws RangeError for what is not finite
+ * @example formatFine(0.2286, { display: 'inches', fraction: 32 }, { unit: true }) // '0.009 in'
+ */
+export const formatFine = (
+  mm: number,
+  { display }: Pick<Units, 'display'>,
+  { unit = false }: Pick<FormatOptions, 'unit'> = {},
+): string => formatLength(mm, { display, fraction: 0 }, { unit, decimals: display === 'mm' ? 2 : 3 })
+
+/**
  * An angle in radians as degrees: `14.0°`, `−2.5°`. One decimal unless told otherwise.
  * 180° is π radians (NIST SP 811, table 6).
  *

@@ -4,6 +4,7 @@ export { byName } from './called.ts'
 export {
   type FormatOptions,
   formatAngle,
+  formatFine,
   formatLength,
   formatShare,
   type RoundedLength,

@@ -1,5 +1,5 @@
 /** The schedule in words: one set for screen, sheet, command line and CSV, in the builder's own unit. */
-import { formatLength, type Units } from '../quantity/index.ts'
+import { formatFine, formatLength, type Units } from '../quantity/index.ts'
 import type { ScheduleRow } from './schedule.ts'
 
 /** Columns of a schedule as they are headed; lengths below are in the builder's unit. */
@@ -67,8 +67,7 @@ function sizeWords({ diameter, size, work }: ScheduleRow, units: Units): string 
   if (diameter !== null) return `⌀ ${formatLength(diameter, fine)}`
   if (!size) return ''
   // A slot is finer than any rule.
-  if (work === 'saw slots')
-    return `${formatLength(size.along, { ...units, fraction: 0 }, { decimals: units.display === 'mm' ? 2 : 3 })} wide`
+  if (work === 'saw slots') return `${formatFine(size.along, units)} wide`
   return `${formatLength(size.along, units)} × ${formatLength(size.across, units)}`
 }
 
@@ -79,10 +78,5 @@ function drillWords({ choice, diameter, work }: ScheduleRow, units: Units): stri
   const size = `${drill.size}${drill.series === 'metric' ? ' mm' : drill.series === 'fractional' ? ' in' : ''}`
   const tool = drill.tool === 'twist drill' ? size : `${size} ${drill.tool}`
   if (Math.abs(over) < UNSEEN) return tool
-  const fine = formatLength(
-    Math.abs(over),
-    { display: units.display, fraction: 0 },
-    { decimals: units.display === 'mm' ? 2 : 3 },
-  )
-  return `${tool}, ${fine} ${over > 0 ? 'over' : 'UNDER'}`
+  return `${tool}, ${formatFine(Math.abs(over), units)} ${over > 0 ? 'over' : 'UNDER'}`
 }

@@ -1,5 +1,5 @@
 /** What the strings do, as pictures: pull against breaking, bow of the neck, cents over frets. */
-import { type Layout, limitOf, loadsOf } from '../../../geometry/index.ts'
+import { formatFine, type Layout, limitOf, loadsOf } from '../../../geometry/index.ts'
 import { cellText, pullWords } from '../../tables/cells.ts'
 import type { Table } from '../model.ts'
 import {
@@ -96,6 +96,7 @@ export function bowPicture(layout: Layout, table: Table): Picture | null {
   const at = (x: number, rise: number) => ({ x: (x - x0) * k + 7, y: base + rise * factor * k })
   const curve = through(bent.map((one) => at(one.x, one.rise)))
   const wall = layout.box.x0
+  const fine = (mm: number) => formatFine(mm, layout.design.units, { unit: true })
   return {
     id: 'bow',
     title: 'How the pull bends the neck',
@@ -115,7 +116,7 @@ export function bowPicture(layout: Layout, table: Table): Picture | null {
         : []),
       words(
         { x: at(x0, 0).x + 2, y: base + high + 3 },
-        `nut lifted ${cellText(rises[0] ?? 0, { as: 'exact' }, layout.design.units)} mm, bow ${cellText(neck.bow, { as: 'exact' }, layout.design.units)} mm`,
+        `nut lifted ${fine(rises[0] ?? 0)}, bow ${fine(neck.bow)}`,
       ),
     ),
     caption: `The full line is the neck under the pull, the broken one without it. Bent ${factor === 1 ? 'true to scale' : `${factor} times too far, to be seen`}; lengths 1 : ${scale}. An estimate: creep and the give of glue and walls are left out.`,

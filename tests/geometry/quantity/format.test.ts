@@ -3,6 +3,7 @@ import makerjs from 'makerjs'
 import { describe, expect, it } from 'vitest'
 import {
   formatAngle,
+  formatFine,
   formatLength,
   formatShare,
   inchesToMm,
@@ -206,6 +207,17 @@ describe('the user’s rule', () => {
   ] as const)('%o steps by %d mm and is called %s', (units, step, name) => {
     expect(stepOf(units)).toBe(step)
     expect(unitName(units)).toBe(name)
+  })
+})
+
+describe('what no rule shows', () => {
+  // 1 in = 25.4 mm (NIST SP 811, appendix B): a string of .009 in is 0.2286 mm.
+  it('goes to the hundredth of a millimetre or the thousandth of an inch, whatever fraction the rule has', () => {
+    expect(formatFine(0.2286, MM)).toBe('0.23')
+    for (const units of [DECIMAL, inFractions(8), inFractions(64)]) {
+      expect(formatFine(0.2286, units)).toBe('0.009')
+      expect(formatFine(-647.7, units, { unit: true })).toBe('−25.500 in')
+    }
   })
 })
 
