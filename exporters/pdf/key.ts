@@ -2,7 +2,7 @@
 import type { Bounds, Point } from '../../geometry/index.ts'
 import { inWorkingOrder, type Layer } from '../drawing/drawing.ts'
 import { styleOf } from '../drawing/layers.ts'
-import { lengthLabel } from '../numbers.ts'
+import { holesText } from '../sheet-layout/holes.ts'
 import type { Ink } from './ink.ts'
 import { CENTRE_STROKE, crossAt, drilled, swatch } from './part-form.ts'
 import type { Wording } from './words.ts'
@@ -17,26 +17,13 @@ interface Entry {
   draw(ink: Ink, at: Point): void
 }
 
-/** `4 of 3.2 mm, 2 of 9.5 mm`: the holes of a layer, the smallest first. */
-function holesOf(layer: Layer): string {
-  const counts = new Map<number, number>()
-  for (const contour of layer.contours) {
-    if (contour.shape !== 'circle') continue
-    const diameter = Math.round(contour.radius * 2000) / 1000
-    counts.set(diameter, (counts.get(diameter) ?? 0) + 1)
-  }
-  return [...counts]
-    .sort(([a], [b]) => a - b)
-    .map(([diameter, count]) => `${count} of ${lengthLabel(diameter, 'A diameter', 2)} mm`)
-    .join(', ')
-}
-
 function entriesOf(layers: readonly Layer[]): Entry[] {
   const entries = [...layers]
     .sort(inWorkingOrder)
     .filter((layer) => layer.contours.length > 0)
     .map((layer): Entry => {
-      const meaning = layer.kind === 'drill' ? `${layer.meaning}: ${holesOf(layer)}` : layer.meaning
+      const meaning =
+        layer.kind === 'drill' ? `${layer.meaning}: ${holesText(layer.contours)}` : layer.meaning
       return {
         text: `${layer.name}: ${meaning}`,
         draw: (ink, at) => swatch(ink, styleOf(layer.kind), at, SWATCH),

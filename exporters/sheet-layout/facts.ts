@@ -2,6 +2,7 @@
 import type { Bounds, Part } from '../../geometry/index.ts'
 import { lengthLabel, numberText } from '../numbers.ts'
 import { plainLine } from '../words/plain.ts'
+import { bothUnits } from './holes.ts'
 
 /** What every exported file may say beside its parts. No date: the same design gives the same bytes. */
 export interface SheetOptions {
@@ -53,7 +54,7 @@ export function factsOf(part: Part, outline: Bounds): Facts {
     seen: part.mirrored ? `${seen}, as a mirror image` : seen,
     headEnd: part.headEnd,
     hand: HANDS[part.hand],
-    thickness: `${lengthLabel(part.thickness, `Thickness of ${part.id}`)} mm`,
+    thickness: bothUnits(part.thickness, `Thickness of ${part.id}`),
     size: `${lengthLabel(width, w, 2)} × ${lengthLabel(height, h, 2)} mm`,
     sizeInches: `${inches(width, w)} × ${inches(height, h)} in`,
   }

@@ -4,7 +4,7 @@ import { line } from '../../geometry/index.ts'
 import type { Layer } from '../drawing/drawing.ts'
 import { inWorkingOrder } from '../drawing/drawing.ts'
 import { styleOf } from '../drawing/layers.ts'
-import { lengthLabel } from '../numbers.ts'
+import { holesText } from '../sheet-layout/holes.ts'
 import { BOLD, fitLine, textWidth } from '../words/width.ts'
 import { element, type Markup, titleElement } from './element.ts'
 import { CENTRES, strokeOf } from './layerGroups.ts'
@@ -25,20 +25,6 @@ interface Entry {
   swatch(x: number, y: number): Markup[]
 }
 
-/** `4 of 3.2 mm, 2 of 9.5 mm`: the holes of a drill layer, the smallest first. */
-function holesOf(layers: readonly Layer[]): string {
-  const counts = new Map<number, number>()
-  for (const contour of layers.flatMap((layer) => layer.contours)) {
-    if (contour.shape !== 'circle') continue
-    const diameter = Math.round(contour.radius * 2000) / 1000
-    counts.set(diameter, (counts.get(diameter) ?? 0) + 1)
-  }
-  return [...counts]
-    .sort(([a], [b]) => a - b)
-    .map(([diameter, count]) => `${count} of ${lengthLabel(diameter, 'A diameter', 2)} mm`)
-    .join(', ')
-}
-
 function entriesOf(layers: readonly Layer[], purpose: Purpose): Entry[] {
   const byName = new Map<string, Layer[]>()
   for (const layer of [...layers].sort(inWorkingOrder)) {
@@ -50,7 +36,8 @@ function entriesOf(layers: readonly Layer[], purpose: Purpose): Entry[] {
     const stroke = strokeOf(styleOf(kind), purpose)
     return {
       name,
-      meaning: kind === 'drill' ? `${meaning}: ${holesOf(same)}` : meaning,
+      meaning:
+        kind === 'drill' ? `${meaning}: ${holesText(same.flatMap((layer) => layer.contours))}` : meaning,
       swatch: (x, y) => [shapeElement(line({ x, y }, { x: x + SWATCH, y }), stroke)],
     }
   })

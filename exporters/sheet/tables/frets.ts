@@ -36,7 +36,7 @@ export function fretTable({ report, layout, design }: Source): Table {
     columns: columns.filter((_, index) => !drop.includes(index)),
     keep: true,
     rows: rows.map((row) => row.filter((_, index) => !drop.includes(index))),
-    note: `Set every fret from ${report.scale.zeroFret ? 'the crown of the zero fret' : 'the nut'}, never from the fret before: the step is only to check the work by.${inches && design.units.fraction !== 0 ? ' What the rule leaves is in millimetres and in cents; where it is too much, prick the true figure off the template.' : ''}`,
+    note: `Set every fret from ${report.scale.zeroFret ? 'the crown of the zero fret' : 'the nut'}, never from the fret before: the step is only to check the work by.${inches && design.units.fraction !== 0 ? ' What the rule leaves stands in inches and in cents; where it is too much, prick the true figure off the template.' : ''}`,
   }
 }
 

@@ -83,7 +83,7 @@ describe.each(readers)('read again by %s', (_, read) => {
       'Edge to hook on',
       'Lid',
       'seen from outside, head end left',
-      'right-handed, 4.0 mm thick, 300.0 x 200.0 mm',
+      'right-handed, 4.0 mm (0.157 in) thick, 300.0 x 200.0 mm',
       'Tea box',
       'Revision B',
       'Drawn 1:1, coordinates in millimetres.',

@@ -241,7 +241,7 @@ describe('the page', () => {
       'HAND',
       'right-handed',
       'THICKNESS',
-      '4.0 mm',
+      '4.0 mm (0.157 in)',
       'OVERALL SIZE',
       '300.0 × 200.0 mm (11.811 × 7.874 in)',
       'PRINT',
@@ -266,8 +266,8 @@ describe('the page', () => {
     for (const layer of drawPart(lid, 'mm').layers) {
       if (layer.contours.length > 0) expect(words).toContain(layer.name)
     }
-    expect(words).toContain('drill right through: 2 of 9.5 mm')
-    expect(words).toContain('drill 12.0 mm deep: 2 of 2.0 mm')
+    expect(words).toContain('drill right through: 2 of 9.5 mm (0.374 in)')
+    expect(words).toContain('drill 12.0 mm deep: 2 of 2.0 mm (0.079 in)')
   })
 })
 
@@ -337,7 +337,7 @@ describe('words', () => {
   test('describe face, head end, hand, units and how to print', () => {
     const description = readSvg(writeSvg(neck, options)).root.querySelector('desc')?.textContent
     expect(description).toBe(
-      'Neck, from the front, seen from the playing side, head end left, right-handed, 21.0 mm thick, ' +
+      'Neck, from the front, seen from the playing side, head end left, right-handed, 21.0 mm (0.827 in) thick, ' +
         '900.0 × 44.0 mm. Units: millimetres, one user unit is one millimetre. Print at 100 %, no scaling.',
     )
   })
