@@ -198,6 +198,130 @@ describe('the width of the neck', () => {
   })
 })
 
+describe('the plan of the neck, corner by corner', () => {
+  const plan = (stated: Stated) => {
+    const { neck, box } = layoutOf({ nut: { thickness: 5, setback: 0 }, ...stated })
+    return { box, x1: neck.x1, corners: neck.halfWidths.map(({ x, half, middle = 0 }) => [x, half, middle]) }
+  }
+  const close = (corners: readonly (readonly number[])[]) =>
+    corners.map((corner) => corner.map((value) => expect.closeTo(value, 9)))
+
+  test('of a straight head: its end, its shoulder 8 behind the nut, the nut, the box, the tail', () => {
+    const { corners, box, x1 } = plan({
+      headstock: { length: 150, width: 60 },
+      neck: { width: 50, widthAtNut: 40 },
+    })
+    expect(corners).toEqual(
+      close([
+        [-150, 30, 0],
+        [-13, 30, 0],
+        [-5, 20, 0],
+        [0, 20, 0],
+        [box.x0, 25, 0],
+        [x1, 25, 0],
+      ]),
+    )
+  })
+
+  test('of a slanted head: wherever one of its edges turns, with its middle', () => {
+    // Three bass posts from 45 on, 25 apart and each 12 farther in: the bass edge goes from -24 to 0 between 45 and 95.
+    const { corners } = plan({
+      headstock: {
+        ...{ length: 150, width: 48, firstPost: 45, postSpacing: 25, postStep: 12 },
+        ...{ bassTuners: 3, trebleTuners: 0 },
+      },
+      neck: { width: 50, widthAtNut: 40 },
+    })
+    expect(corners.slice(0, 5)).toEqual(
+      close([
+        [-150, 12, 12],
+        [-95, 12, 12],
+        [-45, 24, 0],
+        [-13, 24, 0],
+        [-5, 20, 0],
+      ]),
+    )
+  })
+
+  test('of a head that ends within its shoulder, slanted or not: as wide at its end as the head is there', () => {
+    for (const postStep of [0, 3]) {
+      // 20 long, the nut 15 thick: from its back 5 are left of 8, and the head's own width begins at its end.
+      const { corners } = plan({
+        nut: { thickness: 15, setback: 0 },
+        headstock: { length: 20, width: 60, postStep, firstPost: 30 },
+        neck: { widthAtNut: 40 },
+      })
+      expect(corners.slice(0, 3)).toEqual(
+        close([
+          [-20, 30, 0],
+          [-15, 20, 0],
+          [0, 20, 0],
+        ]),
+      )
+    }
+  })
+
+  test('of a box before the nut: as wide as at the box right from it', () => {
+    const { corners, x1, box } = plan({
+      scale: { length: 150 },
+      saddle: { place: 1000 },
+      neck: { width: 50, widthAtNut: 40 },
+    })
+    expect(box.x1).toBeLessThan(0)
+    expect(x1).toBe(1)
+    expect(corners.slice(-2)).toEqual(
+      close([
+        [0, 20, 0],
+        [1, 25, 0],
+      ]),
+    )
+  })
+})
+
+describe('cuts for the lid', () => {
+  test('go a gap beyond the walls it lies on, and to the end of a neck at a block', () => {
+    const gap = 0.7
+    const on = layoutOf({ box: { lid: { fit: 'on the walls', gap } }, neck: { relief: 0 } })
+    const notch = ({ neck }: Layout) => neck.cuts.map(({ x0, x1, of }) => [x0, x1, of])
+    expect(notch(on)).toEqual([[on.box.x0 - gap, on.box.x1 + gap, 'notch']])
+    const between = layoutOf({ box: { lid: { fit: 'between the walls', gap } }, neck: { relief: 0 } })
+    expect(notch(between)).toEqual([[between.box.insideX0, between.box.insideX1, 'notch']])
+    const block = layoutOf({
+      box: { lid: { fit: 'on the walls', gap } },
+      neck: { ends: 'at a block', relief: 3, reliefStart: 10 },
+    })
+    expect(notch(block)).toEqual([
+      [block.box.x0 - gap, block.neck.x1, 'notch'],
+      [block.box.insideX0 + 10, block.neck.x1, 'relief'],
+    ])
+  })
+
+  test('are none over a neck that lies under the lid, nor where the relief has no length', () => {
+    const { box } = layoutOf()
+    const under = layoutOf({ neck: { rise: box.lidBottom, relief: 3, reliefStart: 10 } })
+    expect(under.neck.cuts.map(({ of }) => of)).toEqual(['relief'])
+    expect(layoutOf({ neck: { rise: box.lidBottom - 3, relief: 3 } }).neck.cuts).toEqual([])
+    // 120 long with walls of 6: 108 between them, 54 from either side.
+    const none = layoutOf({
+      box: { length: 120, walls: { neckEnd: 6, tailEnd: 6 } },
+      neck: { relief: 3, reliefStart: 54 },
+    })
+    expect(none.neck.cuts.map(({ of }) => of)).toEqual(['notch'])
+  })
+
+  test('a pickup takes from the neck as far as it reaches over its edge, on either side, and no farther', () => {
+    const [half, size] = [19, 30]
+    const cutsOf = (across: number) =>
+      layoutOf({
+        things: [{ kind: 'pickup', id: 'bar', along: 100, across, shape: 'round', diameter: size, depth: 9 }],
+      }).neck.cuts.filter(({ of }) => of === 'pickup relief').length
+    for (const side of [-1, 1]) {
+      expect(cutsOf(side * (half + size / 2 - 0.5))).toBe(1)
+      expect(cutsOf(side * (half + size / 2 + 0.5))).toBe(0)
+    }
+  })
+})
+
 describe('for every design', { timeout: PATIENCE }, () => {
   test('stretches follow each other from the head to the end without a gap or a turn', () => {
     forEveryDesign((design) => {

@@ -164,10 +164,7 @@ describe(`crossings (seed ${seed})`, () => {
       [segments, segments],
       (a, b) => {
         const theirs = (makerjs.path.intersection(asPath(a), asPath(b))?.intersectionPoints ?? []).map(
-          ([x, y]) => ({
-            x: x!,
-            y: y!,
-          }),
+          (place) => ({ x: place[0]!, y: place[1]! }),
         )
         const ours = shared(a, b).map(([x, y]) => ({ x: x!, y: y! }))
         for (const place of ours) {

@@ -5,7 +5,7 @@
  */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Chain, Contour, Placement, Point } from '../../geometry/plane/index.ts'
+import type { Chain, Contour, Placement, Point } from '../../../geometry/plane/index.ts'
 import {
   area,
   bounds,
@@ -31,8 +31,8 @@ import {
   placePoint,
   reversed,
   turn,
-} from '../../geometry/plane/index.ts'
-import { law, ROOT_OF_ROUNDING, ROUNDING, SEARCHED, seed } from '../geometry/plane/law.ts'
+} from '../../../geometry/plane/index.ts'
+import { law, ROOT_OF_ROUNDING, ROUNDING, SEARCHED, seed } from './law.ts'
 import {
   apart,
   contours,
@@ -45,7 +45,7 @@ import {
   sampledDistance,
   stars,
   windings,
-} from '../geometry/plane/shapes.ts'
+} from './shapes.ts'
 
 describe(`distance (seed ${seed})`, () => {
   it('swapped contours are as far apart, and the way between them is the same way back', () => {

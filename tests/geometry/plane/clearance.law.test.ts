@@ -2,7 +2,7 @@
  * Laws of clearance and gap, held against their definitions tried out on samples and on a grid of places.
  */
 import { describe, expect, it } from 'vitest'
-import type { Point } from '../../geometry/plane/index.ts'
+import type { Point } from '../../../geometry/plane/index.ts'
 import {
   bounds,
   circle,
@@ -14,9 +14,9 @@ import {
   gap,
   isWithin,
   stadium,
-} from '../../geometry/plane/index.ts'
-import { law, ROOT_OF_ROUNDING, ROUNDING, SEARCHED, seed } from '../geometry/plane/law.ts'
-import { apart, longestStep, pairs, sampled, sampledDepth } from '../geometry/plane/shapes.ts'
+} from '../../../geometry/plane/index.ts'
+import { law, ROOT_OF_ROUNDING, ROUNDING, SEARCHED, seed } from './law.ts'
+import { apart, longestStep, pairs, sampled, sampledDepth } from './shapes.ts'
 
 describe(`clearance and gap (seed ${seed})`, () => {
   it('clearance is what samples of the inner contour say: the least depth inside, or the farthest beyond', () => {

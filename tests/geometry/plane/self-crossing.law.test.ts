@@ -4,10 +4,10 @@
  */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Chain, Point } from '../../geometry/plane/index.ts'
-import { faults } from '../../geometry/plane/index.ts'
-import { law, ROUNDING, seed } from '../geometry/plane/law.ts'
-import { apart, contours, evenly, points, sampled, stars } from '../geometry/plane/shapes.ts'
+import type { Chain, Point } from '../../../geometry/plane/index.ts'
+import { faults } from '../../../geometry/plane/index.ts'
+import { law, ROUNDING, seed } from './law.ts'
+import { apart, contours, evenly, points, sampled, stars } from './shapes.ts'
 
 describe(`faults (seed ${seed})`, () => {
   it('are none in what the makers make and motions carry', () => {
