@@ -98,7 +98,7 @@ export function spanOf(
   const x = new Array<number>(3 * intervals).fill(0)
   const bend = new Array<number>(3 * intervals).fill(0)
   const axis = new Array<number>(3 * intervals).fill(0)
-  let piece = pieceAt(pieces, (kept[0]! + kept[1]!) / 2)
+  let piece: NeckPiece | undefined
   for (let index = 0; index < intervals; index++) {
     const from = kept[index]!
     const to = kept[index + 1]!
@@ -133,5 +133,5 @@ export function riseAt(span: Span, rise: number[], x: number): number {
   for (let index = 1; index < span.x.length; index++) {
     if (Math.abs(span.x[index]! - x) < Math.abs(span.x[best]! - x)) best = index
   }
-  return rise[best] ?? 0
+  return rise[best]!
 }

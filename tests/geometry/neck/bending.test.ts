@@ -376,13 +376,3 @@ describe('what cannot be bent', () => {
     expect([bow, nutRise]).toEqual([0, 0])
   })
 })
-
-describe('thinnest', () => {
-  it('is the least on the rule that passes', () => {
-    expect(thinnest((height) => height ** 3 > 5000, 10, 30, 0.5)).toBe(17.5)
-    expect(thinnest(() => true, 10, 30, 0.5)).toBe(10)
-    expect(thinnest(() => false, 10, 30, 0.5)).toBeNull()
-    expect(thinnest(() => true, 10, 9, 0.5)).toBeNull()
-    expectShare(thinnest((height) => height >= 19.049, 5, 30, 25.4 / 32)!, 19.05, 1e-12)
-  })
-})

@@ -136,7 +136,80 @@ describe('bars and rods', () => {
   })
 })
 
+describe('a rod', () => {
+  // Circle of diameter 6 about height 7: area 9 π, second moment 81 π / 4 (any table of sections).
+  it('is a circle about its middle', () => {
+    const one = rod(6, 7, stuff(3), stuff(1))
+    expect(one).toMatchObject({ centre: 7, bottom: 4, top: 10, stiffness: 2, own: 3, loose: false })
+    expectShare(one.area, 9 * Math.PI, 1e-12)
+    expectShare(one.inertia, (81 * Math.PI) / 4, 1e-12)
+    expect(rod(6, 7, stuff(3), stuff(1), true)).toMatchObject({ stiffness: -1, loose: true })
+  })
+
+  it('glued low in a stick draws its axis down by its own moment', () => {
+    // 40 × 20 of 10 000, a rod of 6 at 7 high that adds 190 000: axis (10 × 8e6 + 7 × 190e3 × 9π) / (8e6 + 190e3 × 9π).
+    const section = sectionFrom(plank(40, 0, 20, stuff(10_000)), rod(6, 7, stuff(200_000), stuff(10_000)))
+    const added = 190_000 * 9 * Math.PI
+    const axis = (80e6 + 7 * added) / (8e6 + added)
+    expectShare(section.axis, axis, 1e-12)
+    const bend = 10_000 * ((40 * 20 ** 3) / 12 + 800 * (10 - axis) ** 2) + (190_000 * 81 * Math.PI) / 4
+    expectShare(section.bend, bend + added * (7 - axis) ** 2, 1e-12)
+  })
+
+  it('that lies loose is bent about its own middle and not pressed; a glued one is both', () => {
+    // Only the rod is weak, so that the strain told is its own.
+    const wood = plank(40, 0, 20, stuff(10_000, 1e9))
+    const lying = (loose: boolean) => sectionFrom(wood, rod(6, 7, stuff(200_000, 1), stuff(10_000), loose))
+    for (const [push, moment] of [
+      [500, 3000],
+      [500, -3000],
+      [0, 3000],
+    ] as const) {
+      const bent = (section: ReturnType<typeof lying>) => (200_000 * moment) / section.bend
+      const loose = lying(true)
+      // 3 from its own middle to either edge: alike, the lower one is told.
+      expect(mostStrained(loose, push, moment).height).toBe(4)
+      expectShare(mostStrained(loose, push, moment).stress, -3 * bent(loose), 1e-9)
+      const glued = lying(false)
+      const at = (height: number) => (200_000 * push) / glued.stretch + bent(glued) * (height - glued.axis)
+      const worst = Math.abs(at(4)) >= Math.abs(at(10)) ? 4 : 10
+      const told = mostStrained(glued, push, moment)
+      expect(told.height).toBe(worst)
+      expectShare(told.stress, at(worst), 1e-9)
+      expectShare(told.share, Math.abs(at(worst)), 1e-9)
+    }
+  })
+
+  it('is nothing to bear a load by itself where the wood is gone', () => {
+    expect(sectionOf([rod(6, 7, stuff(200_000), stuff(10_000), true)])).toBeNull()
+  })
+})
+
 describe('strain', () => {
+  it('is told of the edge that bears least, at either face and whichever way it bends', () => {
+    // 40 × 20, 100 N along and 400 N·mm: 0.125 ± 0.15; top first in pressure, the back in pull.
+    const section = sectionFrom(plank(40, 0, 20, stuff(10_000, 2)))
+    expect(mostStrained(section, 100, 400)).toEqual({
+      stress: expect.closeTo(0.275, 9),
+      share: expect.closeTo(0.1375, 9),
+      height: 20,
+    })
+    expect(mostStrained(section, 100, -400)).toEqual({
+      stress: expect.closeTo(0.275, 9),
+      share: expect.closeTo(0.1375, 9),
+      height: 0,
+    })
+    expect(mostStrained(section, -100, 400)).toEqual({
+      stress: expect.closeTo(-0.275, 9),
+      share: expect.closeTo(0.1375, 9),
+      height: 0,
+    })
+    expect(mostStrained(section, 0, 0)).toEqual({ stress: 0, share: 0, height: 10 })
+    // A part that is not there bears nothing, however far off it would lie.
+    const ghost = sectionFrom(plank(40, 0, 20, stuff(10_000, 2)), plank(40, 90, 90, stuff(10_000, 1e-6)))
+    expect(mostStrained(ghost, 100, 400).height).toBe(20)
+  })
+
   // Roark's Formulas, cantilever with end couple; maple 40 × 20 mm, 200 N at 12 mm over the axis: T/A + T e/S.
   it('of a neck under its strings', () => {
     const section = sectionFrom(plank(40, -10, 10, stuff(12_600)))
