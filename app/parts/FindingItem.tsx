@@ -54,7 +54,7 @@ export function FindingItem({ finding, layout, lit, worst, cures }: FindingItemP
           {ruleOf(finding.rule).title}
           {about && <i>{about}</i>}
         </span>
-        {measured !== null && margin !== null && !(unit === 'count' && grade === 'clear') && (
+        {measured !== null && margin !== null && unit !== 'count' && (
           <b className={`finding-margin ${grade}`} title="Margin to the limit">
             {sayMargin(margin, finding, units)}
             {worst && worst.tolerance > 0 && (
@@ -85,7 +85,7 @@ export function FindingItem({ finding, layout, lit, worst, cures }: FindingItemP
               <dd>{formatMeasure(limit, finding, units, { unit: true })}</dd>
             </div>
           )}
-          {margin !== null && (
+          {margin !== null && unit !== 'count' && (
             <div>
               <dt>margin</dt>
               <dd className={grade}>{sayMargin(margin, finding, units)}</dd>

@@ -24,8 +24,10 @@ export interface LengthFieldProps extends FieldProps<number> {
 
 /** What the shown figures leave out: nothing, or the exact millimetres. */
 export function besideOf(mm: number, units: Units): string {
-  if (units.display === 'inches') return exactly(mm)
-  return Math.abs(roundedLength(mm, units).errorMm) > 0.005 ? exactly(mm) : 'mm'
+  // Noughts at the end say nothing, and there is little room.
+  const short = exactly(mm).replace(/\.?0+(?= mm$)/, '')
+  if (units.display === 'inches') return short
+  return Math.abs(roundedLength(mm, units).errorMm) > 0.005 ? short : 'mm'
 }
 
 export function LengthField({

@@ -13,7 +13,7 @@ import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
 import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
-import { nameOf } from './say.ts'
+import { GRADE_WORDS, nameOf } from './say.ts'
 import { sayMargin } from './say-findings.ts'
 import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
@@ -58,7 +58,7 @@ function Margin({
   lit: boolean
 }) {
   const { units } = layout.design
-  const { measured, limit, margin, grade } = finding
+  const { measured, limit, margin, grade, unit } = finding
   if (measured === null || limit === null || margin === null) return null
   const thing = selectable(finding.about, layout)
   const of = finding.about.map((id) => nameOf(id, layout)).join(', ')
@@ -82,22 +82,31 @@ function Margin({
           {of && <i>{of}</i>}
         </span>
       </span>
-      <MarginScale margin={margin} limit={limit} grade={grade} tolerance={worst?.tolerance ?? 0} />
-      <span className="margin-numbers">
-        <span>
-          {formatMeasure(measured, finding, units)}
-          <span className="soft"> of {formatMeasure(limit, finding, units)}</span>
+      {/* What is counted is there or not: it has no way to go, and a scale would make one up. */}
+      {unit === 'count' ? (
+        <span className="margin-numbers">
+          <b className={grade}>{GRADE_WORDS[grade]}</b>
         </span>
-        <b className={grade}>
-          {sayMargin(margin, finding, units)}
-          {worst && worst.tolerance > 0 && (
-            <span className={worst.doubtful ? 'give doubtful' : 'give'}>
-              {' '}
-              ± {formatMeasure(worst.tolerance, finding, units)}
+      ) : (
+        <>
+          <MarginScale margin={margin} limit={limit} grade={grade} tolerance={worst?.tolerance ?? 0} />
+          <span className="margin-numbers">
+            <span>
+              {formatMeasure(measured, finding, units)}
+              <span className="soft"> of {formatMeasure(limit, finding, units)}</span>
             </span>
-          )}
-        </b>
-      </span>
+            <b className={grade}>
+              {sayMargin(margin, finding, units)}
+              {worst && worst.tolerance > 0 && (
+                <span className={worst.doubtful ? 'give doubtful' : 'give'}>
+                  {' '}
+                  ± {formatMeasure(worst.tolerance, finding, units)}
+                </span>
+              )}
+            </b>
+          </span>
+        </>
+      )}
     </button>
   )
 }

@@ -1,8 +1,10 @@
 /** The sheet, the label and the whole bundle leave the page: printed, saved, handed over. */
 import { useEffect, useRef, useState } from 'react'
+import { LABEL_SIZE } from '../../exporters/index.ts'
 import { check } from '../../geometry/index.ts'
 import { download } from '../actions/files.ts'
 import { useDesign, useLayout } from '../parts/calm.ts'
+import { sayLength } from '../parts/say.ts'
 import { stops } from '../parts/tightness.ts'
 import { goTo } from '../state/index.ts'
 import { type Bundling, startMaking } from './bundling.ts'
@@ -35,7 +37,8 @@ export function Handing() {
       </button>
       <h2>The label</h2>
       <p className="small soft">
-        For the inside of the box, 106 × 60 mm: what to string it with, and a code that opens the design
+        For the inside of the box, {sayLength(LABEL_SIZE.width, design.units)} by{' '}
+        {sayLength(LABEL_SIZE.height, design.units)}: what to string it with, and a code that opens the design
         again.
       </p>
       <button type="button" onClick={() => printLabelSheet(design)}>

@@ -10,9 +10,9 @@ import { plainLine } from '../words/plain.ts'
 import { fitLine } from '../words/width.ts'
 import { carry } from './carried.ts'
 import { checksumOf } from './checksum.ts'
+import { LABEL_SIZE } from './size.ts'
 
-const WIDTH = 106
-const HEIGHT = 60
+const { width: WIDTH, height: HEIGHT } = LABEL_SIZE
 const MARGIN = 3.5
 
 /** Room for the code, its white edge of four squares on each side counted in (ISO/IEC 18004). */

@@ -51,7 +51,7 @@ test('measures and strings are written on the sheet, in any unit, and undone', a
   await expect.poll(() => built.inputValue()).toBe('2 5/16')
   const table = page.getByRole('region', { name: 'As built, beside the plan' })
   expect(await table.textContent()).toContain('2 1/4')
-  expect(await table.textContent()).toContain('+1.59')
+  expect(await table.textContent()).toContain('+0.063')
 
   await built.click()
   await page.keyboard.press('Control+a')
