@@ -17,17 +17,19 @@ function placeOf(section: LidSection, s: number, at: { x: number; y: number }, w
 type Motion<By extends LidMotion['by']> = Extract<LidMotion, { by: By }>
 
 function* swinging(motion: Motion<'hinge'>, wanted: number): Iterable<Measurement> {
-  const pairs = worstOfPairs(motion.swing.encounters)
-  const told = pairs.filter((one) => one.bite > 0 || one.room < wanted)
-  for (const one of told.length > 0 ? told : pairs.slice(0, 1))
+  for (const [index, one] of worstOfPairs(motion.swing.encounters).entries()) {
+    const measured = one.bite > 0 ? -one.bite : one.room
+    // All that have too little room, and where none has the one that has least: they come worst first.
+    if (index > 0 && gradeLeast(measured, wanted) === 'clear') continue
     yield {
       about: [one.moving, one.standing],
-      measured: one.bite > 0 ? -one.bite : one.room,
+      measured,
       limit: wanted,
-      grade: one.bite > 0 ? 'stop' : gradeLeast(one.room, wanted),
+      grade: gradeLeast(measured, wanted, 0),
       where: placeOf(motion.section, one.s, one.at, Math.max(one.bite, one.room)),
-      data: { angle: degreesOf(one.angle), sideways: one.sideways ? 'yes' : 'no', by: 'hinge' },
+      data: { angle: degreesOf(one.angle), by: 'hinge' },
     }
+  }
 }
 
 function* sliding(motion: Motion<'slide'>, wanted: number): Iterable<Measurement> {
@@ -122,7 +124,7 @@ export const lidReach: Rule = {
     const motion = lidMotionOf(layout)
     if (motion?.by !== 'hinge') return found
     const { reached, wanted } = motion.swing
-    const at = backFrom(motion.section, 0, { x: 0, y: 0 })
+    const { at } = motion.section.pin
     const { box } = layout
     const along = runsAlong(motion.section.edge)
     found.push({
@@ -131,8 +133,8 @@ export const lidReach: Rule = {
       limit: degreesOf(wanted),
       grade: gradeLeast(reached, wanted),
       where: along
-        ? { view: 'plan', from: { x: box.x0, y: at.y }, to: { x: box.x1, y: at.y } }
-        : { view: 'plan', from: { x: at.x, y: -box.halfWidth }, to: { x: at.x, y: box.halfWidth } },
+        ? { view: 'plan', from: { x: box.x0, y: at }, to: { x: box.x1, y: at } }
+        : { view: 'plan', from: { x: at, y: -box.halfWidth }, to: { x: at, y: box.halfWidth } },
     })
     return found
   },

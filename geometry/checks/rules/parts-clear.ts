@@ -1,4 +1,5 @@
 import { sideWallAt } from '../../box/outlines.ts'
+import type { Face } from '../../kinds/kind.ts'
 import { type Conflict, conflictsOf, onFace } from '../../solids/index.ts'
 import type { Layout, Placed } from '../../solve/layout.ts'
 import { gradeLeast, type Measurement, type Rule } from '../finding.ts'
@@ -53,12 +54,7 @@ function measurement({ a, b, room, from, to }: Conflict, wanted: number, layout:
 }
 
 /** How far behind a face's outer side the middle of the place lies, never negative. */
-function depthBehind(
-  face: Measurement['where']['view'],
-  from: Conflict['from'],
-  to: Conflict['to'],
-  layout: Layout,
-): number {
+function depthBehind(face: Face, from: Conflict['from'], to: Conflict['to'], layout: Layout): number {
   const { box } = layout
   const at = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2, z: (from.z + to.z) / 2 }
   const deep = {
@@ -68,8 +64,6 @@ function depthBehind(
     'treble-wall': sideWallAt(layout, 'treble-wall', at.x) - at.y,
     'neck-end-wall': at.x - box.x0,
     'tail-end-wall': box.x1 - at.x,
-    plan: 0,
-    section: 0,
   }[face]
   return Math.max(0, deep)
 }

@@ -74,6 +74,13 @@ describe('the thread through the face', () => {
     expect(sentence(design)).toContain(words)
   })
 
+  test('names the face it has to pass', () => {
+    expect(sentence(inLid(4))).toContain('the lid is 4.0 mm')
+    expect(sentence(inWall(4))).toContain('the wall is 4.0 mm')
+    const button = { kind: 'grommet', id: 'eye', face: 'base', along: 60, across: 50 }
+    expect(told('thread-through', things(button))).toEqual([])
+  })
+
   test('is asked of nothing else', () => {
     for (const rule of ['thread-through', 'bore-wide', 'face-for-bushing', 'shaft-in-knob', 'knob-off-face'])
       expect(told(rule, things(hole()))).toEqual([])
@@ -88,6 +95,17 @@ describe('a bore wide enough', () => {
     ['from outside', 13.99, 'stop jack: 13.99 of 14'],
   ])('%s, %d wide', (bore, boreDiameter, said) => {
     expect(told('bore-wide', inWall(9, { bore, boreDiameter, boreDepth: 5 }))).toEqual([`${said}, ${WALL}`])
+  })
+
+  test('is told what it has to let in', () => {
+    const said = (bore: string) => {
+      const layout = solve(designOf(inWall(9, { bore, boreDiameter: 12, boreDepth: 5 })))
+      const finding = check(layout).find(({ rule }) => rule === 'bore-wide')
+      if (!finding) throw new Error('nothing is said')
+      return sentenceOf(finding, layout)
+    }
+    expect(said('from inside')).toContain('12.0 mm wide and its body 20.0 mm')
+    expect(said('from outside')).toContain('12.0 mm wide and its nut 14.0 mm')
   })
 
   test('is not asked for where nothing is bored', () => {

@@ -121,7 +121,7 @@ describe('what is said of the rules themselves', () => {
   })
 })
 
-describe('how findings speak', () => {
+describe('how findings say', () => {
   const say = sayFor(designOf({}))
   const inches = sayFor(designOf({ units: { display: 'inches', fraction: 32 } }))
 

@@ -78,6 +78,15 @@ describe('behind the wall', () => {
     expect(saysOf(block(224, 41.7))[0]).toMatch(/, tail-end-wall \(30.2, -12\) to \(31.7, -12\)$/)
   })
 
+  test('what hangs behind the lid is met, what stands in the same wall only by its hole', () => {
+    // A pot in the lid before the wall, its body to 4 + 8 under the lid's face; the hole's top lies at 16 - 1.5.
+    const pot = { kind: 'pot', id: 'pot', along: 222, across: 28.7, bodyDepth: 8, lugs: 0 }
+    expect(saysOf(things(pot))[0]).toMatch(/^clear tailpiece \+ ground wire \+ pot: 2.5 of 2,/)
+    // A jack whose body of 20 comes nearer than its hole of 9.8: 45 - 4.9 - 30.2.
+    const jack = { kind: 'jack', id: 'jack', face: 'tail-end-wall', along: 45, across: 12 }
+    expect(saysOf(things(jack))[0]).toMatch(/^clear tailpiece \+ ground wire \+ jack: 9.9 of 2,/)
+  })
+
   test('a screw in the edge of the wall is in its way, a hole of a thing on it is not met twice', () => {
     const screw = { kind: 'screw', id: 'peg', along: 237, across: 33.7, clearance: 3, screwLength: 30 }
     // 5 beside the hole's middle, less half of 3 and half of 3.

@@ -75,6 +75,18 @@ describe('a hinged lid', () => {
     ])
   })
 
+  test('what bites is told whatever room is wanted, and of what does not the tightest', () => {
+    const strict = (lidClear: number, fields: Stated) =>
+      told('lid-clears', { ...lid(fields), limits: { lidClear } })
+    expect(strict(0, { hingeIn: 8, gap: 0.3 }).map((line) => line.split(':')[0])).toEqual([
+      'stop lid + bass wall',
+      'stop lid + neck-end wall',
+      'stop lid + tail-end wall',
+    ])
+    expect(strict(0, { gap: 0.3 })).toEqual([expect.stringMatching(/^clear lid \+ neck: 0.3 of 0,/)])
+    expect(strict(0, {})).toEqual([expect.stringMatching(/^clear lid \+ neck: 0 of 0,/)])
+  })
+
   test('that meets nothing has nothing to tell, nor has one that lifts off or is glued', () => {
     expect(told('lid-clears', lid({ hingeEdge: 'tail end', gap: 0.8 }, BLOCK))).toEqual([])
     for (const kind of ['lift-off', 'glued'])

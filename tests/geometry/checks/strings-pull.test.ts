@@ -1,6 +1,6 @@
 /**
  * The pull of strings, each by its mass at its pitch: `T = mu (2 L f)^2` (M. Mersenne, "Harmonicorum Libri", 1636), over
- * 635 mm. A rule of strings tells each that breaks it, and of those that keep it the one that comes nearest to breaking it.
+ * 635 mm.
  */
 import { describe, expect, test } from 'vitest'
 import { check, sentenceOf, solve } from '../../../geometry/index.ts'
@@ -36,29 +36,6 @@ const sentence = (rule: string, stated: Stated): string => {
 }
 
 describe('a string too slack or too hard', () => {
-  test('of those that hold the nearest to the limit is told', () => {
-    // 58, 73 and 65 newtons against a least of 40 and a most of 110.
-    const three = masses([0.4, 0.5, 0.45])
-    expect(told('string-slack', three)).toEqual([`clear string 3: ${to4(pull(0.4))} of 40, ${BASS}`])
-    expect(told('string-high', three)).toEqual([`clear string 2: ${to4(pull(0.5))} of 110, ${MIDDLE}`])
-    // Of equal ones the first.
-    expect(told('string-high', masses([0.4, 0.4]))[0]).toMatch(/^clear string 2: /)
-  })
-
-  test('each that does not is told, in order, and then the nearest of the others', () => {
-    const mixed = masses([0.2, 0.4, 0.25, 0.45])
-    expect(told('string-slack', mixed).map((line) => line.split(',')[0])).toEqual([
-      `care string 4: ${to4(pull(0.2))} of 40`,
-      `care string 2: ${to4(pull(0.25))} of 40`,
-      `clear string 3: ${to4(pull(0.4))} of 40`,
-    ])
-    expect(told('string-high', masses([0.8, 0.4, 0.9]))).toEqual([
-      `care string 3: ${to4(pull(0.8))} of 110, ${BASS}`,
-      `care string 1: ${to4(pull(0.9))} of 110, ${TREBLE}`,
-      `clear string 2: ${to4(pull(0.4))} of 110, ${MIDDLE}`,
-    ])
-  })
-
   test.each([
     ['string-slack', 'stringSlack', 1],
     ['string-high', 'stringHigh', -1],

@@ -1,6 +1,6 @@
 /** What the wiring says of each component, and where that stands: on its face, or at the saddle where it is on none. */
 import { describe, expect, test } from 'vitest'
-import { type Design, presetWiring } from '../../../geometry/index.ts'
+import { check, type Design, presetWiring, sentenceOf, solve } from '../../../geometry/index.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
 import { graded, to4, told } from './told.ts'
 
@@ -168,6 +168,17 @@ describe('what is heard at the jack', () => {
     ])
     const silent = { ...wired(FULL, without('volume.2', 'jack.tip')), limits: { wiringHeard: 0 } }
     expect(told('wiring-heard', silent)).toEqual([`stop component coil: 0 of 0.01, ${SADDLE}`])
+  })
+
+  test('tells of a coil and of a piezo what would mend it', () => {
+    const said = (name: Name) => {
+      const layout = solve(designOf(wired(name, (wiring) => ({ ...wiring, inputKilohms: 10 }))))
+      const finding = check(layout).find(({ rule }) => rule === 'wiring-heard')
+      if (!finding) throw new Error('nothing is said')
+      return sentenceOf(finding, layout)
+    }
+    expect(said('coil straight to the jack')).toContain('Pots of more kΩ, or another input.')
+    expect(said('piezo straight to the jack')).toContain('Pots of 1 MΩ, or a buffer.')
   })
 
   test('is told of each pickup', () => {
