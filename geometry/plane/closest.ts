@@ -24,14 +24,13 @@ export function noWay(): Way {
   return { distance: Number.POSITIVE_INFINITY, ax: 0, ay: 0, bx: 0, by: 0 }
 }
 
-const crossed: number[] = [0, 0, 0, 0]
+const crossed: number[] = []
 const spot = { x: 0, y: 0 }
 
 /** Shortens `way` if there is a shorter one from `a` to `b`. */
 export function closest(a: Piece, b: Piece, way: Way): void {
   if (crossings(a, b, crossed) > 0) {
-    const [x = 0, y = 0] = crossed
-    offer(way, 0, x, y, x, y)
+    offer(way, 0, crossed[0]!, crossed[1]!, crossed[0]!, crossed[1]!)
     return
   }
   if (a.isArc && b.isArc) betweenArcs(a, b, way)

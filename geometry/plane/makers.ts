@@ -198,7 +198,8 @@ export function roundedRectangle(centre: Point, length: number, width: number, r
  * @example stadium({ x: 0, y: 0 }, 50, 10) // half circles of radius 5 about (-20, 0) and (20, 0)
  */
 export function stadium(centre: Point, length: number, width: number): Contour {
-  return roundedRectangle(centre, length, width, Math.min(length, width) / 2)
+  // As round as it will go.
+  return roundedRectangle(centre, length, width, Number.POSITIVE_INFINITY)
 }
 
 /**

@@ -19,7 +19,7 @@ describe(`closest (seed ${seed})`, () => {
         if (way.distance > 0) met.apart++
         else met.crossing++
       },
-      60,
+      150,
     )
     expect(Math.min(met.apart, met.crossing)).toBeGreaterThan(8)
   })
@@ -46,6 +46,20 @@ describe(`closest (seed ${seed})`, () => {
         expect(way.distance).toBeCloseTo(wanted, 9)
       }
     }
+  })
+
+  test('arcs whose circles cross, but not where the arcs run, are as far apart as looking says', () => {
+    // Circles of 5 and 4 whose centres lie 6 apart: every pair of quarters, and of three quarters.
+    for (const long of [90, 270])
+      for (let i = 0; i < 4; i++)
+        for (let k = 0; k < 4; k++) {
+          const [a, b] = [arc(0, 0, 5, 90 * i + 10, 90 * i + long), arc(6, 0, 4, 90 * k + 20, 90 * k + long)]
+          const [there, back] = [noWay(), noWay()]
+          closest(pieceOf(a), pieceOf(b), there)
+          closest(pieceOf(b), pieceOf(a), back)
+          expect(Math.abs(there.distance - searchedBetween(a, b))).toBeLessThan(1e-4)
+          expect(back.distance).toBeCloseTo(there.distance, 9)
+        }
   })
 
   test('a way already found is kept where no shorter one is there', () => {

@@ -36,6 +36,17 @@ describe('places of crossing by whole-numbered triangles', () => {
         [5, 5],
       ],
     ],
+    ['a line that begins on another', straight(5, 0, 5, 7), straight(0, 0, 10, 0), [[5, 0]]],
+    ['a line that ends on another from below', straight(5, -7, 5, 0), straight(0, 0, 10, 0), [[5, 0]]],
+    ['a corner of two lines', straight(0, 0, 10, 0), straight(10, 0, 10, 5), [[10, 0]]],
+    ['a line low over another', straight(2, 0.5, 8, 0.3), straight(0, 0, 10, 0), []],
+    ['a line low under another', straight(2, -0.3, 8, -0.5), straight(0, 0, 10, 0), []],
+    [
+      'a line that passes another by half a millionth',
+      straight(10 + 5e-7, 3, 10 + 5e-7, -3),
+      straight(0, 0, 10, 0),
+      [],
+    ],
     ['a line that stops inside', straight(-9, 5, 0, 5), circle5, [[-3, 5]]],
     ['a line that begins inside', straight(0, 5, 9, 5), circle5, [[5, 5]]],
     ['a line within a circle', straight(-1, 5, 3, 5), circle5, []],
@@ -142,6 +153,9 @@ describe('places where circles only touch', () => {
       expect(told(upper, other)).toEqual([1, 7])
       expect(told(other, upper)).toEqual([1, 7])
     }
+    // A line that begins or ends right on the arc.
+    for (const end of [straight(1, 7, 1, 12), straight(1, 12, 1, 7)])
+      expect(told(upper, pieceOf(end))).toEqual([1, 7])
     // The halves that face away do not.
     expect(told(half(-4, 6, 2, 1), over)).toEqual([])
     expect(told(upper, half(4, -2, 10, 1))).toEqual([])

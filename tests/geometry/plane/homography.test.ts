@@ -115,6 +115,34 @@ describe('corners that no camera sees', () => {
     }
   })
 
+  it('are judged by how they lie to each other, wherever that is and whichever way round they go', () => {
+    for (const [dx, dy] of [
+      [1000, 1000],
+      [-1000, 500],
+      [0, -2000],
+    ] as const) {
+      const at = (four: Corners) => four.map(({ x, y }) => ({ x: x + dx, y: y + dy })) as unknown as Corners
+      const back = (four: Corners) => [...four].reverse() as unknown as Corners
+      expect(cornerFault(at(unit))).toBeNull()
+      expect(cornerFault(at(back(unit)))).toBeNull()
+      expect(windingOf(at(unit))).toBe(1)
+      expect(windingOf(at(back(unit)))).toBe(-1)
+      expect(cornerFault(at(corners([0, 0], [1, 0], [0, 1], [1, 1])))).toBe('crossed')
+      expect(cornerFault(at(corners([0, 0], [0, 4], [1, 1], [4, 0])))).toBe('hollow')
+      for (const four of [
+        corners([0, 0], [0, 0], [1, 1], [0, 1]),
+        corners([0, 0], [1, 0], [1, 1], [0, 0]),
+        corners([0, 0], [1, 0], [0, 0], [0, 1]),
+      ])
+        expect(cornerFault(at(four))).toBe('together')
+    }
+    // Long and slanting, as no sum of its corners is; still one way round.
+    const long = corners([0, 0], [90, 30], [92, 35], [1, 6])
+    expect([cornerFault(long), windingOf(long)]).toEqual([null, 1])
+    // A point moved by half a thousandth of the size is a corner of its own, not one in line.
+    expect(cornerFault(corners([0, 0], [0.5, -5e-4], [1, 0], [0, 1]))).toBeNull()
+  })
+
   it('go one way or the other', () => {
     expect(windingOf(unit)).toBe(1)
     expect(windingOf([...unit].reverse() as unknown as Corners)).toBe(-1)

@@ -51,6 +51,28 @@ describe('chain', () => {
     expect(chain([...corners, { x: 0, y: 0, bulge: 9 }], true).vertices).toEqual(corners)
   })
 
+  it('drops every last vertex that repeats the first, though they may lie apart from each other', () => {
+    const corners = [
+      { x: 0, y: 0, bulge: 0 },
+      { x: 4, y: 0, bulge: 0 },
+      { x: 0, y: 3, bulge: 0.2 },
+    ]
+    const [left, right] = [
+      { x: -9e-7, y: 0, bulge: 1 },
+      { x: 9e-7, y: 0, bulge: 2 },
+    ]
+    expect(chain([...corners, left, right], true).vertices).toEqual(corners)
+  })
+
+  it('leaves a small one that runs counter-clockwise as it came', () => {
+    const corners = [
+      { x: 5, y: 5, bulge: 0 },
+      { x: 5.5, y: 5, bulge: 0 },
+      { x: 5, y: 5.5, bulge: 0 },
+    ]
+    expect(chain(corners, true).vertices).toEqual(corners)
+  })
+
   it('keeps a last vertex that repeats the first of an open chain', () => {
     const corners = [
       { x: 0, y: 0, bulge: 0 },
@@ -96,6 +118,39 @@ describe('circle, line, polygon, rectangle', () => {
     expect(() => polygon([origin, { x: 1, y: 0 }])).toThrow('not 2')
     expect(() => rectangle(0, 0, 0, 5)).toThrow('not 0')
     expect(() => rectangle(0, 5, 5, 0)).toThrow('not -5')
+  })
+
+  it('a line of no length is refused wherever it lies, as is one without end', () => {
+    for (const at of [
+      { x: 5, y: 7 },
+      { x: -5, y: 7 },
+      { x: 5, y: -7 },
+    ]) {
+      expect(() => line(at, at)).toThrow('2 came')
+      expect(() => line(at, { x: at.x + 5e-7, y: at.y - 5e-7 })).toThrow('2 came')
+    }
+    expect(() => line(origin, { x: Number.POSITIVE_INFINITY, y: 0 })).toThrow('not Infinity')
+    expect(() => line({ x: 0, y: Number.NaN }, { x: 1, y: 0 })).toThrow('not NaN')
+  })
+
+  it('a line hardly longer than a point is wide is a line still', () => {
+    const short = line({ x: 1, y: 2 }, { x: 1 + 1.5e-6, y: 2 })
+    expect([short.closed, short.vertices.length]).toEqual([false, 2])
+  })
+
+  it('a rectangle has four square corners from its lower left one, and one too thin for a side has two', () => {
+    expect(rectangle(1, 2, 5, 4)).toEqual({
+      shape: 'chain',
+      closed: true,
+      vertices: [
+        { x: 1, y: 2, bulge: 0 },
+        { x: 5, y: 2, bulge: 0 },
+        { x: 5, y: 4, bulge: 0 },
+        { x: 1, y: 4, bulge: 0 },
+      ],
+    })
+    for (const thin of [rectangle(100, 4, 110, 4 + 5e-7), rectangle(4, 100, 4 + 5e-7, 110)])
+      expect([thin.closed, thin.vertices.length]).toEqual([true, 2])
   })
 
   it('a line is open and straight', () => {

@@ -52,6 +52,15 @@ describe('neighbours of few boxes and of many', () => {
     }
   })
 
+  it('of many, too, finds those that touch and no others unless it is to grow', () => {
+    // Squares of 1 in a row, every 2: between two of them, 1 is free.
+    const boxes = Array.from({ length: 60 }, (_, i) => bounds(rectangle(2 * i, 0, 2 * i + 1, 1)))
+    const index = neighbours(boxes)
+    expect(index.near(boxes[30]!)).toEqual([30])
+    expect(index.near(bounds(rectangle(61, 0, 62, 1)))).toEqual([30, 31])
+    expect(index.near(boxes[30]!, 1)).toEqual([29, 30, 31])
+  })
+
   it('of many refuses one that is not finite, too', () => {
     const bad = { minX: 0, minY: 0, maxX: Number.POSITIVE_INFINITY, maxY: 1 }
     expect(() => neighbours([...field(30).map(bounds), bad])).toThrow('Infinity')

@@ -10,6 +10,7 @@ import {
   circle,
   distanceToPoint,
   flatten,
+  length,
   offset,
   place,
   polygon,
@@ -193,6 +194,104 @@ describe('areas of inside offsets', () => {
   test('open chains and lengths that are none are refused, with the value', () => {
     expect(() => offset({ shape: 'chain', closed: false, vertices: [] }, 1)).toThrow('open')
     expect(() => offset(circle({ x: 0, y: 0 }, 5), Number.NaN)).toThrow('NaN')
+  })
+})
+
+describe('boxes grown and shrunk are boxes', () => {
+  const origin = { x: 0, y: 0 }
+  const cornersOf = (contour?: Contour) => (contour?.shape === 'chain' ? contour.vertices.length : 0)
+  // What a box becomes is told by its sizes: a rectangle's corners round out, and come back square.
+  const table: readonly (readonly [string, Contour, number, Contour | null])[] = [
+    ['a rectangle grown', rectangle(0, 0, 10, 6), 2, roundedRectangle({ x: 5, y: 3 }, 14, 10, 2)],
+    ['a rectangle shrunk', rectangle(0, 0, 10, 6), -2, rectangle(2, 2, 8, 4)],
+    ['a standing one shrunk', rectangle(-3, 1, 3, 11), -2, rectangle(-1, 3, 1, 9)],
+    ['a rectangle shrunk to a line', rectangle(0, 0, 10, 6), -3, null],
+    ['round corners grown', roundedRectangle(origin, 30, 20, 4), 3, roundedRectangle(origin, 36, 26, 7)],
+    ['round corners shrunk', roundedRectangle(origin, 30, 20, 4), -3, roundedRectangle(origin, 24, 14, 1)],
+    [
+      'round corners shrunk past their radius',
+      roundedRectangle(origin, 30, 20, 4),
+      -5,
+      rectangle(-10, -5, 10, 5),
+    ],
+    ['a slot grown', stadium(origin, 30, 8), 3, stadium(origin, 36, 14)],
+    ['a slot shrunk', stadium(origin, 30, 8), -3, stadium(origin, 24, 2)],
+    ['a standing slot shrunk', stadium(origin, 8, 30), -3, stadium(origin, 2, 24)],
+    ['a slot shrunk away', stadium(origin, 30, 8), -4, null],
+  ]
+  test.each(table)('%s', (_, shape, by, wanted) => {
+    for (const at of [
+      { x: 0, y: 0, turn: 0, mirrored: false },
+      { x: 7, y: -3, turn: Math.PI / 2, mirrored: false },
+      { x: -20, y: 40, turn: 0.3, mirrored: true },
+      { x: 3, y: 4, turn: -2.5, mirrored: false },
+    ]) {
+      const { outers, holes, torn } = offset(place(shape, at), by)
+      expect([holes, torn]).toEqual([[], false])
+      expect(outers).toHaveLength(wanted ? 1 : 0)
+      if (wanted) {
+        const there = place(wanted, at)
+        expect(outers[0]).toMatchObject({ shape: 'chain', closed: true })
+        expect(cornersOf(outers[0])).toBe(cornersOf(there))
+        for (const point of sampled(there, 4)) expect(distanceToPoint(outers[0]!, point)).toBeLessThan(1e-8)
+        expect(sum(outers)).toBeCloseTo(area(there), 7)
+      }
+    }
+  })
+
+  test('what is hardly a box is none: it is grown as it lies', () => {
+    const at = (...list: readonly (readonly [number, number, number?])[]) =>
+      chain(
+        list.map(([x, y, bulge = 0]) => ({ x, y, bulge })),
+        true,
+      )
+    const round = roundedRectangle(origin, 30, 20, 4) as Chain
+    const other = (index: number, more: Partial<Chain['vertices'][number]>): Chain => ({
+      ...round,
+      vertices: round.vertices.map((one, at) => (at === index ? { ...one, ...more } : one)),
+    })
+    const nearly = [
+      at([0, 0], [10, 0], [10.01, 6], [0, 6]),
+      at([0, 0], [10, 0], [12, 6], [2, 6]),
+      at([0, 0], [10, 0, 0.01], [10, 6], [0, 6]),
+      at([0, 0], [10, 0], [10, 6], [5, 6], [0, 6]),
+      at([0, 0], [10, 0, 1], [10, 6], [0, 6, 0.9]),
+      at([0, 0, 0.1], [10, 0, 0.1], [10, 6, 0.1], [0, 6, 0.1]),
+      other(1, { bulge: 0.3 }),
+      other(2, { y: (round.vertices[2]?.y ?? 0) + 1 }),
+      at([0, 0], [8, 0], [10, 2], [10, 8], [8, 10], [2, 10], [0, 8], [0, 2]),
+    ]
+    for (const shape of nearly)
+      for (const by of [1.5, -1.5]) {
+        expect(grown(shape, by)).toBeCloseTo(byClipper(shape, by), 1)
+        expect(offset(shape, by)).toEqual(offsetOfChain(shape, by))
+      }
+  })
+})
+
+describe('convex shapes grow as Steiner has it: A + P d + π d²', () => {
+  // J. Steiner 1840, for any convex figure (from memory). Corners of few degrees leave arcs of little sweep.
+  const wheel = (corners: number, radius: number) =>
+    polygon(
+      Array.from({ length: corners }, (_, i) => ({
+        x: radius * Math.cos((2 * Math.PI * i) / corners),
+        y: radius * Math.sin((2 * Math.PI * i) / corners),
+      })),
+    )
+  test.each([3, 5, 9, 16])('a wheel of %i corners, grown twice and shrunk again', (corners) => {
+    const shape = wheel(corners, 20)
+    const steiner = (one: Contour, d: number) => area(one) + length(one) * d + Math.PI * d * d
+    const [once] = offset(shape, 2).outers as [Contour]
+    expect(area(once)).toBeCloseTo(steiner(shape, 2), 6)
+    const [twice] = offset(once, 3).outers as [Contour]
+    expect(area(twice)).toBeCloseTo(steiner(shape, 5), 6)
+    expect(length(twice)).toBeCloseTo(length(shape) + 10 * Math.PI, 6)
+    expect(grown(twice, -3)).toBeCloseTo(area(once), 5)
+    // Past the radius of its corners it is the wheel of straight sides again, and then a smaller one.
+    expect(grown(twice, -5.5)).toBeCloseTo(area(offset(shape, -0.5).outers[0]!), 4)
+    const inner = 20 * Math.cos(Math.PI / corners)
+    expect(grown(shape, -4)).toBeCloseTo(area(shape) * ((inner - 4) / inner) ** 2, 6)
+    expect(grown(shape, -inner - 0.01)).toBe(0)
   })
 })
 
