@@ -67,12 +67,16 @@ function circleWellInside(circle: Circle, outer: Chain): Nearest | undefined {
 
 /** Four straight sides along the axes, as most faces have. */
 function isBox({ vertices, closed }: Chain): boolean {
-  const [a, b, c, d] = vertices
-  if (!closed || vertices.length !== 4 || !a || !b || !c || !d) return false
-  if (a.bulge !== 0 || b.bulge !== 0 || c.bulge !== 0 || d.bulge !== 0) return false
-  return a.x === b.x
-    ? b.y === c.y && c.x === d.x && d.y === a.y && a.x !== c.x && a.y !== c.y
-    : a.y === b.y && b.x === c.x && c.y === d.y && d.x === a.x && a.y !== c.y
+  if (!closed || vertices.length !== 4) return false
+  for (let index = 0; index < 4; index++) {
+    const from = vertices[index]!
+    const to = vertices[(index + 1) % 4]!
+    const next = vertices[(index + 2) % 4]!
+    const upright = from.x === to.x
+    // Each side runs along one axis, and the next along the other.
+    if (from.bulge !== 0 || upright === (from.y === to.y) || upright === (to.x === next.x)) return false
+  }
+  return true
 }
 
 /** The same for a rectangle, side by side: nothing has to be taken apart. */

@@ -7,7 +7,7 @@
  * so the answer is never too large and at most SEARCH (0.001 mm) too small.
  */
 import { goesRound } from './contains.ts'
-import type { Contour } from './contour.ts'
+import type { Chain, Contour } from './contour.ts'
 import { spotOnPieces } from './distance.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import { arcCovers, distanceToPiece, type Spot } from './spot.ts'
@@ -29,28 +29,22 @@ interface Stretch {
   readonly end: number
 }
 
+/** Three corners, written into again and again. */
+type Hull = readonly [Spot, Spot, Spot]
+
 /** Arcs are first cut into stretches no wider than this, so that the tangents at their ends meet nearby. */
 const WIDEST_STRETCH = Math.PI / 2
 
 /**
- * The place on the line of `contour` deepest `within` `region`, or farthest `beyond` it, millimetres; the other
- * side counts negative. `atLeast` is a place already known: only better ones are looked for.
+ * The place on the line of `contour` deepest `within` the chain `region`, or farthest `beyond` it, millimetres; the
+ * other side counts negative; in a circle the centre tells. `atLeast` is a place already known: only better ones are looked for.
  */
-export function farthest(
-  contour: Contour,
-  region: Contour,
-  side: 'within' | 'beyond',
-  atLeast: Reach,
-): Reach {
+export function farthest(contour: Contour, region: Chain, side: 'within' | 'beyond', atLeast: Reach): Reach {
   const target = piecesOf(region)
   const best: Reach = { ...atLeast }
   const at: Spot = { x: 0, y: 0 }
   const near: Spot = { x: 0, y: 0 }
-  const hull: readonly Spot[] = [
-    { x: 0, y: 0 },
-    { x: 0, y: 0 },
-    { x: 0, y: 0 },
-  ]
+  const hull: Hull = [{ ...at }, { ...at }, { ...at }]
   let nearPiece: Piece | undefined
 
   const measure = (x: number, y: number): number => {
@@ -107,10 +101,7 @@ function placeAlong(piece: Piece, along: number, into: Spot): void {
 }
 
 /** Three corners between which the stretch lies: its ends, and for an arc where the tangents there meet. */
-function hullOf(stretch: Stretch, middle: Spot, into: readonly Spot[]): void {
-  const { piece, start, end } = stretch
-  const [first, last, outer] = into
-  if (first === undefined || last === undefined || outer === undefined) return
+function hullOf({ piece, start, end }: Stretch, middle: Spot, [first, last, outer]: Hull): void {
   placeAlong(piece, start, first)
   placeAlong(piece, end, last)
   if (piece.isArc) {
@@ -124,7 +115,7 @@ function hullOf(stretch: Stretch, middle: Spot, into: readonly Spot[]): void {
 }
 
 /** Distance to one place grows outwards, so over a triangle it is greatest at a corner. */
-function farthestFromSpot(hull: readonly Spot[], spot: Spot): number {
+function farthestFromSpot(hull: Hull, spot: Spot): number {
   let squared = 0
   for (const { x, y } of hull) squared = Math.max(squared, (x - spot.x) ** 2 + (y - spot.y) ** 2)
   return Math.sqrt(squared)
@@ -135,7 +126,7 @@ function farthestFromSpot(hull: readonly Spot[], spot: Spot): number {
  * corners face, the farthest place out is a corner, and the farthest in can lie on a side: between two
  * places at least d from the centre and e from each other, none comes nearer to it than sqrt(d^2 - e^2 / 4).
  */
-function farthestFromPiece(hull: readonly Spot[], piece: Piece): number {
+function farthestFromPiece(hull: Hull, piece: Piece): number {
   if (!piece.isArc) {
     let worst = 0
     for (const { x, y } of hull) worst = Math.max(worst, distanceToPiece(piece, x, y))

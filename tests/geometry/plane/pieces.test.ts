@@ -31,6 +31,7 @@ describe(`pieces (seed ${seed})`, () => {
           near(piece.cy + piece.uy * piece.radius, middle.y)
           near(piece.cosHalf, Math.cos(drawn.sweep / 2))
         } else {
+          expect(piece).toMatchObject({ cx: 0, cy: 0, radius: 0, sweep: 0, cosHalf: 0 })
           near(piece.length, apart(first, last))
           near(piece.x1 + (piece.ux * piece.length) / 2, middle.x)
           near(piece.y1 + (piece.uy * piece.length) / 2, middle.y)
