@@ -1,7 +1,8 @@
 /**
  * How long a frame takes while one thing is dragged among many drawn ones, in a real browser slowed to a quarter of its
  * speed. Wanted: 95 % of frames within one display frame, none over 50 ms. On a busy machine the figures say more about the
- * others than about the page; the first row therefore tells what an empty page gives at the same moment.
+ * others than about the page: the first row tells what an empty page gives at the same moment, and each thing is dragged
+ * several times. What others do can only make a round longer, so the quietest one says what the page costs, and all are shown.
  */
 import type { CDPSession, Page } from 'playwright-core'
 import { solve } from '../../geometry/index.ts'
@@ -21,15 +22,26 @@ const CASES = [
   { name: 'a rosette of some 2,000 holes', design: rosetteLid(), dragged: 0 },
 ]
 const SLOWER = 4
-/** Steps of a drag, one sent for each display frame. */
+/** Steps of a drag, one sent for each display frame, and how often it is done. */
 const STEPS = 240
+const ROUNDS = 5
 const FRAME = 1000 / 60
 
 const DISPLAY_FRAME = 16.8
 
-function rowsOf(name: string, times: readonly number[], wanted: boolean): Row[] {
+/** The time that such a share of the frames stayed below, ms. */
+function shareOf(times: readonly number[], share: number): number {
   const sorted = [...times].sort((a, b) => a - b)
-  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0
+}
+
+const MOST = 0.95
+
+function rowsOf(name: string, rounds: readonly (readonly number[])[], wanted: boolean): Row[] {
+  const [times = []] = [...rounds].sort((a, b) => shareOf(a, MOST) - shareOf(b, MOST))
+  const at = (share: number) => shareOf(times, share)
+  const everyRound = (share: number) =>
+    rounds.length > 1 ? `of ${rounds.map((one) => shareOf(one, share).toFixed(1)).join(', ')}` : ''
   return [
     {
       name,
@@ -40,8 +52,11 @@ function rowsOf(name: string, times: readonly number[], wanted: boolean): Row[] 
       wanted: null,
       more: `${times.length} frames`,
     },
-    exact(`${name}, 95 % of them`, 'ms', at(0.95), wanted ? DISPLAY_FRAME : null),
-    exact(`${name}, the longest`, 'ms', at(1), wanted ? 50 : null),
+    {
+      ...exact(`${name}, 95 % of them`, 'ms', at(MOST), wanted ? DISPLAY_FRAME : null),
+      more: everyRound(MOST),
+    },
+    { ...exact(`${name}, the longest`, 'ms', at(1), wanted ? 50 : null), more: everyRound(1) },
   ]
 }
 
@@ -105,7 +120,7 @@ export async function* frameRows(address: string): AsyncGenerator<Row> {
     await page.goto('about:blank')
     await slow(SLOWER)
     const idle = await framesDuring(page, () => new Promise((done) => setTimeout(done, 2000)))
-    yield* rowsOf('between frames of an empty page', idle.between, false)
+    yield* rowsOf('between frames of an empty page', [idle.between], false)
     await slow(1)
     await page.goto(address)
     await page.getByRole('button', { name: 'Look around first' }).click()
@@ -132,8 +147,10 @@ export async function* frameRows(address: string): AsyncGenerator<Row> {
       // The drag begins and its first frames are not counted: they take hold and draw the sheet once.
       for (const step of [4, 8, 12]) await page.mouse.move(at.x + step, at.y)
       await page.waitForTimeout(1200)
-      const { busy } = await framesDuring(page, () => dragSteps(session, at))
-      yield* rowsOf(`work in a frame, slowed × ${SLOWER}, dragging ${name}`, busy, true)
+      const rounds: number[][] = []
+      for (let round = 0; round < ROUNDS; round++)
+        rounds.push((await framesDuring(page, () => dragSteps(session, at))).busy)
+      yield* rowsOf(`work in a frame, slowed × ${SLOWER}, dragging ${name}`, rounds, true)
       await page.keyboard.press('Escape')
       await page.mouse.up()
       await slow(1)
