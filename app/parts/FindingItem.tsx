@@ -17,6 +17,7 @@ import {
 import { commit, goTo, light, select, useBench } from '../state/index.ts'
 import { CureButtons } from './CureButtons.tsx'
 import { HangsOn } from './HangsOn.tsx'
+import { MarginFigure } from './MarginFigure.tsx'
 import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
 import { FACE_TITLES, nameOf } from './say.ts'
@@ -55,15 +56,14 @@ export function FindingItem({ finding, layout, lit, worst, cures }: FindingItemP
           {about && <i>{about}</i>}
         </span>
         {measured !== null && margin !== null && unit !== 'count' && (
-          <b className={`finding-margin ${grade}`} title="Margin to the limit">
-            {sayMargin(margin, finding, units)}
-            {worst && worst.tolerance > 0 && (
-              <span className={worst.doubtful ? 'give doubtful' : 'give'}>
-                {' '}
-                ± {formatMeasure(worst.tolerance, finding, units)}
-              </span>
-            )}
-          </b>
+          <MarginFigure
+            margin={margin}
+            finding={finding}
+            worst={worst}
+            units={units}
+            className={`finding-margin ${grade}`}
+            title="Margin to the limit"
+          />
         )}
       </button>
       {!quiet && <p className="finding-words">{unbroken(sentenceOf(finding, layout))}</p>}

@@ -11,10 +11,10 @@ import {
 } from '../../geometry/index.ts'
 import { light, select, useBench } from '../state/index.ts'
 import { useLayout } from './calm.ts'
+import { MarginFigure } from './MarginFigure.tsx'
 import { MarginScale } from './MarginScale.tsx'
 import { Sign } from './Sign.tsx'
 import { GRADE_WORDS, nameOf } from './say.ts'
-import { sayMargin } from './say-findings.ts'
 import { selectable } from './structure.ts'
 import { tightest } from './tightness.ts'
 import { useWorstCases } from './worst.ts'
@@ -95,15 +95,7 @@ function Margin({
               {formatMeasure(measured, finding, units)}
               <span className="soft"> of {formatMeasure(limit, finding, units)}</span>
             </span>
-            <b className={grade}>
-              {sayMargin(margin, finding, units)}
-              {worst && worst.tolerance > 0 && (
-                <span className={worst.doubtful ? 'give doubtful' : 'give'}>
-                  {' '}
-                  ± {formatMeasure(worst.tolerance, finding, units)}
-                </span>
-              )}
-            </b>
+            <MarginFigure margin={margin} finding={finding} worst={worst} units={units} className={grade} />
           </span>
         </>
       )}
