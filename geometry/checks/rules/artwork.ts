@@ -42,6 +42,7 @@ export const artworkKept: Rule = {
         ...structureOn(layout, face),
       ]
       let nearestOne: Measurement | null = null
+      let least = Number.POSITIVE_INFINITY
       for (const [id, cut] of cuts) {
         const measured = gap(cut, contour)
         const { from, to } = nearest(cut, contour)
@@ -53,7 +54,7 @@ export const artworkKept: Rule = {
           where: { view: face, from, to },
         }
         if (one.grade !== 'clear') found.push(one)
-        else if (!nearestOne || measured < (nearestOne.measured ?? 0)) nearestOne = one
+        else if (measured < least) [nearestOne, least] = [one, measured]
       }
       if (nearestOne) found.push(nearestOne)
     }

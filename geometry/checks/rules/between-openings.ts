@@ -64,18 +64,17 @@ function tightestPairs(openings: readonly Opening[], limit: (name: Opening['gapL
     if (!held || isTighter(pair, held)) tightest[at] = pair
   }
   // Who wants the most room looks first and farthest: whom it does not meet is not met from the other side either.
-  const order = openings.map((_, at) => at).sort((a, b) => (wanted[b] ?? 0) - (wanted[a] ?? 0))
+  const order = openings.map((_, at) => at).sort((a, b) => wanted[b]! - wanted[a]!)
   const looked = new Set<number>()
   for (const here of order) {
     looked.add(here)
-    const one = openings[here]
-    if (!one) continue
-    for (const there of index.near(one.bounds, (wanted[here] ?? 0) * LOOK_AROUND)) {
-      const other = openings[there]
-      if (!other || looked.has(there) || (isStringHole(one) && isStringHole(other))) continue
+    const one = openings[here]!
+    for (const there of index.near(one.bounds, wanted[here]! * LOOK_AROUND)) {
+      const other = openings[there]!
+      if (looked.has(there) || (isStringHole(one) && isStringHole(other))) continue
       const bothOpen = one.gapLimit === 'betweenOpenings' && other.gapLimit === 'betweenOpenings'
       // Of two openings the first that looks wants the more.
-      const least = bothOpen ? (wanted[here] ?? 0) : limit('screwToOpening')
+      const least = bothOpen ? wanted[here]! : limit('screwToOpening')
       const [a, b] = here < there ? [one, other] : [other, one]
       const pair = { a, b, measured: gap(a.contour, b.contour), limit: least }
       keep(here, pair)

@@ -62,7 +62,7 @@ export const toolFits: Rule = {
     if (layout.design.cutting.process === 'by hand') return found
     for (const part of partsOf(layout)) {
       const tool = toolFor(layout.design, part.id)
-      if (tool === null || tool.width === 0) continue
+      if (!tool?.width) continue
       const seen = new Map<string, number>()
       for (const feature of featuresOf(part, tool)) {
         if (feature.follow === 'whole') continue

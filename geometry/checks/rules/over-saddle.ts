@@ -7,12 +7,9 @@ import type { Say } from '../say.ts'
 import { perString } from './per-string.ts'
 
 const behindSaddle = ({ index }: StringLoad, { strings, saddle }: Layout): Where => {
-  const line = strings[index]
-  return {
-    view: 'section',
-    from: { x: saddle.x, y: saddle.top },
-    to: { x: line?.tail?.x ?? saddle.x, y: line?.tail?.z ?? 0 },
-  }
+  // A string without a hole bends nowhere, and is not told.
+  const { x, z } = strings[index]!.tail!
+  return { view: 'section', from: { x: saddle.x, y: saddle.top }, to: { x, y: z } }
 }
 
 /** Too little bend and the string does not press; it rattles and wanders. */
@@ -79,13 +76,11 @@ export const breakAngleAtNut = perString({
     const wanted = limit('breakAngleAtNut')
     return { measured, limit: wanted, grade: gradeLeast(measured, wanted) }
   },
-  where: ({ index }, { strings, neck }) => {
-    const line = strings[index]
-    return {
-      view: 'section',
-      from: { x: 0, y: line?.zAtNut ?? neck.top },
-      to: { x: line?.post?.winds.x ?? 0, y: line?.post?.winds.z ?? neck.top },
-    }
+  where: ({ index }, { strings }) => {
+    const { zAtNut, post } = strings[index]!
+    // A string without a post falls nowhere, and is not told.
+    const { x, z } = post!.winds
+    return { view: 'section', from: { x: 0, y: zAtNut }, to: { x, y: z } }
   },
   words({ measured, limit, grade, data }, say) {
     const falls = `String ${data?.string} falls away ${say.angle(measured ?? 0)} behind the nut`

@@ -24,12 +24,8 @@ interface PerString extends Pick<Rule, 'name' | 'title' | 'unit' | 'wants' | 'ba
 
 /** The string itself, from nut to saddle. */
 export function alongString({ index }: Pick<StringLoad, 'index'>, layout: Layout): Where {
-  const line = layout.strings[index]
-  return {
-    view: 'plan',
-    from: { x: 0, y: line?.yAtNut ?? 0 },
-    to: { x: layout.saddle.x, y: line?.yAtSaddle ?? 0 },
-  }
+  const { yAtNut, yAtSaddle } = layout.strings[index]!
+  return { view: 'plan', from: { x: 0, y: yAtNut }, to: { x: layout.saddle.x, y: yAtSaddle } }
 }
 
 /** A rule of which every string that breaks it is told, and where none does the one that is nearest to it. */

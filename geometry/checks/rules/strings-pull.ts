@@ -1,6 +1,7 @@
 import type { LimitName } from '../../design/limits.ts'
 import { loadsOf } from '../../loads/loads.ts'
 import { isSoft, SOFT_SHARE } from '../../loads/strings-loads.ts'
+import type { StringLoad } from '../../loads/types.ts'
 import { seat } from '../../strings/mass.ts'
 import { type Grade, gradeLeast, gradeMost, type Measurement, ROUNDING, type Rule } from '../finding.ts'
 import { alongString, perString } from './per-string.ts'
@@ -171,11 +172,9 @@ const evenly = (side: 'slackest' | 'tightest', limitName: LimitName): Rule => ({
     const measured = side === 'slackest' ? spread.least : spread.most
     const wanted = limit(limitName)
     const pull = measured * spread.mean
-    const load = strings.reduce((near, one) =>
-      Math.abs((one.atPitch?.tension ?? 0) - pull) < Math.abs((near.atPitch?.tension ?? 0) - pull)
-        ? one
-        : near,
-    )
+    // A mean is known where every string has its pitch.
+    const off = ({ atPitch }: StringLoad) => Math.abs(atPitch!.tension - pull)
+    const load = strings.reduce((near, one) => (off(one) < off(near) ? one : near))
     found.push({
       about: ['strings', `string ${load.number}`],
       measured,

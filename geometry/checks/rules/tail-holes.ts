@@ -205,13 +205,12 @@ export const tailHolesForStrings: Rule = {
     const found: Measurement[] = []
     const holes = layout.tailHoles.length
     const strings = layout.strings.length
-    const first = layout.tailHoles[0] ?? { x: layout.box.x1, y: 0 }
     found.push({
       about: ['tailpiece'],
       measured: holes,
       limit: strings,
       grade: gradeLeast(holes, strings, strings),
-      where: { view: 'plan', from: first, to: layout.tailHoles.at(-1) ?? first },
+      where: { view: 'plan', from: layout.tailHoles[0]!, to: layout.tailHoles.at(-1)! },
     })
     return found
   },

@@ -95,6 +95,37 @@ describe('a hinged lid', () => {
   })
 })
 
+describe('what would cure it', () => {
+  const said = (stated: Stated, moving: string, standing: string) => {
+    const layout = solve(designOf(stated))
+    const finding = check(layout).find(
+      ({ rule, about }) => rule === 'lid-clears' && about[0] === moving && about[1] === standing,
+    )
+    if (!finding) throw new Error('nothing is said')
+    return sentenceOf(finding, layout)
+  }
+
+  test('a lid under a board has to be freed of it', () => {
+    const under = lid({ gap: 0.8 }, { board: { ends: 'at a length', length: 520 } })
+    expect(said(under, 'lid', 'board')).toContain('end the board at the neck-end face')
+  })
+
+  test('what hangs in the way has to be moved by what it bites and what is wanted', () => {
+    // Between the hinge and the neck: its lower corner turns from 70.1 across and 14 down into the neck, 71 off.
+    const hangs = { along: 60, across: -28.9, sizeAlong: 20, sizeAcross: 18, depth: 18, cornerRadius: 0 }
+    const bite = Math.sqrt(70.1 ** 2 + 14 ** 2 - 3 ** 2) - 71
+    const words = said(lid({ gap: 0.8 }, { things: [pickup(hangs)] }), 'pickup', 'neck')
+    expect(words).toContain(`bites ${bite.toFixed(1)} mm into`)
+    expect(words).toContain(`Move it ${(bite + 0.5).toFixed(1)} mm away from the neck`)
+  })
+
+  test('a lid that rubs wants a gap, one let in a bevel or more play', () => {
+    // Half a millimetre is wanted.
+    expect(said(lid({}), 'lid', 'neck')).toMatch(/a gap at the neck of 0\.50 mm/)
+    expect(said(lid({ hingeEdge: 'neck end' }), 'lid', 'neck')).not.toContain('Move it')
+  })
+})
+
 describe('how far a lid opens', () => {
   const opens = (fields: Stated, more: Stated = {}) => told('lid-reach', lid(fields, more))
 

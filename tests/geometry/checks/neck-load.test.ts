@@ -1,6 +1,6 @@
 /** What the pull does to the neck, against what is usually let pass; the loads themselves are proved with `loads/`. */
 import { describe, expect, test } from 'vitest'
-import { loadsOf, solve } from '../../../geometry/index.ts'
+import { check, loadsOf, sentenceOf, solve } from '../../../geometry/index.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
 import { merged, pullOf, strung, weighed } from './breaking/case.ts'
 import { at, graded, to4, told } from './told.ts'
@@ -93,5 +93,31 @@ describe('the head at its root', () => {
   test('is asked for once it is known what pulls', () => {
     expect(graded('head-root', { headstock: { thickness: 10 } })).toEqual([])
     expect(graded('head-root', merged(strung(), { headstock: { thickness: 10 } }))).toEqual(['care'])
+  })
+})
+
+describe('what would make the neck hold', () => {
+  const said = (...more: Stated[]) => {
+    const layout = solve(designOf(strung(...more)))
+    const finding = check(layout).find(({ rule }) => rule === 'neck-bow')
+    if (!finding) throw new Error('nothing is said')
+    return sentenceOf(finding, layout)
+  }
+  const weak = { limits: { neckBow: 0.08 } }
+
+  test('a thicker blank, where one does; a stiffer wood, and a bar where there is none', () => {
+    expect(said(weak)).toMatch(
+      /A blank (2[6-9]|3\d)\.\d mm thick would hold; so may a stiffer wood or a bar in the neck\.$/,
+    )
+    expect(said(weak, { neck: { bar: { kind: 'steel bar' } }, limits: { neckBow: 0.01 } })).toMatch(
+      /so may a stiffer wood\.$/,
+    )
+    expect(said({ limits: { neckBow: 0 } })).toContain('No thicker blank cures it by itself')
+  })
+
+  test('less relief, where a through neck has some', () => {
+    expect(said(weak, { neck: { relief: 2 } })).toContain('less relief under the lid')
+    expect(said(weak, { neck: { relief: 2, ends: 'at a block' } })).not.toContain('less relief')
+    expect(said(weak)).not.toContain('less relief')
   })
 })

@@ -5,7 +5,9 @@
  * and ends at 704.7. String holes 14 behind it. Posts 45, 77 and 45 behind the nut, the head's face 12 under the neck's top.
  */
 import { describe, expect, test } from 'vitest'
-import type { Stated } from '../../support/designs.ts'
+import { check, sentenceOf, solve } from '../../../geometry/index.ts'
+import { braceThatSuffices } from '../../../geometry/loads/index.ts'
+import { designOf, type Stated } from '../../support/designs.ts'
 import { strung } from './breaking/case.ts'
 import { graded, to4, told } from './told.ts'
 
@@ -112,6 +114,17 @@ describe('the lid under the saddle', () => {
   test('a thicker lid is shown as thick as it is', () => {
     const thick = strung({ neck: { relief: 3 }, box: { lid: { thickness: 6 } } })
     expect(told('lid-sag', thick)[0]).toMatch(/, section \(637.5, 0\) to \(637.5, -6\)$/)
+  })
+
+  test('one that sags is told the brace that would hold it, and how it runs', () => {
+    const soft = strung({ neck: { relief: 3 }, limits: { lidSag: 0.1 } })
+    const layout = solve(designOf(soft))
+    const finding = check(layout).find(({ rule }) => rule === 'lid-sag')
+    const runs = braceThatSuffices(layout)?.runs
+    if (!finding || !runs) throw new Error('nothing is said')
+    expect(sentenceOf(finding, layout)).toContain(
+      runs === 'across' ? 'glued across under the saddle' : 'glued along beside the neck',
+    )
   })
 
   test('a lid on the neck does not sag', () => {

@@ -20,6 +20,8 @@ describe('wood left under what is let in', () => {
     [3, 'clear plate: 1 of 1'],
     [3.01, 'care plate: 0.99 of 1'],
     [3.99, 'care plate: 0.01 of 1'],
+    // A hair is a hair; nothing is nothing.
+    [3.9995, 'care plate: 0.0005 of 1'],
     [4, 'stop plate: 0 of 1'],
     [4.5, 'stop plate: -0.5 of 1'],
   ])('a plate %d deep', (depth, said) => {

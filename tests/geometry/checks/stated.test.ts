@@ -50,6 +50,11 @@ describe('the neck before the box', () => {
   })
 })
 
+test('a nut that falls just on the box has no neck before it', () => {
+  const just = { scale: { length: 200, frets: { by: 'equal', count: 0 } }, saddle: { place: 200 } }
+  expect(told('neck-before-box', just)).toEqual(['stop neck + box: 0 of 0, plan (0, 0) to (0, 0)'])
+})
+
 describe('a place that follows what cannot be followed', () => {
   const saysOf = (...list: Stated[]) => told('place-followed', things(...list))
 

@@ -21,6 +21,13 @@ describe('at the nut', () => {
     ])
   })
 
+  test('strings near the middle go by the edge on their own side', () => {
+    expect(saysOf({ strings: { count: 2, spanAtNut: 1, spanAtSaddle: 1 } })).toEqual([
+      'clear string 2: 18.3 of 2.5, plan (0, -0.5) to (0, -19)',
+      'clear string 1: 18.3 of 2.5, plan (0, 0.5) to (0, 19)',
+    ])
+  })
+
   test('each side by its own string', () => {
     // 1 and 0.4 thick at ±16.
     expect(saysOf({ strings: { spanAtNut: 32, spanAtSaddle: 20, gauges: [1, 0.6, 0.4] } })).toEqual([

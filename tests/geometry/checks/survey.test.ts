@@ -86,6 +86,17 @@ describe('readings that agree', () => {
     )
   })
 
+  test('a slip of the pen is asked about', () => {
+    const asked = (survey: Stated) => sentence('survey-agrees', { ...SQUARE, ...survey })
+    expect(asked({ bass: [265.4] })).toContain(
+      'The bass side was read as 265.4 mm; an inch less, 240.0 mm, would agree with the rest.',
+    )
+    expect(asked({ treble: [214.6] })).toContain(
+      'The treble side was read as 214.6 mm; an inch more, 240.0 mm, would agree with the rest.',
+    )
+    expect(asked({ bass: [246] })).not.toContain('would agree')
+  })
+
   test('a slip is told even where a shape had to be assumed', () => {
     // Sides that should be alike, an inch apart.
     const [line = ''] = saysOf('survey-agrees', { bass: [265.4], treble: [240] })
