@@ -112,7 +112,7 @@ describe('how much wood is wanted', () => {
     const port = (along: number) => hole('a', along, { face: 'tail-end-wall', across: 30 })
     // Its top at -25, ten below the slot's floor.
     expect(saysOf([port(10)])[0]).toMatch(/^clear a \+ neck slot: 10 of 8,/)
-    // 6 beside and 15 - 5 below a corner at (±19.2, -15).
+    // 11 beside and 15 below a corner at (±19.2, -15), less its radius.
     const far = Math.hypot(11, 15) - 5
     for (const side of [1, -1])
       expect(saysOf([port(side * 30.2)])[0]).toMatch(`clear a + neck slot: ${to4(far)} of 8, tail-end-wall `)

@@ -118,7 +118,7 @@ describe('what stands inside lies inside', () => {
     ['hinge', 'care'],
     ['clasp', 'care'],
   ])('a %s in a wall is %s', (sort, grade) => {
-    // 6 long, its outer side 1 in the wall.
+    // 20 wide, its outer side 1 in the wall.
     expect(inside('inside-fits', { sort, across: 75 })[0]).toMatch(`${grade} block: -1 of 0`)
   })
 })
@@ -127,7 +127,7 @@ describe('neck and brace clear of what stands inside', () => {
   const saysOf = (fields: Stated, more: Stated = {}) => inside('inside-clear-of-neck', fields, more)
 
   test('beside the neck, on either side of it', () => {
-    // From 40 - 10 to the neck's 19.
+    // From 38 - 10 to the neck's 19.
     expect(saysOf({ across: 38 })[0]).toMatch(
       /^clear block \+ neck: 9 of 0, plan \([\d.]+, 28\) to \([\d.]+, 19\)$/,
     )

@@ -44,9 +44,9 @@ describe('the bend over the saddle', () => {
   })
 
   test('a string that runs straight over it bends too little, one that rises from it lifts off', () => {
-    // The hole as high above the saddle as the nut is below it, a bend of nothing: 81.2 × 3.5 / 637.5 = 0.4458 higher.
     const level = (height: number) => graded('break-angle-at-saddle', strung({ neck: { rise: height } }))
-    // With a neck raised by r the nut stands 6.5 + r high and the hole r: 10 - 6.5 - r over 637.5, and 10 - r over 81.2.
+    // With the neck raised by r the nut stands 6.5 + r high and the hole r. Before the saddle, 10 high, the string then rises
+    // by 3.5 - r over 637.5 and behind it falls by 10 - r over 81.2: it bends by nothing where the two make up for each other.
     const r = (10 / 81.2 + 3.5 / 637.5) / (1 / 81.2 + 1 / 637.5)
     expect(level(r - 0.001)).toEqual(['care'])
     expect(level(r + 0.001)).toEqual(['stop'])
@@ -57,7 +57,7 @@ describe('the bend over the saddle', () => {
       expect(graded(rule, {})).toEqual([])
       expect(graded(rule, strung({ stringing: { tuning: ['G2'] } }))).toEqual([])
     }
-    // Two holes, which the treble and the middle string do without or with: those that have one are told of.
+    // With two holes for three strings those that have one are told of.
     expect(graded('break-angle-at-saddle', strung({ tailpiece: { holes: 2 } }))).toHaveLength(1)
   })
 })

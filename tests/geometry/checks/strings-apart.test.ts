@@ -28,9 +28,8 @@ describe.each([
   })
 
   test('with equal room between them, thin ones lie nearest from centre to centre', () => {
-    // 4, 1 and 1 thick over 40: the room between is (40 - 2 - 2.5 - ... ) alike, so the last two are the nearest.
     const uneven = { spacing: 'equal gaps', gauges: [4, 1, 1], [span]: 40 }
-    // From middle to middle 40 = 2 + 0.5 + 0.5 + 0.5 + two gaps: 18.25 each; 18.25 + 1 between the last two.
+    // From the first middle to the last 40 = 2 + gap + 1 + gap + 0.5: gaps of 18.25, so 20.75 and then 19.25 from middle to middle.
     expect(saysOf(uneven)).toEqual([`clear ${spot}: 19.25 of ${wanted}, plan (${x}, 0.75) to (${x}, 20)`])
   })
 

@@ -99,8 +99,13 @@ describe('readings that agree', () => {
 
   test('a slip is told even where a shape had to be assumed', () => {
     // Sides that should be alike, an inch apart.
-    const [line = ''] = saysOf('survey-agrees', { bass: [265.4], treble: [240] })
-    expect(line).toMatch(/^care box: 25.4 of /)
+    // Doubted beyond six standard deviations: of each of the two half a graduation, 3 for sides that are taken to be alike.
+    const line = (graduation: number) =>
+      saysOf('survey-agrees', { bass: [265.4], treble: [240] }, { rule: { graduation } })[0]?.split(
+        ', plan',
+      )[0]
+    expect(line(0)).toBe(`care box: 25.4 of ${to4(6 * Math.sqrt(0.5 ** 2 + 0.5 ** 2 + 3 ** 2))}`)
+    expect(line(2)).toBe(`care box: 25.4 of ${to4(6 * Math.sqrt(1 + 1 + 3 ** 2))}`)
     expect(sentence('survey-agrees', { bass: [265.4], treble: [240] })).toContain(
       'The sides of the box differ by 25.4 mm.',
     )
