@@ -43,6 +43,20 @@ describe('the web that is left', () => {
       ])
   })
 
+  test('of the neck is shown on its own side of the plan, for either hand', () => {
+    // One post on the bass side, 7 from the middle, its hole 8 wide: 19 - 7 - 4 to the edge of the head.
+    const one = { headstock: { bassTuners: 1, trebleTuners: 0 }, tailpiece: { at: 'the lid' } }
+    const other = { headstock: { bassTuners: 0, trebleTuners: 1 }, tailpiece: { at: 'the lid' } }
+    for (const hand of ['right', 'left']) {
+      expect(webs(laser({}, { hand }, one), 'neck-top')).toEqual([
+        'clear part neck-top: 8 of 2, plan (-45, -11) to (-45, -19)',
+      ])
+      expect(webs(laser({}, { hand }, other), 'neck-top')).toEqual([
+        'clear part neck-top: 8 of 2, plan (-45, 11) to (-45, 19)',
+      ])
+    }
+  })
+
   test('of the strip for the string holes is shown on the row', () => {
     // Holes of 2.4 at 13 beside the middle: 19 - 13 - 1.2 to the side of the neck, 14 behind the box's end at 702.2.
     const sides = (hand: string) => webs(laser({}, { hand }), 'tail-strip')[0]

@@ -17,6 +17,7 @@ const plate = (fields: Stated = {}): Stated => ({
 describe('wood left under what is let in', () => {
   test.each([
     // Of a lid of 4.
+    [0.5, 'clear plate: 3.5 of 1'],
     [3, 'clear plate: 1 of 1'],
     [3.01, 'care plate: 0.99 of 1'],
     [3.99, 'care plate: 0.01 of 1'],
