@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { area, bounds, type Part, partsOf, scheduleOf, solve } from '../../../geometry/index.ts'
-import { alongFace, headOfBlank, onPlan } from '../../../geometry/neck/head-form.ts'
+import {
+  alongFace,
+  faceHeight,
+  headDepth,
+  headOfBlank,
+  onPlan,
+  windingAt,
+} from '../../../geometry/neck/head-form.ts'
 import { headOf } from '../../../geometry/neck/head-layout.ts'
 import { scarfOf } from '../../../geometry/neck/scarf.ts'
 import { designOf, type Stated } from '../../support/designs.ts'
@@ -49,6 +56,49 @@ describe('how far a string falls behind the nut', () => {
   })
 })
 
+describe('heights and depths of the three forms', () => {
+  const form = (headstock: Stated, neck: Stated = {}) =>
+    designOf({ headstock, neck: { thickness: 19, rise: 2, ...neck } })
+
+  test('a straight head lies lower by what is carved off, a stepped one by its step, a scarfed one by its slope', () => {
+    expect(faceHeight(form({ form: 'straight', thickness: 14 }), -5, -60)).toBe(2 - 5)
+    expect(faceHeight(form({ form: 'straight', thickness: 25 }), -5, -60)).toBe(2)
+    expect(faceHeight(form({ form: 'stepped', step: 7 }), -5, -60)).toBe(2 - 7)
+    const tilted = form({ form: 'scarfed', tiltDegrees: 30 })
+    expect(faceHeight(tilted, -5, -65)).toBeCloseTo(2 - 60 / Math.sqrt(3), 9)
+    // In front of the nut's back the neck is level, a hair from it as well.
+    expect(faceHeight(tilted, -5, -5)).toBe(2)
+    expect(faceHeight(tilted, -5, 3)).toBe(2)
+    expect(faceHeight(tilted, -5, -5.3)).toBeCloseTo(2 - 0.3 / Math.sqrt(3), 9)
+  })
+
+  test('a step deeper than the neck leaves the head hanging on by less than can be seen', () => {
+    const height = faceHeight(form({ form: 'stepped', step: 40 }), -5, -60)
+    expect(height).toBeGreaterThan(2 - 19)
+    expect(height).toBeLessThan(2 - 19 + 0.1)
+  })
+
+  test('wood is measured straight down: of a straight head no more than the neck has, of a tilted one more than its own', () => {
+    expect(headDepth(form({ form: 'straight', thickness: 14 }))).toBe(14)
+    expect(headDepth(form({ form: 'straight', thickness: 30 }))).toBe(19)
+    expect(headDepth(form({ form: 'stepped', thickness: 14 }))).toBe(14)
+    expect(headDepth(form({ form: 'scarfed', thickness: 12, tiltDegrees: 30 }))).toBeCloseTo(
+      24 / Math.sqrt(3),
+      9,
+    )
+  })
+
+  test('a string winds square over the face: on a tilted head farther from the nut too', () => {
+    const { x, z } = windingAt(form({ form: 'scarfed', tiltDegrees: 30, postHeight: 6 }), -5, -65)
+    expect(x).toBeCloseTo(-65 - 3, 9)
+    expect(z).toBeCloseTo(2 - 60 / Math.sqrt(3) + 3 * Math.sqrt(3), 9)
+    expect(windingAt(form({ form: 'straight', thickness: 14, postHeight: 6 }), -5, -65)).toEqual({
+      x: -65,
+      z: 3,
+    })
+  })
+})
+
 describe('a scarf', () => {
   const { headstock } = designOf({ headstock: { form: 'scarfed', tiltDegrees: 22 } })
 
@@ -60,6 +110,49 @@ describe('a scarf', () => {
   test('lengths along its face and on the plan lead to each other', () => {
     for (const along of [0, 3, 5, 45, 150])
       expect(alongFace(headstock, -5, onPlan(headstock, -5, along))).toBeCloseTo(along, 9)
+  })
+
+  test('runs level over the nut and slopes right from its back', () => {
+    const tilted = designOf({ headstock: { form: 'scarfed', tiltDegrees: 30 } }).headstock
+    const slope = Math.sqrt(3) / 2
+    for (const [along, x] of [
+      [0, 0],
+      [5, -5],
+      [5.4, -5 - 0.4 * slope],
+      [105, -5 - 100 * slope],
+    ] as const) {
+      expect(onPlan(tilted, -5, along)).toBeCloseTo(x, 9)
+      expect(alongFace(tilted, -5, x)).toBeCloseTo(along, 9)
+    }
+    const straight = designOf({ headstock: { form: 'straight', tiltDegrees: 30 } }).headstock
+    expect([onPlan(straight, -5, 105), alongFace(straight, -5, -105)]).toEqual([-105, 105])
+  })
+
+  test('has its bevel from top to bottom at its angle, begun where the head, as thick as it is, comes out flush', () => {
+    const design = designOf({
+      neck: { thickness: 20, rise: 3 },
+      headstock: { form: 'scarfed', tiltDegrees: 30, thickness: 12 },
+    })
+    // 12 / sin 30 = 24 behind the nut's back at -5; 20 / tan 30 = 34.64 back to the bottom; 20 / sin 30 = 40 glued.
+    expect(scarfOf(design, -5)).toEqual({
+      top: { x: expect.closeTo(19, 9), y: 3 },
+      bottom: { x: expect.closeTo(19 - 20 * Math.sqrt(3), 9), y: -17 },
+      glued: expect.closeTo(40, 9),
+    })
+    expect(scarfOf(designOf({ headstock: { form: 'straight' } }), -5)).toBeNull()
+  })
+
+  test('takes its whole length of the blank where it is straight, or shorter than its nut is thick', () => {
+    const blank = (headstock: Stated, nutBack: number) => headOfBlank(designOf({ headstock }), nutBack)
+    expect(blank({ form: 'straight', length: 150 }, -5)).toBe(150)
+    expect(blank({ form: 'stepped', length: 150 }, -5)).toBe(150)
+    expect(blank({ form: 'scarfed', tiltDegrees: 30, thickness: 10, length: 20 }, -25)).toBe(20)
+    // A little longer than the nut is thick it is sawn off like any other.
+    const bevel = 10 * Math.tan(Math.PI / 12)
+    expect(blank({ form: 'scarfed', tiltDegrees: 30, thickness: 10, length: 20 }, -19.5)).toBeCloseTo(
+      22 - bevel,
+      9,
+    )
   })
 
   test('needs a little less of the blank than its length, and what the saw takes', () => {
