@@ -132,18 +132,17 @@ function addSegment(sums: Sums, x1: number, y1: number, x2: number, y2: number, 
   const dy = y2 - y1
   const squared = dx * dx + dy * dy
   if (squared === 0) return
-  const chord = Math.sqrt(squared)
   const b2 = bulge * bulge
   const piece =
     Math.abs(bulge) < SHALLOW
       ? squared * bulge * (1 / 3 + b2 * (1 / 15 + b2 * (-1 / 105 + b2 / 315)))
       : (squared / (8 * b2)) * ((1 + b2) * (1 + b2) * Math.atan(bulge) - bulge * (1 - b2))
-  // Rise of the segment's own centroid over its chord, to the right of travel for a positive bulge.
+  // How far the segment's own centroid lies from its chord, as a share of it, to the right of travel for a positive bulge.
   const rise =
     Math.abs(bulge) < SHALLOW
-      ? chord * bulge * (1 / 5 + b2 * (3 / 175 - (19 / 2625) * b2))
-      : ((squared * chord) / (12 * Math.abs(piece))) * Math.sign(bulge) - (chord * (1 - b2)) / (4 * bulge)
+      ? bulge * (1 / 5 + b2 * (3 / 175 - (19 / 2625) * b2))
+      : squared / (12 * piece) - (1 - b2) / (4 * bulge)
   sums.area += piece
-  sums.momentX += piece * ((x1 + x2) / 2 + (rise * dy) / chord)
-  sums.momentY += piece * ((y1 + y2) / 2 - (rise * dx) / chord)
+  sums.momentX += piece * ((x1 + x2) / 2 + rise * dy)
+  sums.momentY += piece * ((y1 + y2) / 2 - rise * dx)
 }

@@ -33,6 +33,7 @@ function wheel(n: number): Vertex[] {
 describe('sound contours have no faults', () => {
   const sound: [string, Contour][] = [
     ['a circle', circle(origin, 5)],
+    ['a small circle', circle(origin, 0.5)],
     ['a line', line(origin, { x: 1, y: 0 })],
     ['a rectangle', rectangle(0, 0, 10, 5)],
     ['a rounded rectangle', roundedRectangle({ x: 600, y: -400 }, 100, 50, 5)],
@@ -112,6 +113,16 @@ describe('each fault is told in a sentence that shows what was read', () => {
       'two neighbours in one place',
       closed([0, 0], [5, 0], [5, 1e-9], [0, 5]),
       'Vertices 2 and 3 lie in one place',
+    ],
+    [
+      'the first two in one place',
+      closed([0, 0], [0, 1e-9], [5, 0], [0, 5]),
+      'Vertices 1 and 2 lie in one place',
+    ],
+    [
+      'an open chain that ends where it began',
+      open([0, 0], [5, 0], [0, 5], [0, 0]),
+      'Segments 1 and 3 cross or touch at (0, 0)',
     ],
     [
       'a first vertex repeated at the end',

@@ -44,6 +44,29 @@ describe('flatten', () => {
     }
   })
 
+  it('goes round an arc the way the arc goes, wherever its centre lies', () => {
+    // About (7, -3) with radius 10: a third of a turn from 20 degrees on, either way, in as many steps of one size.
+    for (const turn of [120, -120]) {
+      const at = (degrees: number) => ({
+        x: 7 + 10 * Math.cos((degrees * Math.PI) / 180),
+        y: -3 + 10 * Math.sin((degrees * Math.PI) / 180),
+      })
+      const vertices = [
+        { ...at(20), bulge: Math.tan((turn * Math.PI) / 720) },
+        { ...at(20 + turn), bulge: 0 },
+      ]
+      const points = flatten({ shape: 'chain', closed: false, vertices }, 0.05)
+      const steps = points.length - 1
+      // The least number of steps whose sagitta 10 (1 - cos(60° / n)) is below 0.05: 11 leave 0.0453, 10 leave 0.0548.
+      expect(steps).toBe(11)
+      points.forEach((point, i) => {
+        const wanted = at(20 + (turn * i) / steps)
+        expect(point.x).toBeCloseTo(wanted.x, 9)
+        expect(point.y).toBeCloseTo(wanted.y, 9)
+      })
+    }
+  })
+
   it('keeps every vertex', () => {
     const slot = stadium({ x: 1, y: 2 }, 30, 10)
     const points = flatten(slot)

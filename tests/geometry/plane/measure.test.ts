@@ -48,6 +48,19 @@ describe('bounds', () => {
     expect(bounds(slot)).toEqual({ minX: 5, minY: 10, maxX: 35, maxY: 20 })
   })
 
+  it('of a circle and of straight lines, each side by itself', () => {
+    expect(bounds(circle({ x: 3, y: -4 }, 2))).toEqual({ minX: 1, minY: -6, maxX: 5, maxY: -2 })
+    const corners = [
+      { x: 4, y: 1 },
+      { x: 9, y: 3 },
+      { x: 2, y: 12 },
+      { x: -5, y: -7 },
+    ]
+    expect(bounds(polygon(corners))).toEqual({ minX: -5, minY: -7, maxX: 9, maxY: 12 })
+    expect(bounds(line({ x: 4, y: 1 }, { x: -2, y: 1 }))).toEqual({ minX: -2, minY: 1, maxX: 4, maxY: 1 })
+    expect(bounds(line({ x: 4, y: 1 }, { x: 4, y: -3 }))).toEqual({ minX: 4, minY: -3, maxX: 4, maxY: 1 })
+  })
+
   it('of an arc more than half round reach past the chord on both sides', () => {
     // Three quarters of a circle of radius 5 from (5, 0) to (0, -5).
     const { minX, minY, maxX, maxY } = bounds({
@@ -112,6 +125,10 @@ describe('area', () => {
       )
     },
   )
+
+  it('of half discs of every size is pi d^2 / 8, of a diameter of one too', () => {
+    for (const d of [0.5, 1, 2, 30]) expect(area(segment(d / 2, 1))).toBeCloseTo((Math.PI * d * d) / 8, 12)
+  })
 
   it('of a flat arc keeps its digits on both sides of where the series takes over', () => {
     // Nearly a parabola: two thirds of chord times sagitta; the next terms of the series are worked by hand.

@@ -82,6 +82,8 @@ describe('mirrorX and mirrorY', () => {
   it('turn over about the line that was named', () => {
     expect(mirrorX(circle({ x: 3, y: 4 }, 1), 10).centre).toEqual({ x: 3, y: 16 })
     expect(mirrorY(circle({ x: 3, y: 4 }, 1), 10).centre).toEqual({ x: 17, y: 4 })
+    expect(mirrorX(circle({ x: 3, y: 4 }, 1)).centre).toEqual({ x: 3, y: -4 })
+    expect(mirrorY(circle({ x: 3, y: 4 }, 1)).centre).toEqual({ x: -3, y: 4 })
     expect(bounds(mirrorY(bowed, 5)).minX).toBeCloseTo(10 - bounds(bowed).maxX, 12)
   })
 })
