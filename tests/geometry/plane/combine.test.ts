@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest'
 import {
   area,
   type Contour,
+  chain,
   circle,
   flatten,
   type Loops,
@@ -61,6 +62,60 @@ describe('one contour taken out of another', () => {
     },
     PATIENCE,
   )
+})
+
+describe('contours that share a part of their lines', () => {
+  const at = { x: 4, y: -7, turn: 0.3, mirrored: true }
+  const level = { x: 0, y: 0, turn: 0, mirrored: false }
+  /** The upper or lower half of a disc of 5 about the origin. */
+  const half = (upper: boolean): Contour =>
+    chain(
+      [
+        { x: upper ? 5 : -5, y: 0, bulge: 1 },
+        { x: upper ? -5 : 5, y: 0, bulge: 0 },
+      ],
+      true,
+    )
+  const disc = circle({ x: 0, y: 0 }, 5)
+  // 60 × 40 with a half-round bay of 10 in its head, and what fills the bay and stands out as far again.
+  const bay = chain(
+    [
+      { x: 0, y: 0, bulge: 0 },
+      { x: 60, y: 0, bulge: 0 },
+      { x: 60, y: 40, bulge: 0 },
+      { x: 40, y: 40, bulge: -1 },
+      { x: 20, y: 40, bulge: 0 },
+      { x: 0, y: 40, bulge: 0 },
+    ],
+    true,
+  )
+  const plug = circle({ x: 30, y: 40 }, 10)
+  const table: readonly (readonly [string, Contour, Contour, number, number])[] = [
+    // Name, the one, the other, what is left of the one, and both together: by hand.
+    ['a disc and its upper half', disc, half(true), 12.5 * Math.PI, 25 * Math.PI],
+    ['a disc and its lower half', disc, half(false), 12.5 * Math.PI, 25 * Math.PI],
+    ['the halves of a disc', half(true), half(false), 12.5 * Math.PI, 25 * Math.PI],
+    ['a half and its disc', half(true), disc, 0, 25 * Math.PI],
+    ['a disc twice', disc, circle({ x: 0, y: 0 }, 5), 0, 25 * Math.PI],
+    ['a bay and what fills it', bay, plug, 2400 - 50 * Math.PI, 2400 + 50 * Math.PI],
+    ['what fills a bay, and the bay', plug, bay, 100 * Math.PI, 2400 + 50 * Math.PI],
+    ['plates side by side', rectangle(0, 0, 10, 6), rectangle(10, 2, 20, 9), 60, 130],
+    ['plates one on another', rectangle(0, 0, 10, 6), rectangle(3, 6, 7, 8), 60, 68],
+    ['a plate within another along its foot', rectangle(0, 0, 10, 6), rectangle(2, 0, 5, 4), 48, 60],
+    ['a plate within another along two sides', rectangle(0, 0, 10, 6), rectangle(7, 0, 10, 4), 48, 60],
+    ['a plate and one that holds it along a side', rectangle(2, 0, 5, 4), rectangle(0, 0, 10, 6), 0, 60],
+  ]
+  test.each(table)('%s', (_, one, other, left, both) => {
+    for (const how of [level, at]) {
+      const [a, b] = [place(one, how), place(other, how)]
+      const [cut, joined] = [takenOut(a, b), united(a, b)]
+      expect([cut.torn, joined.torn]).toEqual([false, false])
+      expect(sum(cut)).toBeCloseTo(left, 6)
+      expect(sum(joined)).toBeCloseTo(both, 6)
+      expect(joined.outers).toHaveLength(1)
+      expect(joined.holes).toEqual([])
+    }
+  })
 })
 
 describe('two contours as one', () => {

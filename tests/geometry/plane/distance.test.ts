@@ -193,6 +193,47 @@ describe('distance between closed contours', () => {
     expectApart(circle(origin, 13), rectangle(-3, -4, 3, 4), 8)
   })
 
+  it('of what lies in a circle is from its farthest place, a corner or straight across a round end', () => {
+    expectApart(circle({ x: 10, y: 20 }, 13), rectangle(7, 16, 12, 23), 8)
+    expectApart(circle({ x: 10, y: 20 }, 13), rectangle(8, 17, 13, 24), 8)
+    // Round ends of 3 about (0, 6) and (8, 6): from (1, 2) the farther centre is hypot(7, 4) away.
+    expectApart(circle({ x: 1, y: 2 }, 20), stadium({ x: 4, y: 6 }, 14, 6), 20 - Math.hypot(7, 4) - 3)
+    // The hollow of a notch looks the other way: from (30, -10) the corners of the plate are farthest, by hypot(30, 50).
+    const notched = chain(
+      [
+        { x: 0, y: 0, bulge: 0 },
+        { x: 60, y: 0, bulge: 0 },
+        { x: 60, y: 40, bulge: 0 },
+        { x: 40, y: 40, bulge: -1 },
+        { x: 20, y: 40, bulge: 0 },
+        { x: 0, y: 40, bulge: 0 },
+      ],
+      true,
+    )
+    expectApart(circle({ x: 30, y: -10 }, 70), notched, 70 - Math.hypot(30, 50))
+    // About the very centre of its arc all of a half disc's bow is as far.
+    const halfDisc = chain(
+      [
+        { x: 4, y: 1, bulge: 1 },
+        { x: -2, y: 1, bulge: 0 },
+      ],
+      true,
+    )
+    expectApart(circle({ x: 1, y: 1 }, 7), halfDisc, 4)
+  })
+
+  it('of circles that cross is 0, at a place that both share', () => {
+    expectApart(circle(origin, 5), circle({ x: 6, y: 0 }, 5), 0)
+    expectApart(circle({ x: 3, y: 4 }, 5), circle({ x: 3, y: 9 }, 1.5), 0)
+    expectApart(circle({ x: 3, y: 4 }, 5), circle({ x: 6, y: 4 }, 2.5), 0)
+  })
+
+  it('of a circle within another is what is left on the nearer side', () => {
+    expectApart(circle({ x: 3, y: 4 }, 10), circle({ x: 6, y: 8 }, 2), 3)
+    expectApart(circle({ x: 6, y: 8 }, 2), circle({ x: 3, y: 4 }, 10), 3)
+    expectApart(circle({ x: 3, y: 4 }, 10), circle({ x: 3, y: 1 }, 2.25), 4.75)
+  })
+
   it('of a circle that cuts a side is 0, although neither centre nor corner is near', () => {
     expectApart(circle({ x: 30, y: -3 }, 5), rectangle(0, 0, 60, 40), 0)
   })
