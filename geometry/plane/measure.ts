@@ -110,9 +110,8 @@ function sumOver(chain: Chain, what: string): Sums {
   // Measured from the first vertex: far from the origin the products would lose the digits that count.
   const sums: Sums = { area: 0, momentX: 0, momentY: 0, fromX: first.x, fromY: first.y }
   for (let i = 0; i < vertices.length; i++) {
-    const from = vertices[i]
+    const from = vertices[i]!
     const to = vertices[i + 1] ?? first
-    if (from === undefined) continue
     const x1 = from.x - first.x
     const y1 = from.y - first.y
     const x2 = to.x - first.x

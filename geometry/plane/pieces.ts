@@ -89,9 +89,8 @@ function chainPieces(chain: Chain): Pieces {
   let maxY = Number.NEGATIVE_INFINITY
   const last = closed ? vertices.length : vertices.length - 1
   for (let i = 0; i < last; i++) {
-    const from = vertices[i]
-    const to = vertices[i + 1] ?? vertices[0]
-    if (from === undefined || to === undefined) continue
+    const from = vertices[i]!
+    const to = vertices[i + 1] ?? vertices[0]!
     if (from.x === to.x && from.y === to.y) continue
     const piece = isStraight(from.bulge)
       ? linePiece(from.x, from.y, to.x, to.y)

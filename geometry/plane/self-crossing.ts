@@ -23,11 +23,9 @@ export function selfCrossing(pieces: readonly Piece[], closed: boolean): string 
   const count = pieces.length
   const meeting = count > FEW ? boxesThatMeet(pieces) : undefined
   for (let i = 0; i < count; i++) {
-    const a = pieces[i]
-    if (a === undefined) continue
+    const a = pieces[i]!
     for (const j of meeting?.[i] ?? laterThan(i, count)) {
-      const b = pieces[j]
-      if (b === undefined) continue
+      const b = pieces[j]!
       const follows = j === i + 1
       const closes = closed && i === 0 && j === count - 1
       const fault = follows || closes ? neighbourFault(a, b, follows, closes) : strangerFault(a, b)
