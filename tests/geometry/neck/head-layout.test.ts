@@ -225,6 +225,15 @@ describe('room on the head', () => {
     }
   })
 
+  test('from a knob beside the shoulder is to the corner where the edge begins', () => {
+    // A knob 4 wide, 18 out of a post 6 behind the nut's edge: it ends 8 along, the edge begins at 13, and 8 lie between them.
+    const layout = layoutWith(
+      { firstPost: 6, postSpacing: 40, knobWide: 4, bassTuners: 1, trebleTuners: 1 },
+      { nut: { thickness: 5, setback: 0 }, neck: { widthAtNut: 40 }, strings: { count: 2 } },
+    )
+    expect(headRoomOf(layout).knobToEdge?.mm).toBeCloseTo(Math.hypot(13 - 8, 18 - 10), 9)
+  })
+
   test('a bushing let in takes the wider hole, a narrower one does not', () => {
     expect(room({ bushing: 'let in', bushingHole: 11 }).holes?.mm).toBeCloseTo(25 - 11, 9)
     expect(room({ bushing: 'let in', bushingHole: 7 }).holes?.mm).toBeCloseTo(25 - 8, 9)
