@@ -34,8 +34,7 @@ export const perString = ({ measure, where, worstOnly = false, ...rule }: PerStr
   // A list and no generator: this runs for every string of every layout, several times over.
   measure(layout, limit) {
     const found: Measurement[] = []
-    let tightest: StringLoad | null = null
-    let its: OfString | null = null
+    let tightest: { readonly load: StringLoad; readonly of: OfString } | null = null
     let least = Number.POSITIVE_INFINITY
     for (const load of loadsOf(layout).strings) {
       const of = measure(load, limit, layout)
@@ -43,12 +42,11 @@ export const perString = ({ measure, where, worstOnly = false, ...rule }: PerStr
       const spare = rule.wants === 'least' ? of.measured - of.limit : of.limit - of.measured
       if (of.grade !== 'clear' && !worstOnly) found.push(measurementOf(load, of, where(load, layout)))
       else if (spare < least) {
-        tightest = load
-        its = of
+        tightest = { load, of }
         least = spare
       }
     }
-    if (tightest && its) found.push(measurementOf(tightest, its, where(tightest, layout)))
+    if (tightest) found.push(measurementOf(tightest.load, tightest.of, where(tightest.load, layout)))
     return found
   },
 })

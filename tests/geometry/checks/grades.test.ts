@@ -133,6 +133,7 @@ describe('how findings say', () => {
     expect(say.angle(7.46)).toBe('7.5°')
     expect(say.angle(180)).toBe('180.0°')
     expect(say.pull(72.4)).toBe('72 N')
+    expect(say.pull(72.6)).toBe('73 N')
     expect(say.pull(9.94)).toBe('9.9 N')
     expect(say.pull(10)).toBe('10 N')
     expect(say.share(0.425)).toBe('43%')
