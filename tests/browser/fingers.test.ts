@@ -1,7 +1,7 @@
 /** Fingers on the drawing: drag, pinch, two fingers that undo nothing, and the long press that stands for a right click. */
 import type { CDPSession, Page } from 'playwright-core'
 import { beforeEach, expect, test } from 'vitest'
-import { type Design, type Point, solve } from '../../geometry/index.ts'
+import { type Design, measuredOn, type Point, solve } from '../../geometry/index.ts'
 import { goTo, type OnScreen, onPlan, savedDesign } from '../support/bench-page.ts'
 import { sharePage } from '../support/shared-page.ts'
 
@@ -88,4 +88,38 @@ test('one finger on the bare sheet moves the sheet', async () => {
   for (let step = 1; step <= 6; step++) await touch('touchMove', { x: bare.x + step * 8, y: bare.y })
   await touch('touchEnd')
   expect((await hole()).x - at.x).toBeCloseTo(48, 0)
+})
+
+test('a finger measures from a hole to an edge, and takes the end to another line', async () => {
+  const tap = async (at: Point) => {
+    await touch('touchStart', at)
+    await touch('touchEnd')
+  }
+  const layout = solve(start)
+  const at = await hole()
+  const { x, y } = layout.placed.find((one) => one.thing.id === 'hole-treble')?.at ?? { x: 0, y: 0 }
+  const along = x + layout.panels.lid.originX
+  await page.getByRole('button', { name: 'Measure', exact: true }).tap()
+  await tap(at)
+  await tap(await onPlan(page, { x: along + 8, y: layout.box.halfWidth }))
+  await page.keyboard.press('Escape')
+  const [measure] = (await savedDesign(page)).measures
+  expect(measure).toMatchObject({
+    from: { of: 'hole-treble', at: 'centre' },
+    to: { of: 'treble edge', at: 'edge' },
+  })
+
+  const ring = await onPlan(page, { x: along, y: layout.box.halfWidth })
+  const line = await onPlan(page, { x: along + 12, y: 0 })
+  await touch('touchStart', ring)
+  for (let step = 1; step <= 8; step++)
+    await touch('touchMove', {
+      x: ring.x + ((line.x - ring.x) * step) / 8,
+      y: ring.y + ((line.y - ring.y) * step) / 8,
+    })
+  await touch('touchEnd')
+  const moved = await savedDesign(page)
+  expect(moved.measures).toEqual([{ ...measure, to: { of: 'centreline', at: 'edge' } }])
+  expect(measuredOn(solve(moved))[0]?.mm).toBeCloseTo(Math.abs(y), 6)
+  expect(moved.things).toEqual(start.things)
 })
