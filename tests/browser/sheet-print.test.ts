@@ -58,10 +58,11 @@ describe.each(chosen.map(({ name, design }) => ({ name, design })))('$name', ({ 
       expect((y / 72) * 25.4).toBeCloseTo(tall, 0)
       const pages = Number(/Pages:\s+(\d+)/.exec(info)?.[1])
       const text = said('pdftotext', '-layout', file, '-')
+      const fine = (mm: number) => (design.units.display === 'mm' ? mm.toFixed(2) : (mm / 25.4).toFixed(3))
       // A row that a page break cuts in two does not come out as one line.
       for (const fret of reportOf(design).frets.filter((one) => one.number > 0))
         expect(text).toMatch(
-          new RegExp(`^ *${fret.number} +${fret.fromNut.toFixed(2).replace('.', '\\.')} +\\S`, 'm'),
+          new RegExp(`^ *${fret.number} +${fine(fret.fromNut).replace('.', '\\.')} +\\S`, 'm'),
         )
       for (let page = 1; page <= pages; page++) expect(text).toMatch(new RegExp(`${page} ?/ ?${pages}$`, 'm'))
       expect(text).toContain(design.title)

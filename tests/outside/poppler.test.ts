@@ -98,7 +98,7 @@ describe('what poppler says', () => {
       const words = wordsOf(made.bytes, page)
       for (const wanted of [
         'Tea box: Neck, from the front',
-        'seen from the playing side · head end left · right-handed · 21.0 mm thick',
+        'seen from the playing side · head end left · right-handed · 21.0 mm (0.827 in) thick',
         `row A of A, column ${page} of ${columns.length} · page ${page} of ${made.pages}`,
         'A4 lying, print at 100 %, no scaling; not corrected for a printer',
         '100 mm',

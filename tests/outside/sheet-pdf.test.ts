@@ -49,9 +49,10 @@ describe.each(chosen.map(({ name, design }) => ({ name, design })))('the sheet o
       expect((y / 72) * 25.4).toBeCloseTo(tall, 1)
       expect(readFileSync(file, 'latin1')).toMatch(/\/PrintScaling \/None/)
       const text = said('pdftotext', '-layout', file, '-')
+      const fine = (mm: number) => (design.units.display === 'mm' ? mm.toFixed(2) : (mm / 25.4).toFixed(3))
       for (const fret of reportOf(design).frets.filter((one) => one.number > 0))
         expect(text).toMatch(
-          new RegExp(`^ *${fret.number} +${fret.fromNut.toFixed(2).replace('.', '\\.')} +\\S`, 'm'),
+          new RegExp(`^ *${fret.number} +${fine(fret.fromNut).replace('.', '\\.')} +\\S`, 'm'),
         )
       const pages = Number(/Pages:\s+(\d+)/.exec(info)?.[1])
       for (let page = 1; page <= pages; page++) expect(text).toMatch(new RegExp(`${page} ?/ ?${pages}$`, 'm'))
