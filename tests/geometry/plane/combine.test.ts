@@ -13,7 +13,7 @@ import {
   takenOut,
   united,
 } from '../../../geometry/plane/index.ts'
-import { placements, stars } from './shapes.ts'
+import { notchedPlate, placements, stars } from './shapes.ts'
 
 const sum = ({ outers, holes }: Loops): number =>
   outers.reduce((all, one) => all + area(one), 0) - holes.reduce((all, one) => all + area(one), 0)
@@ -78,17 +78,7 @@ describe('contours that share a part of their lines', () => {
     )
   const disc = circle({ x: 0, y: 0 }, 5)
   // 60 × 40 with a half-round bay of 10 in its head, and what fills the bay and stands out as far again.
-  const bay = chain(
-    [
-      { x: 0, y: 0, bulge: 0 },
-      { x: 60, y: 0, bulge: 0 },
-      { x: 60, y: 40, bulge: 0 },
-      { x: 40, y: 40, bulge: -1 },
-      { x: 20, y: 40, bulge: 0 },
-      { x: 0, y: 40, bulge: 0 },
-    ],
-    true,
-  )
+  const bay = notchedPlate
   const plug = circle({ x: 30, y: 40 }, 10)
   const table: readonly (readonly [string, Contour, Contour, number, number])[] = [
     // Name, the one, the other, what is left of the one, and both together: by hand.

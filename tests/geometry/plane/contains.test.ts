@@ -17,21 +17,12 @@ import {
   stadium,
   turn,
 } from '../../../geometry/plane/index.ts'
+import { notchedPlate } from './shapes.ts'
 
 const origin = { x: 0, y: 0 }
 
 /** A plate 60 x 40 with a half-round notch of radius 10 in the middle of its top. */
-const notched = chain(
-  [
-    { x: 0, y: 0, bulge: 0 },
-    { x: 60, y: 0, bulge: 0 },
-    { x: 60, y: 40, bulge: 0 },
-    { x: 40, y: 40, bulge: -1 },
-    { x: 20, y: 40, bulge: 0 },
-    { x: 0, y: 40, bulge: 0 },
-  ],
-  true,
-)
+const notched = notchedPlate
 
 describe('isInside', () => {
   it('of an open chain is refused', () => {

@@ -13,6 +13,7 @@ import {
   roundedRectangle,
   stadium,
 } from '../../../geometry/plane/index.ts'
+import { notchedPlate } from './shapes.ts'
 
 const origin = { x: 0, y: 0 }
 
@@ -199,17 +200,7 @@ describe('distance between closed contours', () => {
     // Round ends of 3 about (0, 6) and (8, 6): from (1, 2) the farther centre is hypot(7, 4) away.
     expectApart(circle({ x: 1, y: 2 }, 20), stadium({ x: 4, y: 6 }, 14, 6), 20 - Math.hypot(7, 4) - 3)
     // The hollow of a notch looks the other way: from (30, -10) the corners of the plate are farthest, by hypot(30, 50).
-    const notched = chain(
-      [
-        { x: 0, y: 0, bulge: 0 },
-        { x: 60, y: 0, bulge: 0 },
-        { x: 60, y: 40, bulge: 0 },
-        { x: 40, y: 40, bulge: -1 },
-        { x: 20, y: 40, bulge: 0 },
-        { x: 0, y: 40, bulge: 0 },
-      ],
-      true,
-    )
+    const notched = notchedPlate
     expectApart(circle({ x: 30, y: -10 }, 70), notched, 70 - Math.hypot(30, 50))
     // About the very centre of its arc all of a half disc's bow is as far.
     const halfDisc = chain(

@@ -16,7 +16,7 @@ import {
   turn,
 } from '../../../geometry/plane/index.ts'
 import { law } from './law.ts'
-import { placements, sampled, stars } from './shapes.ts'
+import { notchedPlate, placements, sampled, stars } from './shapes.ts'
 
 const origin = { x: 0, y: 0 }
 
@@ -226,17 +226,7 @@ describe('centroid', () => {
 
   it('of a notched plate balances: plate less notch', () => {
     // 60 x 40 less a half disc of radius 10 at the middle of its top: moments by hand.
-    const notched = chain(
-      [
-        { x: 0, y: 0, bulge: 0 },
-        { x: 60, y: 0, bulge: 0 },
-        { x: 60, y: 40, bulge: 0 },
-        { x: 40, y: 40, bulge: -1 },
-        { x: 20, y: 40, bulge: 0 },
-        { x: 0, y: 40, bulge: 0 },
-      ],
-      true,
-    )
+    const notched = notchedPlate
     const notch = 50 * Math.PI
     const expected = (2400 * 20 - notch * (40 - 40 / (3 * Math.PI))) / (2400 - notch)
     expect(area(notched)).toBeCloseTo(2400 - notch, 9)

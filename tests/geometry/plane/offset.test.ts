@@ -19,7 +19,7 @@ import {
   stadium,
 } from '../../../geometry/plane/index.ts'
 import { offsetOfChain } from '../../../geometry/plane/offset.ts'
-import { evenly, placements, sampled, stars } from './shapes.ts'
+import { evenly, notchedPlate, placements, sampled, stars } from './shapes.ts'
 
 const sum = (contours: readonly Contour[]): number => contours.reduce((all, one) => all + area(one), 0)
 const grown = (contour: Contour, by: number) => {
@@ -40,17 +40,7 @@ const SHAPES: Readonly<Record<string, Contour>> = {
     { x: 20, y: 50 },
     { x: 0, y: 50 },
   ]),
-  '60 x 40 with a half-round notch r 10': chain(
-    [
-      { x: 0, y: 0, bulge: 0 },
-      { x: 60, y: 0, bulge: 0 },
-      { x: 60, y: 40, bulge: 0 },
-      { x: 40, y: 40, bulge: -1 },
-      { x: 20, y: 40, bulge: 0 },
-      { x: 0, y: 40, bulge: 0 },
-    ],
-    true,
-  ),
+  '60 x 40 with a half-round notch r 10': notchedPlate,
   'two squares of 30 joined by a neck 6 wide': polygon(
     [
       [0, 0],

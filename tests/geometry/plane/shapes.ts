@@ -4,8 +4,20 @@
  * samples, inside and outside from winding angles.
  */
 import fc from 'fast-check'
-import type { Chain, Contour, Placement, Point, Vertex } from '../../../geometry/plane/index.ts'
-import { circle, oval, place, rectangle, roundedRectangle, stadium } from '../../../geometry/plane/index.ts'
+import {
+  type Chain,
+  type Contour,
+  chain,
+  circle,
+  oval,
+  type Placement,
+  type Point,
+  place,
+  rectangle,
+  roundedRectangle,
+  stadium,
+  type Vertex,
+} from '../../../geometry/plane/index.ts'
 
 /** Distance between two points. */
 export function apart(a: Point, b: Point): number {
@@ -170,3 +182,16 @@ export const points: fc.Arbitrary<Point> = fc.record({ x: evenly(-60, 60), y: ev
 
 /** Two contours that may be apart, cross or lie in each other. */
 export const pairs: fc.Arbitrary<readonly [Contour, Contour]> = fc.tuple(contours, contours)
+
+/** A plate 60 × 40 with a half-round notch of radius 10 in the middle of its top. */
+export const notchedPlate = chain(
+  [
+    { x: 0, y: 0, bulge: 0 },
+    { x: 60, y: 0, bulge: 0 },
+    { x: 60, y: 40, bulge: 0 },
+    { x: 40, y: 40, bulge: -1 },
+    { x: 20, y: 40, bulge: 0 },
+    { x: 0, y: 40, bulge: 0 },
+  ],
+  true,
+)
