@@ -63,6 +63,33 @@ describe('cents of pure intervals', () => {
   })
 })
 
+describe('pureRatio', () => {
+  // Helmholtz, transl. Ellis, as above, App. XX: the five-limit scale over its root.
+  it.each([
+    [0, '1/1'],
+    [1, '16/15'],
+    [2, '9/8'],
+    [3, '6/5'],
+    [4, '5/4'],
+    [5, '4/3'],
+    [6, '45/32'],
+    [7, '3/2'],
+    [8, '8/5'],
+    [9, '5/3'],
+    [10, '9/5'],
+    [11, '15/8'],
+    [12, '2/1'],
+    [14, '9/4'],
+    [19, '3/1'],
+    [-1, '15/16'],
+    [-10, '9/16'],
+    [-17, '3/8'],
+  ])('of %i semitones is %s', (semitones, text) => {
+    const { above, below } = pureRatio(semitones)
+    expect(`${above}/${below}`).toBe(text)
+  })
+})
+
 describe('pureOffsets', () => {
   // Ellis, as above: tempered less pure, so what the pure string lies under the tuner's mark.
   it.each([
@@ -122,7 +149,33 @@ describe('rootOf', () => {
     ['A C E', [45, 48, 52], 45],
     ['D A D', [38, 45, 50], 38],
     ['D A A', [50, 57, 57], 50],
+    ['G B', [43, 47], 43],
+    ['B G', [47, 55], 55],
+    ['G B D F', [43, 47, 50, 53], 43],
+    ['C E G B♭', [48, 52, 55, 58], 48],
+    ['E C', [52, 48], 48],
+    ['A', [45], 45],
+    ['G G', [43, 55], 43],
+    ['E G C', [52, 55, 60], 60],
   ])('finds it in %s', (_, chord, root) => expect(rootOf(chord)).toBe(root))
+
+  // Any text on harmony: of two notes the root is the lower of a third, fifth or seventh, the upper of their inversions.
+  it.each([
+    [1, null],
+    [2, 45],
+    [3, 43],
+    [4, 43],
+    [5, 48],
+    [6, null],
+    [7, 43],
+    [8, 51],
+    [9, 52],
+    [10, 43],
+    [11, null],
+    [12, 43],
+  ])('of G and %i semitones over it is %s', (semitones, root) => {
+    expect(rootOf([43, 43 + semitones])).toBe(root)
+  })
 
   it('finds none in a guitar or a uke', () => {
     expect(rootOf([40, 45, 50, 55, 59, 64])).toBeNull()

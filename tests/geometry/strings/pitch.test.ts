@@ -89,6 +89,10 @@ describe('equal temperament', () => {
     const near = nearestKey(393.88)
     expect(nameOf(near.midi)).toBe('G4')
     expectWithin(near.cents, 8.3, 0.1)
+    // 390 Hz lies 8.8 cents under G4, 391.9954 Hz: still G4.
+    const under = nearestKey(390)
+    expect(nameOf(under.midi)).toBe('G4')
+    expectWithin(under.cents, 1200 * Math.log2(390 / 391.9954), 1e-3)
   })
 
   it('follows another A4', () => {
@@ -105,6 +109,14 @@ describe('names', () => {
     expect(nameOf(54)).toBe('F♯3')
     expect(nameOf(58, 'flats')).toBe('B♭3')
     expect(nameOf(0)).toBe('C−1')
+    expect(nameOf(11)).toBe('B−1')
+    expect(nameOf(12)).toBe('C0')
+  })
+
+  it('are of the nearest key, from below and from above', () => {
+    expect(nameOf(59.6)).toBe('C4')
+    expect(nameOf(60.4)).toBe('C4')
+    expect(nameOf(60.6, 'flats')).toBe('D♭4')
   })
 
   it('come back when read, in both spellings', () => {
@@ -142,6 +154,10 @@ describe('readPitch', () => {
     ['C−1', 0],
     ['G 2', 43],
     ['G₂', 43],
+    ['G9', 127],
+    ['E ♭ 4', 63],
+    ['Ebb4', 62],
+    ['d♭♭4', 60],
   ])('reads %s as key %i', (text, midi) => {
     const reading = readPitch(text)
     expect(reading.ok && reading.midi).toBe(midi)
@@ -152,6 +168,8 @@ describe('readPitch', () => {
     ['98hz', 98],
     ['82,4 hertz', 82.4],
     ['146.83 Hz', 146.83],
+    ['98. Hz', 98],
+    ['44,0Hz', 44],
   ])('reads %s as hertz', (text, hertz) => {
     const reading = readPitch(text)
     expect(reading.ok ? reading.hertz : Number.NaN).toBe(hertz)
@@ -161,6 +179,9 @@ describe('readPitch', () => {
     ['B3 -14 cents', 58.86],
     ['B3 −13.7¢', 58.863],
     ['G2+5c', 43.05],
+    ['A4 + 50 cents', 69.5],
+    ['A4 +1 cent', 69.01],
+    ['A4 -2,5 ct', 68.975],
   ])('reads %s with its cents', (text, midi) => {
     const reading = readPitch(text)
     expectWithin(reading.ok ? reading.midi : Number.NaN, midi, 1e-9)
@@ -170,7 +191,14 @@ describe('readPitch', () => {
     ['', /^Nothing is written here\. Write a pitch/],
     ['98', /^“98”: nothing says that this is a frequency\. Write 98 Hz/],
     ['G', /^“G”: the octave is missing\. Add its number, as in G3/],
-    ['A sharp', /^“A sharp”: the octave is missing/],
+    ['G', /as in G3; middle C is C4\.$/],
+    ['A sharp', /^“A sharp”: the octave is missing\. Add its number, as in A3/],
+    ['b♭', /^“b♭”: the octave is missing\. Add its number, as in B3/],
+    ['f ##', /^“f ##”: the octave is missing\. Add its number, as in F3/],
+    ['C-1 Hz', /neither a note nor a frequency/],
+    ['82,4', /^“82,4”: nothing says that this is a frequency\. Write 82,4 Hz, or a note/],
+    ['G♯9', /^“G♯9”: that is higher than any string sounds\. Write a pitch between C−1 and G9, such as G2/],
+    ['C♭-1', /^“C♭-1”: that is lower than any string sounds\. Write a pitch between C−1 and G9/],
     ['H3', /^“H3”: notes are called A to G here\. Write B/],
     ['X2', /^“X2”: this is neither a note nor a frequency/],
     ['1,234.5 Hz', /two ways/],

@@ -28,7 +28,7 @@ const A228 =
 describe('music wire', () => {
   it.each(A228)('of %i thousandths bears at least %i and at most %i ksi', (mils, least, most) => {
     const strength = ksi(wireStrength(inches(mils / 1000)))
-    expectWithin(strength, least, 0.5)
+    expectWithin(strength, least, 1e-9)
     expect(strength).toBeLessThan(most)
   })
 

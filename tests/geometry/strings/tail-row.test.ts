@@ -53,6 +53,52 @@ describe('a row for each count', () => {
   })
 })
 
+describe('which counts', () => {
+  const counts = (count: number, tailpiece: Stated) => countsOf(both(tailpiece, count))
+
+  test('the instrument’s own first, each once, none for nought', () => {
+    expect(counts(4, { alsoFor: 3, andFor: 0 })).toEqual([4, 3])
+    expect(counts(4, { alsoFor: 0, andFor: 2 })).toEqual([4, 2])
+    expect(counts(4, { alsoFor: 4, andFor: 1 })).toEqual([4, 1])
+    expect(counts(3, { alsoFor: 1, andFor: 1 })).toEqual([3, 1])
+    expect(counts(1, { alsoFor: 0, andFor: 0 })).toEqual([1])
+  })
+
+  test('a single string of a row for three has its hole in the middle', () => {
+    const design = both({ alsoFor: 1 }, 3)
+    expect(tailRow(design)).toEqual([-22.5, 0, 22.5])
+    expect(holesFor(design, 1)).toEqual([1])
+    expect(holesFor(design, 3)).toEqual([0, 1, 2])
+  })
+
+  test('a count that the row is not made for takes what is nearest of it', () => {
+    // Five holes, made for 4 and 3; two strings take the outer ones.
+    expect(holesFor(both({}), 2)).toEqual([0, 4])
+  })
+})
+
+describe('how near two holes may come before they are one', () => {
+  // Holes of 2.4: no less wood than the limit, nor less than a diameter. 6 and 5 over a span: the second from outside
+  // lies at 3/10 and 1/4 of it from the middle, a twentieth apart.
+  const holes = (span: number, limits: Stated = {}) =>
+    tailRow(
+      designOf({
+        strings: { count: 6 },
+        tailpiece: { row: 'for each count', alsoFor: 5, andFor: 0, span, diameter: 2.4 },
+        limits,
+      }),
+    ).length
+
+  test('as near as the limit and a diameter: two; a little nearer: one', () => {
+    // 6 and 5 have nine places: the outer two shared, 6 more on the sides of 6 and 5, the middle of 5. 6.4 / 0.05 = 128.
+    expect(holes(128.01, { tailHoleWeb: 4 })).toBe(9)
+    expect(holes(127.9, { tailHoleWeb: 4 })).toBe(7)
+    // Never less wood than the hole is wide: 4.8 / 0.05 = 96.
+    expect(holes(96.01, { tailHoleWeb: 1 })).toBe(9)
+    expect(holes(95.9, { tailHoleWeb: 1 })).toBe(7)
+  })
+})
+
 describe('paths of every count', () => {
   test('holes in line with the strings turn them by nothing', () => {
     // 30 at the nut and the saddle, 30 at the holes: straight on.
