@@ -1,10 +1,11 @@
 /** What each line of a part means, set where a sheet has room for it. */
 import type { Bounds, Point } from '../../geometry/index.ts'
 import { inWorkingOrder, type Layer } from '../drawing/drawing.ts'
+import { crossAt, drillCrosses } from '../drawing/drilled.ts'
 import { styleOf } from '../drawing/layers.ts'
 import { holesText } from '../sheet-layout/holes.ts'
 import type { Ink } from './ink.ts'
-import { CENTRE_STROKE, crossAt, drilled, swatch } from './part-form.ts'
+import { CENTRE_STROKE, swatch } from './part-form.ts'
 import type { Wording } from './words.ts'
 
 const STEP = 4
@@ -29,7 +30,7 @@ function entriesOf(layers: readonly Layer[]): Entry[] {
         draw: (ink, at) => swatch(ink, styleOf(layer.kind), at, SWATCH),
       }
     })
-  if (drilled(layers).length === 0) return entries
+  if (drillCrosses(layers).length === 0) return entries
   const cross: Entry = {
     text: 'CENTRES: middle of a hole to drill, punch here',
     draw: (ink, { x, y }) => ink.lines(crossAt({ x: x + SWATCH / 2, y }, 1.6), CENTRE_STROKE),

@@ -1,14 +1,12 @@
 /** A part as it is drawn on its sheets: once in the file, shown through a window on each of them. */
-import { type Circle, type Contour, line, type Point } from '../../geometry/index.ts'
-import type { Drawing, Layer } from '../drawing/drawing.ts'
+import { type Contour, line, type Point } from '../../geometry/index.ts'
+import type { Drawing } from '../drawing/drawing.ts'
+import { drillCrosses } from '../drawing/drilled.ts'
 import { type LayerStyle, LINE_TYPES, styleOf } from '../drawing/layers.ts'
 import { CAPITAL_HEIGHT } from '../words/width.ts'
 import type { Ink, Stroke } from './ink.ts'
 import type { Span } from './seams.ts'
 import type { Wording } from './words.ts'
-
-/** How far the arms of a cross reach beyond the hole, mm. */
-const BEYOND_HOLE = 1
 
 /** Narrowest line on paper, mm: a printer of 300 dots to the inch still draws it. */
 const LEAST_LINE = 0.12
@@ -19,35 +17,6 @@ export function strokeOf({ ink, width, lineType }: LayerStyle): Stroke {
 
 /** The crosses on holes to drill. */
 export const CENTRE_STROKE: Stroke = { colour: styleOf('datum').ink, width: LEAST_LINE }
-
-/** A cross whose arms have a length. */
-export function crossAt({ x, y }: Point, arm: number): readonly (readonly [Point, Point])[] {
-  return [
-    [
-      { x: x - arm, y },
-      { x: x + arm, y },
-    ],
-    [
-      { x, y: y - arm },
-      { x, y: y + arm },
-    ],
-  ]
-}
-
-/** One circle for each place that is drilled, the widest there. */
-export function drilled(layers: readonly Layer[]): Circle[] {
-  const widest: Circle[] = []
-  for (const hole of layers.filter((layer) => layer.kind === 'drill').flatMap((layer) => layer.contours)) {
-    if (hole.shape !== 'circle') continue
-    const same = widest.findIndex(
-      ({ centre }) => Math.hypot(centre.x - hole.centre.x, centre.y - hole.centre.y) < 1e-3,
-    )
-    const there = widest[same]
-    if (there === undefined) widest.push(hole)
-    else if (there.radius < hole.radius) widest[same] = hole
-  }
-  return widest
-}
 
 /** Whether the drawing holds a line to measure from along the whole part, at its middle. */
 function hasCentreline({ layers, outline }: Drawing): boolean {
@@ -109,10 +78,7 @@ function drawJoinLine(ink: Ink, wording: Wording, drawing: Drawing, columns: rea
 export function drawForm(ink: Ink, wording: Wording, drawing: Drawing, columns: readonly Span[]): void {
   const { layers } = drawing
   if (columns.length > 1) drawJoinLine(ink, wording, drawing, columns)
-  ink.lines(
-    drilled(layers).flatMap(({ centre, radius }) => crossAt(centre, radius + BEYOND_HOLE)),
-    CENTRE_STROKE,
-  )
+  ink.lines(drillCrosses(layers), CENTRE_STROKE)
   for (const layer of layers) {
     const style = styleOf(layer.kind)
     ink.contours(layer.contours, strokeOf(style))

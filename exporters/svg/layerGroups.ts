@@ -1,7 +1,8 @@
 /** A part's layers as groups of an SVG, each with a title that says what its lines mean. */
-import { type Circle, type Contour, line } from '../../geometry/index.ts'
+import { line } from '../../geometry/index.ts'
 import { isCutPart } from '../cutting/cut-part.ts'
 import type { Drawing, Layer } from '../drawing/drawing.ts'
+import { drillCrosses } from '../drawing/drilled.ts'
 import { type LayerStyle, LINE_TYPES, styleOf } from '../drawing/layers.ts'
 import { numberText } from '../numbers.ts'
 import { CAPITAL_HEIGHT } from '../words/width.ts'
@@ -13,9 +14,6 @@ import { textElement } from './textElement.ts'
 
 /** The crosses on holes are drawn by this exporter alone and mean one thing only. */
 export const CENTRES = { name: 'CENTRES', meaning: 'middle of a hole to drill: punch here' } as const
-
-/** How far the arms of a cross reach beyond the hole, mm. */
-const BEYOND_HOLE = 1
 
 /** Colour, real width and line type of a layer's lines. */
 export function strokeOf(style: LayerStyle, purpose: Purpose): Attributes {
@@ -45,28 +43,12 @@ function layerGroup(layer: Layer, { part }: Drawing, paper: OnPaper, purpose: Pu
   ])
 }
 
-function isCircle(contour: Contour): contour is Circle {
-  return contour.shape === 'circle'
-}
-
-/** One cross for each place that is drilled, as wide as the widest hole there. */
+/** The crosses on holes to drill. */
 function centreCrosses(drawing: Drawing, paper: OnPaper, purpose: Purpose): Markup[] {
-  const widest = new Map<string, Circle>()
-  for (const hole of drawing.layers
-    .filter((layer) => layer.kind === 'drill')
-    .flatMap((layer) => layer.contours)) {
-    if (!isCircle(hole)) continue
-    const key = `${numberText(hole.centre.x, 'x of a hole', 3)} ${numberText(hole.centre.y, 'y of a hole', 3)}`
-    const before = widest.get(key)
-    if (before === undefined || before.radius < hole.radius) widest.set(key, hole)
-  }
-  if (widest.size === 0) return []
-  const crosses = [...widest.values()].flatMap(({ centre: { x, y }, radius }) => {
-    const arm = radius + BEYOND_HOLE
-    return [line({ x: x - arm, y }, { x: x + arm, y }), line({ x, y: y - arm }, { x, y: y + arm })].map(
-      (contour) => shapeElement(paper.contour(contour)),
-    )
-  })
+  const crosses = drillCrosses(drawing.layers).map(([from, to]) =>
+    shapeElement(paper.contour(line(from, to))),
+  )
+  if (crosses.length === 0) return []
   const datum = styleOf('datum')
   return [
     element(

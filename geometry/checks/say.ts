@@ -1,5 +1,6 @@
 /** How findings speak: lengths in the builder's unit, things by the names he gave them. */
 
+import { thingCalled } from '../design/called.ts'
 import { namelessPiece } from '../design/piece-name.ts'
 import type { Design } from '../design/schema.ts'
 import { kindOf } from '../kinds/kinds.ts'
@@ -20,7 +21,6 @@ export interface Say {
 
 /** Speech for one design. Example: `sayFor(design).length(25.4)` is `1 in` on an inch rule. */
 export function sayFor(design: Design): Say {
-  const byId = new Map(design.things.map((thing) => [thing.id, thing]))
   const others = otherNames(design)
   return {
     length: (mm) => formatLength(mm, design.units, { unit: true }),
@@ -29,7 +29,8 @@ export function sayFor(design: Design): Say {
     pull: (newtons) => `${newtons < 10 ? newtons.toFixed(1) : Math.round(newtons)} N`,
     share: (share) => formatShare(share),
     thing: (id) => {
-      const thing = byId.get(id)
+      // Asked for among thousands, once for every finding: no list of all is made for it.
+      const thing = thingCalled(design, id)
       // Strings and holes are numbered; what an instrument has only one of takes an article.
       const other = others?.get(id)
       if (other) return other

@@ -11,7 +11,7 @@ import { writingRows } from './writing.ts'
 
 const tell = (row: Row) => console.log(JSON.stringify(row))
 
-for (const row of engineRows()) tell(row)
+for await (const row of engineRows()) tell(row)
 for await (const row of writingRows()) tell(row)
 for (const row of proposalRows()) tell(row)
 tell(startedRow())

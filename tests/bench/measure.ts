@@ -108,16 +108,40 @@ export async function ratioLater(
   return summed(pairs.slice(-rounds))
 }
 
-/** Exponent of growth between two sizes: the slope of the logarithm of time over the logarithm of size. */
-export function growth(work: (size: number) => () => unknown, small: number, large: number, rounds = 9) {
+export interface Growth {
+  readonly median: number
+  readonly low: number
+  readonly high: number
+  readonly short: number
+  readonly long: number
+}
+
+/**
+ * Exponent of growth between two sizes: the slope of the logarithm of time over the logarithm of size. What is little is
+ * done so often that it takes as long as what is much.
+ */
+export async function growth(
+  work: (size: number) => () => unknown,
+  small: number,
+  large: number,
+  { rounds = 9, times = 2 }: Pick<Rounds, 'rounds' | 'times'> = {},
+): Promise<Growth> {
   const [few, many] = [work(small), work(large)]
-  once(few, 40)
-  once(many, 3)
-  const exponents = Array.from({ length: rounds }, () => {
-    const short = once(few, Math.ceil(large / small))
-    const long = once(many, 2)
-    return { short, long, exponent: Math.log(long / short) / Math.log(large / small) }
-  }).sort((a, b) => a.exponent - b.exponent)
+  const timed = async (one: () => unknown, often: number) => {
+    const start = performance.now()
+    for (let index = 0; index < often; index++) swallow(await one())
+    return (performance.now() - start) / often
+  }
+  const asOften = Math.ceil(large / small)
+  await timed(few, asOften)
+  await timed(many, times)
+  const exponents: { short: number; long: number; exponent: number }[] = []
+  for (let round = 0; round < rounds; round++) {
+    const short = await timed(few, asOften)
+    const long = await timed(many, times)
+    exponents.push({ short, long, exponent: Math.log(long / short) / Math.log(large / small) })
+  }
+  exponents.sort((a, b) => a.exponent - b.exponent)
   return {
     median: exponents[Math.floor(rounds / 2)]?.exponent ?? 0,
     low: exponents[0]?.exponent ?? 0,
