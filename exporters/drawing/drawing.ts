@@ -208,10 +208,12 @@ function addOnce({ contours, byMark }: OpenLayer, contour: Contour): void {
 /** Where tabs are left: a laser's outline in pieces, or beside a router's outline the lines along which it lifts. */
 function withTabs(layers: readonly Layer[], cut: CutPart | undefined, unit: LengthUnit): readonly Layer[] {
   if (cut?.tabs == null) return layers
+  const sound = (pieces: readonly Contour[]) =>
+    pieces.map((piece) => soundContour(piece, `a piece of the outline of ${cut.id}`, false))
   if (cut.tabHeight !== null) {
-    return [...layers, { ...tabLayer(cut.tabHeight, unit), contours: cut.tabs.tabs, words: [] }]
+    return [...layers, { ...tabLayer(cut.tabHeight, unit), contours: sound(cut.tabs.tabs), words: [] }]
   }
-  const pieces: Layer = { ...TABBED_OUTSIDE, contours: cut.tabs.between, words: [] }
+  const pieces: Layer = { ...TABBED_OUTSIDE, contours: sound(cut.tabs.between), words: [] }
   return [...layers.filter(({ kind }) => kind !== 'cut-outside'), pieces]
 }
 
