@@ -9,6 +9,7 @@ import {
   change,
   type Layout,
   type Path,
+  type Placed,
   placedCalled,
   solve,
   type Thing,
@@ -46,35 +47,42 @@ const ACROSS: readonly Intent[] = [
   midway('neck bass side', 'bass wall'),
 ]
 
-/** The first relation that says where a thing stands on one axis already, or `null`. `path` is that of its place. */
+/**
+ * The first relation that says where a thing stands on one axis already, or `null`. `path` is that of its place. Each one
+ * asked about costs a solve, so of thousands of partners only those are asked about that lie where a partner would.
+ */
 export function intentAt(layout: Layout, thing: Thing, axis: Axis, path: Path): Intent | null {
+  const now = placedCalled(layout, thing.id)
+  if (!now) return null
   const plan = thing.face === 'lid' || thing.face === 'base'
+  const mirrored = axis === 'across' && plan
+  const apart = ({ at }: Placed) =>
+    axis === 'along' ? at.x - now.at.x : mirrored ? at.y + now.at.y : at.y - now.at.y
   const partners = partnersFor(layout, thing)
     .filter(
       (one) =>
-        one.face === thing.face && one.thing.kind === thing.kind && !follows(one.thing[axis], thing.id),
+        one.face === thing.face &&
+        one.thing.kind === thing.kind &&
+        Math.abs(apart(one)) < SAME &&
+        !follows(one.thing[axis], thing.id),
     )
     .map(
       (one): Intent => ({
         place: { mirror: one.thing.id },
-        words:
-          axis === 'across' && plan
-            ? `the mirror place of ${nameOf(one.thing.id, layout)}`
-            : `in line with ${nameOf(one.thing.id, layout)}`,
+        words: `${mirrored ? 'the mirror place of' : 'in line with'} ${nameOf(one.thing.id, layout)}`,
       }),
     )
   const plain = plan ? (axis === 'along' ? ALONG : ACROSS) : []
-  return [...plain, ...partners].find((intent) => comesTo(layout, thing, axis, path, intent)) ?? null
+  return [...plain, ...partners].find((intent) => comesTo(layout, now, axis, path, intent)) ?? null
 }
 
 const follows = (place: Along | Across, id: string) =>
   typeof place === 'object' &&
   (('mirror' in place && place.mirror === id) || ('midway' in place && place.midway.includes(id)))
 
-function comesTo(layout: Layout, thing: Thing, axis: Axis, path: Path, { place }: Intent): boolean {
+function comesTo(layout: Layout, now: Placed, axis: Axis, path: Path, { place }: Intent): boolean {
   const tried = solve(apply(layout.design, change(layout.design, [path, place])))
-  const now = placedCalled(layout, thing.id)
-  const then = placedCalled(tried, thing.id)
-  if (!now || !then || tried.problems.length > layout.problems.length) return false
+  const then = placedCalled(tried, now.thing.id)
+  if (!then || tried.problems.length > layout.problems.length) return false
   return Math.abs(axis === 'along' ? now.at.x - then.at.x : now.at.y - then.at.y) < SAME
 }
