@@ -120,29 +120,40 @@ export function write(pen: Pen, looks: Looks, text: string, at: Point, words: Wo
     turn = 0,
   } = words
   const size = given * looks.words
-  pen.save()
-  pen.translate(at.x, at.y)
-  pen.rotate(turn)
-  pen.font = `${bold ? '600 ' : ''}${size}px ${looks.font}`
-  pen.textAlign = align
-  pen.textBaseline = base
+  // A pen that is put back forgets its font, and reading it anew costs as much as the writing.
+  if (turn !== 0) {
+    pen.save()
+    pen.translate(at.x, at.y)
+    pen.rotate(turn)
+  }
+  const { x, y } = turn === 0 ? at : ORIGIN
+  const { globalAlpha } = pen
   if (behind) {
     const width = wide(pen, looks, text, given, bold)
     const left = align === 'center' ? -width / 2 : align === 'right' || align === 'end' ? -width : 0
     const top = base === 'middle' ? -size / 2 : base === 'top' ? 0 : -size * 0.85
     pen.fillStyle = behind
     pen.globalAlpha = 0.88
-    pen.fillRect(left - 3, top - 2, width + 6, size + 4)
+    pen.fillRect(x + left - 3, y + top - 2, width + 6, size + 4)
     pen.globalAlpha = 1
   }
+  pen.font = fontOf(looks, given, bold)
+  pen.textAlign = align
+  pen.textBaseline = base
   pen.fillStyle = colour
-  pen.fillText(text, 0, 0)
-  pen.restore()
+  pen.fillText(text, x, y)
+  if (behind) pen.globalAlpha = globalAlpha
+  if (turn !== 0) pen.restore()
 }
+
+const ORIGIN: Point = { x: 0, y: 0 }
+
+const fontOf = (looks: Looks, size: number, bold: boolean): string =>
+  `${bold ? '600 ' : ''}${size * looks.words}px ${looks.font}`
 
 /** How wide words are, pixels. */
 export function wide(pen: Pen, looks: Looks, text: string, size = 12, bold = false): number {
-  const font = `${bold ? '600 ' : ''}${size * looks.words}px ${looks.font}`
+  const font = fontOf(looks, size, bold)
   // A length that runs under the hand has other digits in every frame, and mostly the same width.
   return widthOf(pen, font, digitsAlike(pen, font) ? text.replace(DIGITS, '0') : text)
 }

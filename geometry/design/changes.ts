@@ -2,6 +2,7 @@
  * A change as a value: it can be applied, taken back, joined to another and saved as JSON.
  * Designs are never altered in place; what a change does not touch is shared with the design before it.
  */
+import { tellOthers } from '../quantity/steady.ts'
 import type { Design } from './schema.ts'
 
 /** Keys from the root; a number is an index into a list. */
@@ -50,8 +51,10 @@ export const change = (design: Design, ...fields: readonly (readonly [Path, unkn
 
 /** The design after the change. The result is not validated: `checkDesign` does that. */
 export function apply(design: Design, { edits }: Change): Design {
-  const made = new Set<unknown>()
-  return edits.reduce<unknown>((root, one) => setAt(root, one.path, one, made), design) as Design
+  const made: Made = new Map()
+  const changed = edits.reduce<unknown>((root, one) => setAt(root, one.path, one, made), design) as Design
+  for (const [list, copied] of made) if (copied) tellOthers(list as unknown[], copied.from, copied.others)
+  return changed
 }
 
 /** The change that takes this one back. */
@@ -81,8 +84,18 @@ export const isEmpty = ({ edits }: Change) => edits.every((one) => Object.is(one
 
 const samePath = (a: Path, b: Path) => a.length === b.length && a.every((key, index) => key === b[index])
 
-/** What was `made` for this change is nobody else's yet: a list of thousands is copied once, however many edits touch it. */
-function setAt(root: unknown, path: Path, one: Edit, made: Set<unknown>): unknown {
+/**
+ * What was made for one change, and nobody else's yet: a list of thousands is copied once, however many edits touch it.
+ * With a list that has the entries of the one it was copied `from` but for `others`; `null` where some came or went.
+ */
+type Made = Map<unknown, Copied | null>
+
+interface Copied {
+  readonly from: readonly unknown[]
+  readonly others: number[]
+}
+
+function setAt(root: unknown, path: Path, one: Edit, made: Made): unknown {
   const [key, ...rest] = path
   if (key === undefined) return one.after
   if (FORBIDDEN.has(String(key))) throw new Error(`a design has no field called "${String(key)}"`)
@@ -90,18 +103,22 @@ function setAt(root: unknown, path: Path, one: Edit, made: Set<unknown>): unknow
   const below = setAt((root as Record<PropertyKey, unknown>)[key], rest, one, made)
   if (Array.isArray(root)) {
     if (typeof key !== 'number') throw new Error(`a list wants an index, not "${key}"`)
-    const list = made.has(root) ? root : root.slice()
-    made.add(list)
+    const isOwn = made.has(root)
+    const list = isOwn ? root : root.slice()
+    let copied: Copied | null | undefined = isOwn ? made.get(root) : { from: root, others: [] }
     if (below === undefined) list.splice(key, 1)
     // Where nothing was before, the entry goes in between and what follows moves up: the inverse of a removal.
     else if (rest.length === 0 && !('before' in one)) list.splice(key, 0, below)
     else list[key] = below
+    if (copied && list.length !== copied.from.length) copied = null
+    if (copied && !copied.others.includes(key)) copied.others.push(key)
+    made.set(list, copied ?? null)
     return list
   }
   const record: Record<PropertyKey, unknown> = made.has(root)
     ? (root as Record<PropertyKey, unknown>)
     : { ...root }
-  made.add(record)
+  made.set(record, null)
   if (below === undefined) delete record[key]
   else record[key] = below
   return record

@@ -25,6 +25,10 @@ export function othersThan(list: readonly unknown[], before: readonly unknown[])
   if (list === before) return []
   const told = steps.get(list)
   if (told?.before === before) return told.others
+  const toldBefore = steps.get(before)
+  // Both made from one list, as two steps of a drag are: no other entries need a look.
+  if (told?.before && told.before === toldBefore?.before)
+    return [...new Set([...told.others, ...toldBefore.others])].filter((one) => list[one] !== before[one])
   if (list.length !== before.length) return null
   const others: number[] = []
   for (let index = 0; index < list.length; index++) if (list[index] !== before[index]) others.push(index)
