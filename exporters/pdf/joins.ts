@@ -95,8 +95,18 @@ function drawMark(ink: Ink, { name, centre: { x, y }, across, seam }: JoinMark):
   ink.words(beside, LETTER, name)
 }
 
-/** Marks, edges of the next sheets and corners to cut away, in the part's own coordinates. Clip to the tile. */
-export function drawJoins(ink: Ink, sheets: PartSheets, tile: Tile, overlap: number): void {
+/**
+ * Marks, edges of the next sheets and corners to cut away, in the part's own coordinates. Clip to the tile.
+ *
+ * @param marks all of the part, from `joinMarks`
+ */
+export function drawJoins(
+  ink: Ink,
+  sheets: PartSheets,
+  tile: Tile,
+  overlap: number,
+  marks: readonly JoinMark[],
+): void {
   const { shown } = tile
   const right = sheets.columns[tile.column + 1]
   const above = sheets.rows[tile.row - 1]
@@ -131,7 +141,7 @@ export function drawJoins(ink: Ink, sheets: PartSheets, tile: Tile, overlap: num
     ]
     ink.lines([[from, to]], { ...CUT, dashes: [1, 0.8] })
   }
-  for (const mark of joinMarks(sheets, overlap)) if (holds(shown, mark.centre)) drawMark(ink, mark)
+  for (const mark of marks) if (holds(shown, mark.centre)) drawMark(ink, mark)
 }
 
 /** The edges along which this sheet is cut, over the border of the tile, in its place on the paper. */

@@ -8,13 +8,9 @@ const LINE = { colour: FAINT, width: 0.12 }
 const OUTLINE = { colour: INK, width: 0.18 }
 const HERE = '#c9ddd6'
 
-/**
- * Draws the map as large as its box allows, in the middle of it.
- *
- * @param box on the paper, mm
- */
-export function drawMap(ink: Ink, sheets: PartSheets, tile: Tile, box: Bounds): void {
-  const shown = sheets.tiles.map((one) => one.shown)
+/** How places of a part lie on its map: as large as the box allows, in the middle of it. */
+function mapIn({ tiles }: PartSheets, box: Bounds) {
+  const shown = tiles.map((one) => one.shown)
   const minX = Math.min(...shown.map((one) => one.minX))
   const maxX = Math.max(...shown.map((one) => one.maxX))
   const minY = Math.min(...shown.map((one) => one.minY))
@@ -30,7 +26,21 @@ export function drawMap(ink: Ink, sheets: PartSheets, tile: Tile, box: Bounds): 
     minY: corner.y + (part.minY - minY) * scale,
     maxY: corner.y + (part.maxY - minY) * scale,
   })
-  ink.fill(onMap(tile.shown), HERE)
+  return { scale, shift: { x: corner.x / scale - minX, y: corner.y / scale - minY }, onMap }
+}
+
+/** Fills the sheet in hand; the map is drawn over it. */
+export function fillOnMap(ink: Ink, sheets: PartSheets, tile: Tile, box: Bounds): void {
+  ink.fill(mapIn(sheets, box).onMap(tile.shown), HERE)
+}
+
+/**
+ * Draws the map, which is the same on every sheet of a part.
+ *
+ * @param box on the paper, mm
+ */
+export function drawMap(ink: Ink, sheets: PartSheets, box: Bounds): void {
+  const { scale, shift, onMap } = mapIn(sheets, box)
   for (const one of sheets.tiles) {
     // Tiles are drawn without their flaps, so that neighbours share an edge.
     const right = sheets.columns[one.column + 1]?.from ?? one.shown.maxX
@@ -43,8 +53,7 @@ export function drawMap(ink: Ink, sheets: PartSheets, tile: Tile, box: Bounds): 
     const y = low ? cell.minY - 1 - 0.73 * size : (cell.minY + cell.maxY) / 2 - 0.36 * size
     ink.words({ x: (cell.minX + cell.maxX) / 2, y }, size, one.name, { anchor: 'middle' })
   }
-  const outline = sheets.part.outline
-  const moved = move(outline, corner.x / scale - minX, corner.y / scale - minY)
+  const moved = move(sheets.part.outline, shift.x, shift.y)
   ink.within({ scale: { x: scale, y: scale } }, () =>
     ink.contours([moved], { ...OUTLINE, width: OUTLINE.width / scale }),
   )

@@ -6,7 +6,7 @@ import { BAR_LENGTH, drawBars } from './bars.ts'
 import { correctionLine } from './correction.ts'
 import { FAINT, type Ink } from './ink.ts'
 import { joinLine } from './joins.ts'
-import { drawMap } from './page-map.ts'
+import { fillOnMap } from './page-map.ts'
 import { letterOf, type PartSheets, type Tile } from './plan.ts'
 import { BOTTOM_STRIP, type Frame } from './setup.ts'
 import type { Wording } from './words.ts'
@@ -49,7 +49,17 @@ function factsText({ part, outline }: Drawing): string {
   return `seen ${facts.seen} · head end ${facts.headEnd} · ${facts.hand} · ${facts.thickness} thick · ${facts.size} (${facts.sizeInches})`
 }
 
-/** Everything around the window of one sheet. */
+/** Where the map of a part's sheets stands on each of them. */
+export function mapBox({ inner }: Frame): Bounds {
+  return {
+    minX: inner.maxX - MAP_WIDTH,
+    maxX: inner.maxX,
+    minY: inner.minY,
+    maxY: inner.minY + BOTTOM_STRIP - 2.5,
+  }
+}
+
+/** Everything around the window of one sheet. `mapForm` is the name of its part's map. */
 export function drawStrip(
   ink: Ink,
   wording: Wording,
@@ -57,16 +67,13 @@ export function drawStrip(
   tile: Tile,
   { page, pages }: SheetNumber,
   options: SheetOptions,
+  mapForm: string,
 ): void {
   const { frame, rows, columns, tiles } = sheets
   const { inner, window } = frame
-  const map: Bounds = {
-    minX: inner.maxX - MAP_WIDTH,
-    maxX: inner.maxX,
-    minY: inner.minY,
-    maxY: inner.minY + BOTTOM_STRIP - 2.5,
-  }
-  drawMap(ink, sheets, tile, map)
+  const map = mapBox(frame)
+  fillOnMap(ink, sheets, tile, map)
+  ink.form(mapForm)
   const left = window.minX
   const room = map.minX - left - 3
   const at = (line: number) => ({ x: left, y: window.minY - (LINES[line] ?? 0) })

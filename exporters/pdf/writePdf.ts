@@ -5,12 +5,13 @@ import { plainLine } from '../words/plain.ts'
 import { type BoundPage, bind, type Form, POINTS } from './bind.ts'
 import { openTypeface } from './font/typeface.ts'
 import { FAINT, Ink } from './ink.ts'
-import { drawCutEdges, drawJoins } from './joins.ts'
+import { drawCutEdges, drawJoins, type JoinMark, joinMarks } from './joins.ts'
 import { drawKey, type KeySize, keySize, roomForKey } from './key.ts'
+import { drawMap } from './page-map.ts'
 import { drawForm } from './part-form.ts'
 import type { PartSheets, PrintPlan, Tile } from './plan.ts'
 import { type Frame, framesOf, type PrintSetup } from './setup.ts'
-import { drawBothBars, drawStrip, printLine } from './strip.ts'
+import { drawBothBars, drawStrip, mapBox, printLine } from './strip.ts'
 import { Wording } from './words.ts'
 
 const BORDER = { colour: FAINT, width: 0.12 }
@@ -78,15 +79,25 @@ class Pages {
   }
 }
 
-/** The names of the drawings of one part, and the room its key takes. */
+/** What all sheets of one part share: the names of its drawings, the room its key takes, the marks where they join. */
 interface PartForms {
   readonly part: string
   readonly key: string
   readonly keySize: KeySize
+  readonly map: string
+  readonly marks: readonly JoinMark[]
 }
 
-function formsOf(pages: Pages, sheets: PartSheets, index: number): PartForms {
-  const { columns, drawing } = sheets
+/** Room for lines that stand on the edge of the map, and for the names of low sheets, which stand a little under it. */
+const aroundMap = ({ minX, minY, maxX, maxY }: Bounds): Bounds => ({
+  minX: minX - 1,
+  minY: minY - 5,
+  maxX: maxX + 1,
+  maxY: maxY + 1,
+})
+
+function formsOf(pages: Pages, sheets: PartSheets, index: number, overlap: number): PartForms {
+  const { columns, drawing, frame } = sheets
   const { wording } = pages
   const { extent, layers } = drawing
   const [from, to] = [columns[0]?.from ?? extent.minX, columns.at(-1)?.to ?? extent.maxX]
@@ -98,6 +109,7 @@ function formsOf(pages: Pages, sheets: PartSheets, index: number): PartForms {
     maxY: extent.maxY + 1,
   }
   const size = keySize(wording, layers)
+  const map = mapBox(frame)
   const keyBox = { minX: -1, maxX: size.width + 2, minY: -size.height - 1, maxY: 1 }
   return {
     part: pages.form(`Part-${index}`, box, (ink) => drawForm(ink, wording, drawing, columns)),
@@ -105,6 +117,8 @@ function formsOf(pages: Pages, sheets: PartSheets, index: number): PartForms {
       drawKey(ink, wording, layers, { x: 0, y: 0 }, size.width + 1),
     ),
     keySize: size,
+    map: pages.form(`Map-${index}`, aroundMap(map), (ink) => drawMap(ink, sheets, map)),
+    marks: joinMarks(sheets, overlap),
   }
 }
 
@@ -113,7 +127,7 @@ function drawSheet(ink: Ink, sheets: PartSheets, tile: Tile, forms: PartForms, o
   const toPaper = { x: box.minX - tile.shown.minX, y: box.minY - tile.shown.minY }
   ink.within({ clip: box, move: toPaper }, () => {
     ink.form(forms.part)
-    drawJoins(ink, sheets, tile, overlap)
+    drawJoins(ink, sheets, tile, overlap, forms.marks)
   })
   ink.rectangle(box, BORDER)
   drawCutEdges(ink, sheets, tile, box)
@@ -173,7 +187,7 @@ export async function writePdf(plan: PrintPlan, options: PdfOptions): Promise<Ma
   const wording = new Wording(typeface)
   const pages = new Pages(wording)
   const { overlap } = plan.setup
-  const forms = plan.parts.map((sheets, index) => formsOf(pages, sheets, index))
+  const forms = plan.parts.map((sheets, index) => formsOf(pages, sheets, index, overlap))
   const unkeyed = plan.parts.flatMap((sheets, index): (readonly [PartSheets, KeySize])[] => {
     const size = forms[index]?.keySize ?? { width: 0, height: 0 }
     const some = sheets.tiles.some((tile) => roomForKey(sheets.frame.window, boxOf(sheets, tile), size))
@@ -188,9 +202,10 @@ export async function writePdf(plan: PrintPlan, options: PdfOptions): Promise<Ma
   for (const [index, sheets] of plan.parts.entries()) {
     for (const tile of sheets.tiles) {
       const number = { page: pages.list.length + 1, pages: total }
+      const shared = forms[index] as PartForms
       pages.add(sheets.frame, (ink) => {
-        drawSheet(ink, sheets, tile, forms[index] as PartForms, overlap)
-        drawStrip(ink, wording, sheets, tile, number, options)
+        drawSheet(ink, sheets, tile, shared, overlap)
+        drawStrip(ink, wording, sheets, tile, number, options, shared.map)
       })
       await tell()
     }
