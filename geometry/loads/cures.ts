@@ -68,17 +68,17 @@ export const reinforcementNeeded = remembered((layout): number | null => {
 /** Between a brace and the neck beside or under it. */
 const CLEAR_OF_NECK = 1
 
-/** How far a brace stays clear of the neck: above its top where it crosses, beside it where it runs along. */
-export function braceToNeck(layout: Layout, { height, width, runs, offset }: StatedBrace): number {
+/**
+ * How far a brace stays clear of the neck: above its top where it crosses, beside it where it runs along; `null` where no
+ * neck lies in the box for it to run along.
+ */
+export function braceToNeck(layout: Layout, { height, width, runs, offset }: StatedBrace): number | null {
   const { neck, saddle, box, design } = layout
   if (runs === 'along') {
     const beside = Math.abs(offset) - width / 2 - design.neck.width / 2
     if (beside >= 0) return beside
-    const top = Math.max(
-      ...neck.stretches.filter((one) => one.x1 > box.insideX0 && one.x0 < box.insideX1).map((one) => one.top),
-      Number.MIN_SAFE_INTEGER,
-    )
-    return box.lidBottom - height - top
+    const inside = neck.stretches.filter((one) => one.x1 > box.insideX0 && one.x0 < box.insideX1)
+    return inside.length > 0 ? box.lidBottom - height - Math.max(...inside.map((one) => one.top)) : null
   }
   const x = saddle.x + offset
   if (x - width / 2 > neck.x1) return x - width / 2 - neck.x1
@@ -99,7 +99,8 @@ export const braceThatSuffices = remembered((layout): StatedBrace | null => {
   const foot = footOf(layout, loads.downForce)
   const candidates = USUAL_STRIPS.flatMap(([width, height]): StatedBrace[] => {
     const across: StatedBrace = { width, height, runs: 'across', offset: 0 }
-    if (braceToNeck(layout, across) >= CLEAR_OF_NECK) return [across]
+    const clear = braceToNeck(layout, across)
+    if (clear === null || clear >= CLEAR_OF_NECK) return [across]
     return [
       { width, height, runs: 'along', offset: layout.design.neck.width / 2 + width / 2 + CLEAR_OF_NECK },
     ]

@@ -148,6 +148,7 @@ export const braceClear: Rule = {
     const { brace } = layout.design
     if (brace.height <= 0) return found
     const measured = braceToNeck(layout, brace)
+    if (measured === null) return found
     const x = brace.runs === 'across' ? layout.saddle.x + brace.offset : layout.saddle.x
     found.push({
       about: ['brace', 'neck'],
