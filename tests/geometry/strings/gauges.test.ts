@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bodyOf } from '../../../geometry/strings/body.ts'
-import { feelOf } from '../../../geometry/strings/feel.ts'
 import {
   nearestString,
   scaleFor,
@@ -188,15 +187,4 @@ describe('bodyOf', () => {
     )
     expect(() => bodyOf({ construction: 'plain', diameter: 0, material })).toThrow('must be above 0, not 0')
   })
-})
-
-describe('feelOf', () => {
-  it.each([
-    [70, 0.5, 'comfortable'],
-    [30, 0.3, 'slack'],
-    [130, 0.5, 'high'],
-    [70, 0.8, 'high'],
-    [70, 0.95, 'breaking'],
-    [20, 0.95, 'breaking'],
-  ])('calls %d N at %d of breaking %s', (tension, share, feel) => expect(feelOf(tension, share)).toBe(feel))
 })
