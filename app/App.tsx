@@ -48,6 +48,7 @@ function fetchPlaces(): void {
 export function App() {
   const place = useBench((bench) => bench.place)
   const title = useBench((bench) => bench.design.title)
+  const opened = useBench((bench) => bench.opened)
   useEffect(listenForKeys, [])
   useEffect(listenForDrops, [])
   useEffect(openCarried, [])
@@ -65,7 +66,7 @@ export function App() {
       </div>
       <main className={`place place-${place}`}>
         <Suspense fallback={null}>
-          <Page />
+          <Page key={opened} />
         </Suspense>
         <Suspense fallback={null}>
           <HereMenu />

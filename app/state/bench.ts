@@ -28,6 +28,8 @@ export interface Bench {
   readonly place: PlaceName
   /** Key of the finding whose place is lit on the drawing. */
   readonly litFinding: string | null
+  /** How many designs have been put in place of another: what was typed and not taken over belongs to the one before. */
+  readonly opened: number
   readonly canUndo: boolean
   readonly canRedo: boolean
   readonly undoLabel: string | null
@@ -53,6 +55,7 @@ export const useBench = create<Bench>()(() => ({
   also: NONE,
   place: 'survey',
   litFinding: null,
+  opened: 0,
   canUndo: false,
   canRedo: false,
   undoLabel: null,

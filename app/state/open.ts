@@ -10,7 +10,7 @@ import { enter, type Outcome } from './commit.ts'
 export function openDesign(design: Design, label: string): Outcome {
   const replaced = { edits: [{ path: [], before: useBench.getState().design, after: design }] }
   const outcome = enter(label, replaced, { selecting: null, document: 'another' })
-  if (outcome.ok) useBench.setState({ litFinding: null })
+  if (outcome.ok) useBench.setState(({ opened }) => ({ litFinding: null, opened: opened + 1 }))
   return outcome
 }
 

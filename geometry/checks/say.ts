@@ -29,11 +29,11 @@ export function sayFor(design: Design): Say {
     pull: (newtons) => `${newtons < 10 ? newtons.toFixed(1) : Math.round(newtons)} N`,
     share: (share) => formatShare(share),
     thing: (id) => {
-      // Asked for among thousands, once for every finding: no list of all is made for it.
-      const thing = thingCalled(design, id)
       // Strings and holes are numbered; what an instrument has only one of takes an article.
       const other = others?.get(id)
       if (other) return other
+      // Asked for among thousands, once for every finding: no list of all is made for it.
+      const thing = thingCalled(design, id)
       if (!thing) return /\d$/.test(id) ? id : `the ${id}`
       if (thing.name) return `“${thing.name}”`
       const title = kindOf(thing.kind).title.toLowerCase()

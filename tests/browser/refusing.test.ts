@@ -93,3 +93,20 @@ test('what was edited is there again after the page is loaded anew', async () =>
   await page.getByRole('navigation', { name: /Places/ }).waitFor()
   await expect.poll(() => savedDesign(page)).toEqual(edited)
 })
+
+test('what was typed and not taken over goes with the design it was typed into', async () => {
+  await goTo(page, 'Survey')
+  const field = page.getByLabel('Length', { exact: true }).first()
+  const good = await field.inputValue()
+  await field.fill('eight-ish')
+  await page.keyboard.press('Enter')
+  expect(await field.getAttribute('aria-invalid')).toBe('true')
+  // Another design of the very same length: nothing in the field itself says that it is another.
+  const buffer = Buffer.from(JSON.stringify({ ...start, title: 'Twin box' }))
+  await openFile(page, { name: 'twin.lidwright.json', mimeType: 'application/json', buffer })
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('input')].some((one) => one.value === 'Twin box'),
+  )
+  expect(await field.inputValue()).toBe(good)
+  expect(await field.getAttribute('aria-invalid')).not.toBe('true')
+})
