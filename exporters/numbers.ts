@@ -65,6 +65,13 @@ const SCALES = Array.from({ length: 16 }, (_, digits) => 10 ** digits)
  * @example numberText(0.1 + 0.2, 'width') // '0.3'
  */
 export function numberText(value: number, what: string, digits: number = MILLIMETRE_DIGITS): string {
+  const rounded = roundedShortly(value, what, digits)
+  if (rounded === 0) return '0'
+  return Number.isNaN(rounded) ? exactText(value, digits) : String(rounded)
+}
+
+/** The number whose shortest decimal is the one wanted, or NaN where only the long way finds it. */
+function roundedShortly(value: number, what: string, digits: number): number {
   if (!isWritable(value)) refuse(value, what)
   // The short way: a whole number of last digits, divided again, has at most 13 digits, and the shortest
   // decimal that means it is the one wanted (ECMA-262, Number::toString). Exponents begin below 1e-6.
@@ -73,10 +80,9 @@ export function numberText(value: number, what: string, digits: number = MILLIME
   const whole = Math.round(scaled)
   if (Math.abs(scaled) < MOST_LAST_DIGITS && Math.abs(scaled - whole) < SURELY_NEARER) {
     const rounded = whole / scale
-    if (rounded === 0) return '0'
-    if (Math.abs(rounded) >= 1e-6) return String(rounded)
+    if (rounded === 0 || Math.abs(rounded) >= 1e-6) return rounded
   }
-  return exactText(value, digits)
+  return Number.NaN
 }
 
 /** The long way: toFixed rounds the exact value once and knows no exponent form below 1e21 (ECMA-262). */
@@ -93,6 +99,10 @@ function exactText(value: number, digits: number): string {
  * @example lengthLabel(0.58, 'width of a slot') // '0.58'
  */
 export function lengthLabel(value: number, what: string, digits = 3): string {
-  const text = numberText(value, what, digits)
+  const rounded = roundedShortly(value, what, digits)
+  if (rounded === 0) return '0.0'
+  if (Number.isInteger(rounded)) return `${rounded}.0`
+  if (!Number.isNaN(rounded)) return String(rounded)
+  const text = exactText(value, digits)
   return text.includes('.') ? text : `${text}.0`
 }

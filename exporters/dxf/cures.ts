@@ -2,10 +2,10 @@
  * What the DXF library writes, put right.
  *
  * The library's objects write themselves, in the library's order; what is wrong with them is cured before,
- * one function with a name for each flaw, and what is wrong with single pairs in `curedTags.ts`. The structure
- * aimed at is that of DXF version AC1015 (release 2000), the oldest that has polylines with arcs in one
- * entity: it asks least of a reader. Sources: Autodesk DXF Reference (group codes of each record); ezdxf
- * manual, "DXF file structure" and "Block management".
+ * one function with a name for each flaw, and what is wrong with single pairs in `curedTags.ts`. What is drawn is
+ * ours altogether (`entities.ts`). The structure aimed at is that of DXF version AC1015 (release 2000), the oldest
+ * that has polylines with arcs in one entity: it asks least of a reader. Sources: Autodesk DXF Reference (group codes
+ * of each record); ezdxf manual, "DXF file structure" and "Block management".
  */
 import type Drawing from 'dxf-writer'
 import { CuredTags } from './curedTags.ts'
@@ -58,7 +58,7 @@ function curePlotStyles({ dictionary }: Insides): Entry {
  */
 function cureHandles(insides: Insides, tables: readonly Table[], plotStyle: Entry): string {
   const { blocks, layers, dictionary } = insides
-  const entries: Entry[] = []
+  const entries: { handle: string }[] = []
   for (const table of tables) entries.push(table, ...table.elements)
   for (const block of Object.values(blocks)) entries.push(block, block.end)
   for (const layer of Object.values(layers)) for (const shape of layer.shapes) entries.push(shape)
@@ -130,7 +130,10 @@ export function curedText(drawing: Drawing, facts: FileFacts): string {
   for (const block of Object.values(insides.blocks)) block.tags(tags)
   tags.end()
   tags.start('ENTITIES')
-  for (const layer of Object.values(insides.layers)) layer.shapesTags(modelSpace, tags)
+  for (const { name, shapes } of Object.values(insides.layers)) {
+    const between = `\n330\n${modelSpace.handle}\n100\nAcDbEntity\n8\n${name}\n`
+    for (const shape of shapes) tags.pushLines(shape.lines(between))
+  }
   tags.end()
   tags.start('OBJECTS')
   insides.dictionary.tags(tags)

@@ -9,38 +9,33 @@
  * Numbers come as text, from `numbers.ts`; words from `dxfWords.ts`. Source of the codes: Autodesk DXF
  * Reference, "Common Group Codes for Entities", CIRCLE, LINE, LWPOLYLINE, TEXT.
  */
-import type { Entry, Tags } from './library.ts'
+import type { Entity } from './library.ts'
 
-const NO_LAYER = { name: '0' }
-
-export class Entity implements Entry {
+/** An entity of some type: its lines from the first to the handle, and `own`, those behind the layer. */
+class Written implements Entity {
   handle = '0'
-  ownerObjectHandle = '0'
-  /** Set by the library when the entity is laid on a layer. */
-  layer = NO_LAYER
-  readonly #type: string
+  readonly #start: string
   readonly #own: string
 
-  /** @param own the lines behind the layer, from the first of them to the last */
-  constructor(type: string, own: string) {
-    this.#type = type
+  constructor(start: string, own: string) {
+    this.#start = start
     this.#own = own
   }
 
-  tags(tags: Tags): void {
-    const { handle, ownerObjectHandle: owner, layer } = this
-    tags.pushLines(
-      `0\n${this.#type}\n5\n${handle}\n330\n${owner}\n100\nAcDbEntity\n8\n${layer.name}\n${this.#own}`,
-    )
+  lines(between: string): string {
+    return this.#start + this.handle + between + this.#own
   }
 }
 
 export function circleEntity(x: string, y: string, radius: string): Entity {
-  return new Entity('CIRCLE', `100\nAcDbCircle\n10\n${x}\n20\n${y}\n30\n0.0\n40\n${radius}`)
+  return new Written('0\nCIRCLE\n5\n', `100\nAcDbCircle\n10\n${x}\n20\n${y}\n30\n0.0\n40\n${radius}`)
 }
 
 export function lineEntity(x1: string, y1: string, x2: string, y2: string): Entity {
-  return new Entity('LINE', `100\nAcDbLine\n10\n${x1}\n20\n${y1}\n30\n0.0\n11\n${x2}\n21\n${y2}\n31\n0.0`)
+  return new Written(
+    '0\nLINE\n5\n',
+    `100\nAcDbLine\n10\n${x1}\n20\n${y1}\n30\n0.0\n11\n${x2}\n21\n${y2}\n31\n0.0`,
+  )
 }
 
 /** @param bulge empty where the segment that begins here is straight */
@@ -51,13 +46,13 @@ export function vertexLines(x: string, y: string, bulge: string): string {
 /** @param points what `vertexLines` gives for each of `count` points */
 export function polylineEntity(count: number, closed: boolean, points: string): Entity {
   const head = '6\nByLayer\n62\n256\n370\n-1\n100\nAcDbPolyline'
-  return new Entity('LWPOLYLINE', `${head}\n90\n${count}\n70\n${closed ? 1 : 0}${points}`)
+  return new Written('0\nLWPOLYLINE\n5\n', `${head}\n90\n${count}\n70\n${closed ? 1 : 0}${points}`)
 }
 
 /** @param degrees by which the line of words is turned, counter-clockwise */
 export function textEntity(x: string, y: string, height: string, degrees: string, text: string): Entity {
-  return new Entity(
-    'TEXT',
+  return new Written(
+    '0\nTEXT\n5\n',
     `100\nAcDbText\n10\n${x}\n20\n${y}\n30\n0.0\n40\n${height}\n1\n${text}\n50\n${degrees}\n100\nAcDbText`,
   )
 }

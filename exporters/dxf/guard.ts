@@ -19,9 +19,9 @@ import { type LengthUnit, LINE_TYPES, type LineTypeName } from '../drawing/layer
 import { BULGE_DIGITS, DEGREE_DIGITS, isWritable, lengthLabel, refuse } from '../numbers.ts'
 import { curedText } from './cures.ts'
 import { dxfText, layerName } from './dxfWords.ts'
-import { circleEntity, type Entity, lineEntity, polylineEntity, textEntity, vertexLines } from './entities.ts'
+import { circleEntity, lineEntity, polylineEntity, textEntity, vertexLines } from './entities.ts'
 import { realText } from './fileFacts.ts'
-import { insidesOf, type Layer } from './library.ts'
+import { type Entity, insidesOf, type Layer } from './library.ts'
 
 const MILLIMETRES_PER_INCH = 25.4
 

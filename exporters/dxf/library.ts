@@ -35,11 +35,17 @@ export interface Dictionary extends Entry {
   addChildDictionary(name: string, child: Entry): void
 }
 
+/** What is drawn: ours, which write themselves in one piece. The library gives each the layer it is laid on. */
+export interface Entity {
+  handle: string
+  /** All lines, with those from behind the handle to the layer handed in: they are alike all over a layer. */
+  lines(between: string): string
+}
+
 export interface Layer extends Entry {
   readonly name: string
-  readonly shapes: readonly Entry[]
-  addShape(shape: Entry): void
-  shapesTags(owner: { readonly handle: string }, tags: Tags): void
+  readonly shapes: readonly Entity[]
+  addShape(shape: Entity): void
 }
 
 export interface Insides {

@@ -38,21 +38,35 @@ export function writeDxfLaidOut(sheet: Sheet, options: DxfOptions): string {
   return write(sheet, options, options.units ?? 'mm')
 }
 
+interface PlacedLayer {
+  readonly layer: Layer
+  readonly shift: Point
+}
+
+/** Layer by layer over all parts, in working order: nothing on the sheet is cut loose before everything else is done. */
+function layersOf(sheet: Sheet): [PlacedLayer, ...PlacedLayer[]][] {
+  const byName = new Map<string, [PlacedLayer, ...PlacedLayer[]]>()
+  for (const { drawing, shift } of sheet.placed) {
+    for (const layer of drawing.layers) {
+      const alike = byName.get(layer.name)
+      if (alike === undefined) byName.set(layer.name, [{ layer, shift }])
+      else alike.push({ layer, shift })
+    }
+  }
+  return [...byName.values()].sort(([a], [b]) => inWorkingOrder(a.layer, b.layer))
+}
+
 function write(sheet: Sheet, options: DxfOptions, unit: LengthUnit): string {
   const dxf: DxfFile = options.release === '12' ? new R12Dxf(unit) : new GuardedDxf(unit)
   const notes = styleOf('notes')
   dxf.declareLayer(notes.name, notes)
-  // Layer by layer over all parts: nothing on the sheet is cut loose before everything else is done.
-  const layers: { layer: Layer; shift: Point }[] = []
-  for (const { drawing, shift } of sheet.placed)
-    for (const layer of drawing.layers) layers.push({ layer, shift })
-  layers.sort((a, b) => inWorkingOrder(a.layer, b.layer))
   if (sheet.stock !== undefined) {
     dxf.declareLayer(STOCK_EDGE.name, styleOf(STOCK_EDGE.kind))
     dxf.addContour(STOCK_EDGE.name, sheet.stock)
   }
-  for (const { layer } of layers) dxf.declareLayer(layer.name, styleOf(layer.kind))
-  for (const { layer, shift } of layers) {
+  const layers = layersOf(sheet)
+  for (const [{ layer }] of layers) dxf.declareLayer(layer.name, styleOf(layer.kind))
+  for (const { layer, shift } of layers.flat()) {
     for (const contour of layer.contours) dxf.addContour(layer.name, contour, shift)
     for (const line of layer.words) dxf.addWords(layer.name, line, shift)
   }

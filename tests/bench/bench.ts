@@ -1,6 +1,7 @@
 /**
- * What is measured within one process, a row for each line of what it writes. `run.ts` bundles this file first: what is
- * timed is what ships.
+ * What is measured within Node, a row for each line of what it writes. `run.ts` bundles this file first: what is timed is
+ * what ships. Each group runs in a process of its own, named by the first argument: what a compiler made of shared
+ * functions for one group is no burden to the next.
  */
 import { engineRows } from './engine.ts'
 import { checksum } from './measure.ts'
@@ -9,11 +10,16 @@ import type { Row } from './row.ts'
 import { startedRow } from './started.ts'
 import { writingRows } from './writing.ts'
 
-const tell = (row: Row) => console.log(JSON.stringify(row))
+const GROUPS: Readonly<Record<string, () => Iterable<Row> | AsyncIterable<Row>>> = {
+  engine: engineRows,
+  writing: writingRows,
+  proposals: proposalRows,
+  started: () => [startedRow()],
+}
 
-for await (const row of engineRows()) tell(row)
-for await (const row of writingRows()) tell(row)
-for (const row of proposalRows()) tell(row)
-tell(startedRow())
+const name = process.argv[2] ?? ''
+const group = GROUPS[name]
+if (group === undefined) throw new Error(`"${name}" is no group of rows: ${Object.keys(GROUPS).join(', ')}.`)
+for await (const row of group()) console.log(JSON.stringify(row))
 // What was made is used, or a compiler could leave the making out.
-if (!(checksum() > 0)) throw new Error('the bench made nothing')
+if (name !== 'started' && !(checksum() > 0)) throw new Error('the bench made nothing')

@@ -64,9 +64,9 @@ await build({
   },
 })
 
-/** Rows as the bundled bench writes them, line by line. */
-async function* rowsInNode(): AsyncGenerator<Row> {
-  const child = spawn(process.execPath, [join(inNode, 'bench.js')], {
+/** A group of rows as the bundled bench writes them, line by line. */
+async function* rowsInNode(group: string): AsyncGenerator<Row> {
+  const child = spawn(process.execPath, ['--expose-gc', join(inNode, 'bench.js'), group], {
     cwd: root,
     stdio: ['ignore', 'pipe', 'inherit'],
     env: { ...process.env, LIDWRIGHT_BENCH: shipped },
@@ -78,7 +78,7 @@ async function* rowsInNode(): AsyncGenerator<Row> {
 }
 
 async function* allRows(): AsyncGenerator<Row> {
-  yield* rowsInNode()
+  for (const group of ['engine', 'writing', 'proposals', 'started']) yield* rowsInNode(group)
   yield* memoryRows(join(inNode, 'held.js'))
   const served = await serveBuild()
   try {

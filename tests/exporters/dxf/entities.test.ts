@@ -4,13 +4,12 @@ import { expect, test } from 'vitest'
 import { curedText } from '../../../exporters/dxf/cures.ts'
 import {
   circleEntity,
-  type Entity,
   lineEntity,
   polylineEntity,
   textEntity,
   vertexLines,
 } from '../../../exporters/dxf/entities.ts'
-import { insidesOf } from '../../../exporters/dxf/library.ts'
+import { type Entity, insidesOf } from '../../../exporters/dxf/library.ts'
 import { rawRecords } from '../../support/readDxf.ts'
 
 const facts = { unit: 'mm', comment: 'A test', extent: { minX: 0, minY: 0, maxX: 40, maxY: 30 } } as const
