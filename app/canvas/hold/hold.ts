@@ -69,14 +69,27 @@ function surroundings(
   return ({ x, y }) => {
     const here = { minX: x + minX, maxX: x + maxX, minY: y + minY, maxY: y + maxY }
     const across = { ...here, minY: -here.maxY, maxY: -here.minY }
-    let found = new Set<number>()
+    let found: readonly number[] = []
     for (const far of IN_SIGHT) {
-      const wider = new Set([...index.near(here, far), ...index.near(across, far)])
-      if (found.size > 0 && wider.size > MANY) break
+      const wider = merged(index.near(here, far), index.near(across, far))
+      if (found.length > 0 && wider.length > MANY) break
       found = wider
     }
-    return Array.from(found, (one) => others[one]!)
+    return found.map((one) => others[one]!)
   }
+}
+
+/** The numbers of two ascending lists, ascending, each once. */
+function merged(some: readonly number[], more: readonly number[]): number[] {
+  const all: number[] = []
+  let [here, there] = [0, 0]
+  while (here < some.length || there < more.length) {
+    const [one, other] = [some[here] ?? Number.POSITIVE_INFINITY, more[there] ?? Number.POSITIVE_INFINITY]
+    all.push(Math.min(one, other))
+    if (one <= other) here++
+    if (other <= one) there++
+  }
+  return all
 }
 
 const FIRST = HOLDERS.filter((one) => !one.after)
@@ -99,11 +112,18 @@ function nearestOf(
   holders: readonly Holder[],
 ): Held {
   const best: { x: Best | null; y: Best | null } = { x: null, y: null }
-  const near = (axis: AxisName, at: number) => Math.abs(at - asked.at[axis]) <= reach && axes.includes(axis)
+  const [x, y] = [axes.includes('x') ? reach : Number.NaN, axes.includes('y') ? reach : Number.NaN]
+  const near = {
+    minX: asked.at.x - x,
+    maxX: asked.at.x + x,
+    minY: asked.at.y - y,
+    maxY: asked.at.y + y,
+  }
   const full: Asked = { ...asked, near }
   for (const holder of holders)
     holder.lines(full, (axis, at, name, more) => {
-      if (!near(axis, at)) return
+      const isNear = axis === 'x' ? at >= near.minX && at <= near.maxX : at >= near.minY && at <= near.maxY
+      if (!isNear) return
       const before = best[axis]
       const off = Math.abs(at - asked.at[axis])
       if (before && off >= Math.abs(before.at - asked.at[axis]) - AS_NEAR) return

@@ -1,5 +1,5 @@
 /** What a line that takes hold is, and what those who offer lines are told. */
-import type { Layout, Placed, Point } from '../../../geometry/index.ts'
+import type { Bounds, Layout, Placed, Point } from '../../../geometry/index.ts'
 
 export type AxisName = 'x' | 'y'
 
@@ -34,8 +34,8 @@ export interface Asked {
   }
   /** Things on the same face that stay where they are. */
   readonly others: readonly Placed[]
-  /** Is a place near enough to take hold? Asked before anything costly. */
-  near(axis: AxisName, at: number): boolean
+  /** The places near enough to take hold, none on an axis that is not asked for. Looked at before anything costly. */
+  readonly near: Bounds
 }
 
 export interface Offered {

@@ -4,37 +4,42 @@ import { nameOf } from '../../parts/say.ts'
 import type { Asked, AxisName, Gap, Offer } from './line.ts'
 
 export function otherCentres(asked: Asked, offer: Offer): void {
-  const { layout, others, placed } = asked
+  const { layout, others, placed, near } = asked
   const plan = placed.face === 'lid' || placed.face === 'base'
+  const inLine = ({ thing }: Placed) => `in line with ${nameOf(thing.id, layout)}`
+  const mirrored = ({ thing }: Placed) => `mirror place of ${nameOf(thing.id, layout)}`
   for (const other of others) {
     const { x, y } = other.at
-    const name = () => `in line with ${nameOf(other.thing.id, layout)}`
-    const mirrored = () => `mirror place of ${nameOf(other.thing.id, layout)}`
-    if (asked.near('x', x)) offer('x', x, name)
-    if (asked.near('y', y)) offer('y', y, name)
-    if (plan && asked.near('y', -y)) offer('y', -y, mirrored)
-    if (!plan && asked.near('x', -x)) offer('x', -x, mirrored)
+    if (x >= near.minX && x <= near.maxX) offer('x', x, () => inLine(other))
+    if (y >= near.minY && y <= near.maxY) offer('y', y, () => inLine(other))
+    if (plan && -y >= near.minY && -y <= near.maxY) offer('y', -y, () => mirrored(other))
+    if (!plan && -x >= near.minX && -x <= near.maxX) offer('x', -x, () => mirrored(other))
   }
 }
 
 /** Edge to edge: flush with another, or against it. */
-export function otherEdges(asked: Asked, offer: Offer): void {
-  const { edges, others, layout } = asked
+export function otherEdges({ edges, near, others, layout }: Asked, offer: Offer): void {
   for (const other of others) {
     const { minX, maxX, minY, maxY } = other.bounds
-    edge('x', edges.minX, minX, other)
-    edge('x', edges.maxX, maxX, other)
-    edge('x', edges.minX, maxX, other)
-    edge('x', edges.maxX, minX, other)
-    edge('y', edges.minY, minY, other)
-    edge('y', edges.maxY, maxY, other)
-    edge('y', edges.minY, maxY, other)
-    edge('y', edges.maxY, minY, other)
+    // Most are far off on both axes: one look at each spares eight.
+    if (minX - edges.maxX <= near.maxX && maxX - edges.minX >= near.minX) {
+      edge('x', edges.minX, minX, other)
+      edge('x', edges.maxX, maxX, other)
+      edge('x', edges.minX, maxX, other)
+      edge('x', edges.maxX, minX, other)
+    }
+    if (minY - edges.maxY <= near.maxY && maxY - edges.minY >= near.minY) {
+      edge('y', edges.minY, minY, other)
+      edge('y', edges.maxY, maxY, other)
+      edge('y', edges.minY, maxY, other)
+      edge('y', edges.maxY, minY, other)
+    }
   }
 
   function edge(axis: AxisName, own: number, theirs: number, other: Placed): void {
-    if (asked.near(axis, theirs - own))
-      offer(axis, theirs - own, () => `edge with ${nameOf(other.thing.id, layout)}`, { shows: theirs })
+    const at = theirs - own
+    if (axis === 'x' ? at >= near.minX && at <= near.maxX : at >= near.minY && at <= near.maxY)
+      offer(axis, at, () => `edge with ${nameOf(other.thing.id, layout)}`, { shows: theirs })
   }
 }
 
