@@ -106,3 +106,13 @@ export function lengthLabel(value: number, what: string, digits = 3): string {
   const text = exactText(value, digits)
   return text.includes('.') ? text : `${text}.0`
 }
+
+/**
+ * A length in both units, for sheets that leave the house of whoever chose one.
+ *
+ * @param length mm
+ * @example bothUnits(25.4, 'A length') // '25.4 mm (1 in)'
+ */
+export function bothUnits(length: number, what: string): string {
+  return `${lengthLabel(length, what, 2)} mm (${numberText(length / 25.4, what, 3)} in)`
+}

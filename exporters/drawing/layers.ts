@@ -6,7 +6,7 @@
  * sees few of them, each kind of work also has a line type of ISO 128-2 (its number is in the table).
  */
 import type { Operation } from '../../geometry/index.ts'
-import { isWritable, lengthLabel, refuse } from '../numbers.ts'
+import { bothUnits, isWritable, lengthLabel, refuse } from '../numbers.ts'
 
 export type LayerKind =
   | 'notes'
@@ -201,7 +201,7 @@ export function layerOf(operation: Operation, unit: LengthUnit): LayerLabel {
       return {
         name: `${style.name}-${depth}${suffix}`,
         kind: 'recess',
-        meaning: `${style.meaning}, ${unitLabel(depth, unit)} deep`,
+        meaning: `${style.meaning}, ${bothUnits(operation.depth, 'Depth')} deep`,
       }
     }
     case 'drill': {
@@ -213,7 +213,7 @@ export function layerOf(operation: Operation, unit: LengthUnit): LayerLabel {
       return {
         name: `${style.name}-${depth}${suffix}`,
         kind: 'drill',
-        meaning: `${style.meaning} ${unitLabel(depth, unit)} deep`,
+        meaning: `${style.meaning} ${bothUnits(operation.depth, 'Depth')} deep`,
       }
     }
     case 'slot': {
@@ -223,7 +223,7 @@ export function layerOf(operation: Operation, unit: LengthUnit): LayerLabel {
       return {
         name: `${style.name}-${width}x${depth}${suffix}`,
         kind: 'slot',
-        meaning: `${style.meaning}, ${width} wide, ${unitLabel(depth, unit)} deep`,
+        meaning: `${style.meaning}, ${bothUnits(operation.width, 'Width')} wide, ${bothUnits(operation.depth, 'Depth')} deep`,
       }
     }
     case 'mark':
@@ -246,7 +246,7 @@ export function tabLayer(height: number, unit: LengthUnit): LayerLabel {
   return {
     name: `${name}-${tall}${unit === 'mm' ? '' : 'IN'}`,
     kind: 'tab',
-    meaning: `tab: leave ${unitLabel(tall, unit)} of wood standing along the line`,
+    meaning: `tab: leave ${bothUnits(height, 'Height')} of wood standing along the line`,
   }
 }
 
@@ -262,8 +262,4 @@ export const TABBED_OUTSIDE: LayerLabel = {
   name: 'TABBED-OUTSIDE',
   kind: 'cut-outside',
   meaning: 'outline in pieces: cut right through, whole between them, last of all',
-}
-
-function unitLabel(length: string, unit: LengthUnit): string {
-  return `${length} ${unit === 'mm' ? 'mm' : 'in'}`
 }

@@ -1,8 +1,7 @@
 /** What a sheet says about a part, in words: the same on paper and in a DXF. */
 import type { Bounds, Part } from '../../geometry/index.ts'
-import { lengthLabel, numberText } from '../numbers.ts'
+import { bothUnits, lengthLabel, numberText } from '../numbers.ts'
 import { plainLine } from '../words/plain.ts'
-import { bothUnits } from './holes.ts'
 
 /** What every exported file may say beside its parts. No date: the same design gives the same bytes. */
 export interface SheetOptions {

@@ -1,6 +1,6 @@
 /** The holes of a drill layer in words: the same on paper and in an SVG. */
 import type { Contour } from '../../geometry/index.ts'
-import { lengthLabel, numberText } from '../numbers.ts'
+import { bothUnits } from '../numbers.ts'
 
 /**
  * How many holes of each size, the smallest first; in both units, since drills are bought in either.
@@ -18,7 +18,3 @@ export function holesText(contours: readonly Contour[]): string {
     .map(([diameter, count]) => `${count} of ${bothUnits(diameter, 'A diameter')}`)
     .join(', ')
 }
-
-/** A length in millimetres and in inches. Example: `bothUnits(25.4, 'A length')` is `25.4 mm (1 in)`. */
-export const bothUnits = (length: number, what: string): string =>
-  `${lengthLabel(length, what, 2)} mm (${numberText(length / 25.4, what, 3)} in)`

@@ -267,7 +267,7 @@ describe('the page', () => {
       if (layer.contours.length > 0) expect(words).toContain(layer.name)
     }
     expect(words).toContain('drill right through: 2 of 9.5 mm (0.374 in)')
-    expect(words).toContain('drill 12.0 mm deep: 2 of 2.0 mm (0.079 in)')
+    expect(words).toContain('drill 12.0 mm (0.472 in) deep: 2 of 2.0 mm (0.079 in)')
   })
 })
 
