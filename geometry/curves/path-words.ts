@@ -82,7 +82,7 @@ class Reader {
     let letter = this.letter()
     if (letter === null || letter.toUpperCase() !== 'M')
       throw new Unread(
-        `A path begins with M and a place; read "${printable(this.text.slice(0, 20).replace(/\s+/g, ' '))}".`,
+        `A path begins with M and a place; read “${printable(this.text.slice(0, 20).replace(/\s+/g, ' '))}”.`,
       )
     while (letter !== null) {
       this.command(letter)

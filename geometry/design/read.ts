@@ -287,8 +287,8 @@ function pathText(path: readonly PropertyKey[], root: unknown): string {
   return text
 }
 
-/** A field within a path; one without a name still has a place. */
-const named = (field: string) => shorten(field) || '""'
+/** A field within a path; one without a name still has a place, and one with a dot in it is no two fields. */
+const named = (field: string) => (/^$|\./.test(field) ? `"${shorten(field)}"` : shorten(field))
 
 const shorten = (text: string) => printable(text.length > 60 ? `${text.slice(0, 57)}…` : text)
 

@@ -13,6 +13,10 @@ export const isSentence = (text: string): boolean =>
 export function faultyFaults(faults: readonly Fault[]): string[] {
   if (faults.length === 0) return ['refused without a word']
   return faults
-    .filter(({ path, sentence }) => !isSentence(sentence) || /\p{Cc}|\p{Cf}|\.\.|^\.|\.$/u.test(path))
+    .filter(({ path, sentence }) => !isSentence(sentence) || !isPlace(path))
     .map(({ path, sentence }) => `${JSON.stringify(path)} says: ${sentence}`)
 }
+
+/** Fields one after another; one whose name has a dot in it stands in quotes. */
+const isPlace = (path: string): boolean =>
+  !/\p{Cc}|\p{Cf}/u.test(path) && !/\.\.|^\.|\.$/u.test(path.replace(/"[^"]*"/gu, '…'))
