@@ -42,13 +42,20 @@ export function readDesign(text: string): DesignReading {
   try {
     value = JSON.parse(text.replace(/^\ufeff/, ''))
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error)
     return fault(
       '',
-      `The file holds no design. It may be cut off, or be another kind of file: what is in it is not JSON text (${shorten(why)}).`,
+      `The file holds no design. It may be cut off, or be another kind of file: what is in it is not JSON text (${whyNotJson(String(error), text)}).`,
     )
   }
   return checkDesign(value)
+}
+
+/** What a JSON reader stumbled over: its own words without the stretch of text that it repeats, and the line where it tells. */
+function whyNotJson(words: string, text: string): string {
+  const at = /position (\d+)/.exec(words)?.[1]
+  const why = words.replace(/^\w+: |,? (?:\.\.\.)?".*$| (?:in JSON|at position).*$/gsu, '')
+  const line = at === undefined ? '' : `, line ${text.slice(0, Number(at)).split('\n').length}`
+  return `${shorten(why)}${line}`
 }
 
 /** The same for a value already parsed. The answer is a new, complete value; the one given stays as it was. */

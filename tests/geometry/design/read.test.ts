@@ -230,6 +230,12 @@ describe('what is not a design at all', () => {
     expect(faults[0]?.sentence).toContain(says)
   })
 
+  test('a comma forgotten by hand is told with its line, and nothing of the file is repeated', () => {
+    const [fault] = faultsOf('{\n  "format": "lidwright",\n  "version": 1\n  "title": "NaN"\n}')
+    expect(fault?.sentence).toMatch(/, line 4\)\.$/)
+    expect(faultsOf('NaN{"NaN{""')[0]?.sentence).not.toContain('NaN')
+  })
+
   test.each([
     ['no format', '{}', 'format', 'read nothing'],
     ['another format', '{"format":"svg","version":1}', 'format', 'read "svg"'],
