@@ -4,7 +4,7 @@
  */
 import { type Bounds, type Layout, neighbours, type Placed, type Point } from '../../../geometry/index.ts'
 import { HOLDERS } from './holders.ts'
-import type { Asked, AxisName, Holder, Line, Offered } from './line.ts'
+import { type Asked, type AxisName, type Holder, isNear, type Line, type Offered } from './line.ts'
 
 export type { Line } from './line.ts'
 
@@ -122,8 +122,7 @@ function nearestOf(
   const full: Asked = { ...asked, near }
   for (const holder of holders)
     holder.lines(full, (axis, at, name, more) => {
-      const isNear = axis === 'x' ? at >= near.minX && at <= near.maxX : at >= near.minY && at <= near.maxY
-      if (!isNear) return
+      if (!isNear(full, axis, at)) return
       const before = best[axis]
       const off = Math.abs(at - asked.at[axis])
       if (before && off >= Math.abs(before.at - asked.at[axis]) - AS_NEAR) return

@@ -38,6 +38,10 @@ export interface Asked {
   readonly near: Bounds
 }
 
+/** Whether a place on an axis lies in the window of those that are near. */
+export const isNear = ({ near }: Pick<Asked, 'near'>, axis: AxisName, at: number): boolean =>
+  axis === 'x' ? at >= near.minX && at <= near.maxX : at >= near.minY && at <= near.maxY
+
 export interface Offered {
   readonly shows?: number
   readonly gaps?: readonly Gap[]

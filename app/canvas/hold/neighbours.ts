@@ -1,27 +1,28 @@
 /** Lines that other things on the face give: their centres and edges, their mirror places, equal gaps and margins. */
 import { type Bounds, edgesAt, type Placed } from '../../../geometry/index.ts'
 import { nameOf } from '../../parts/say.ts'
-import type { Asked, AxisName, Gap, Offer } from './line.ts'
+import { type Asked, type AxisName, type Gap, isNear, type Offer } from './line.ts'
 
 export function otherCentres(asked: Asked, offer: Offer): void {
-  const { layout, others, placed, near } = asked
+  const { layout, others, placed } = asked
   const plan = placed.face === 'lid' || placed.face === 'base'
   const inLine = ({ thing }: Placed) => `in line with ${nameOf(thing.id, layout)}`
   const mirrored = ({ thing }: Placed) => `mirror place of ${nameOf(thing.id, layout)}`
   for (const other of others) {
     const { x, y } = other.at
-    if (x >= near.minX && x <= near.maxX) offer('x', x, () => inLine(other))
-    if (y >= near.minY && y <= near.maxY) offer('y', y, () => inLine(other))
-    if (plan && -y >= near.minY && -y <= near.maxY) offer('y', -y, () => mirrored(other))
-    if (!plan && -x >= near.minX && -x <= near.maxX) offer('x', -x, () => mirrored(other))
+    if (isNear(asked, 'x', x)) offer('x', x, () => inLine(other))
+    if (isNear(asked, 'y', y)) offer('y', y, () => inLine(other))
+    if (plan && isNear(asked, 'y', -y)) offer('y', -y, () => mirrored(other))
+    if (!plan && isNear(asked, 'x', -x)) offer('x', -x, () => mirrored(other))
   }
 }
 
 /** Edge to edge: flush with another, or against it. */
-export function otherEdges({ edges, near, others, layout }: Asked, offer: Offer): void {
+export function otherEdges(asked: Asked, offer: Offer): void {
+  const { edges, near, others, layout } = asked
   for (const other of others) {
     const { minX, maxX, minY, maxY } = other.bounds
-    // Most are far off on both axes: one look at each spares eight.
+    // Most are far off: one look at each axis spares eight.
     if (minX - edges.maxX <= near.maxX && maxX - edges.minX >= near.minX) {
       edge('x', edges.minX, minX, other)
       edge('x', edges.maxX, maxX, other)
@@ -38,7 +39,7 @@ export function otherEdges({ edges, near, others, layout }: Asked, offer: Offer)
 
   function edge(axis: AxisName, own: number, theirs: number, other: Placed): void {
     const at = theirs - own
-    if (axis === 'x' ? at >= near.minX && at <= near.maxX : at >= near.minY && at <= near.maxY)
+    if (isNear(asked, axis, at))
       offer(axis, at, () => `edge with ${nameOf(other.thing.id, layout)}`, { shows: theirs })
   }
 }
