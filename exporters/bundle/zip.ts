@@ -1,6 +1,6 @@
 /**
  * A zip (APPNOTE 6.3) whose bytes hang on nothing but its files: one compressor (DEFLATE, RFC 1951) everywhere, one date.
- * Files are packed one by one, in whatever place has time for it, and bound at the end.
+ * Files are packed one by one, in whatever place has time for it, and bound at the end. Small ones are stored as they are.
  */
 import { deflateSync } from 'fflate'
 
@@ -15,10 +15,18 @@ export interface Packed {
   readonly path: string
   readonly size: number
   readonly crc: number
-  readonly deflated: Uint8Array
+  readonly method: typeof STORED | typeof DEFLATED
+  readonly content: Uint8Array
 }
 
-/** Levels differ little in time and size on texts as short as these. */
+/**
+ * Bytes from which a file is deflated. A usual instrument has none so large: its zip stays below a megabyte, and the
+ * compressor, which would be a sixth of all the work where each thing is done once, is never started. A lid of a
+ * thousand holes has many, and becomes a sixth.
+ */
+const LARGE = 256 * 1024
+
+/** Levels differ little in time and size on texts such as these. */
 const LEVEL = 6
 
 /** 1 January 1980, midnight: the earliest date a zip can say (years from 1980, month, day; no hours). */
@@ -26,6 +34,7 @@ const NO_DATE = (1 << 5) | 1
 
 /** Version 2.0 of the format: folders and DEFLATE. */
 const VERSION = 20
+const STORED = 0
 const DEFLATED = 8
 /** Bit 11: names are UTF-8. */
 const UTF8 = 0x800
@@ -48,22 +57,27 @@ export function crc32(bytes: Uint8Array): number {
   return (rest ^ 0xffffffff) >>> 0
 }
 
-/** Deflates one file. The same bytes give the same bytes on any machine. */
-export const packed = ({ path, bytes }: BundleFile): Packed => ({
-  path,
-  size: bytes.length,
-  crc: crc32(bytes),
-  deflated: deflateSync(bytes, { level: LEVEL }),
-})
+/** Makes one file ready for its zip. The same bytes give the same bytes on any machine. */
+export function packed({ path, bytes }: BundleFile): Packed {
+  const facts = { path, size: bytes.length, crc: crc32(bytes) }
+  return bytes.length < LARGE
+    ? { ...facts, method: STORED, content: bytes }
+    : { ...facts, method: DEFLATED, content: deflateSync(bytes, { level: LEVEL }) }
+}
 
 /** What local and central headers say alike, behind their signatures and versions: 26 bytes. */
-function writeFacts(view: DataView, at: number, { size, crc, deflated }: Packed, name: Uint8Array): void {
+function writeFacts(
+  view: DataView,
+  at: number,
+  { size, crc, method, content }: Packed,
+  name: Uint8Array,
+): void {
   view.setUint16(at, VERSION, true)
   view.setUint16(at + 2, UTF8, true)
-  view.setUint16(at + 4, DEFLATED, true)
+  view.setUint16(at + 4, method, true)
   view.setUint16(at + 8, NO_DATE, true)
   view.setUint32(at + 10, crc, true)
-  view.setUint32(at + 14, deflated.length, true)
+  view.setUint32(at + 14, content.length, true)
   view.setUint32(at + 18, size, true)
   view.setUint16(at + 22, name.length, true)
 }
@@ -74,7 +88,7 @@ export function zipOf(files: readonly Packed[]): Uint8Array {
   const named = files.map((file) => ({ file, name: encoder.encode(file.path) }))
   const sum = (of: (one: (typeof named)[number]) => number) =>
     named.reduce((total, one) => total + of(one), 0)
-  const start = sum(({ file, name }) => LOCAL + name.length + file.deflated.length)
+  const start = sum(({ file, name }) => LOCAL + name.length + file.content.length)
   const directory = sum(({ name }) => CENTRAL + name.length)
   const zip = new Uint8Array(start + directory + END)
   const view = new DataView(zip.buffer)
@@ -84,13 +98,13 @@ export function zipOf(files: readonly Packed[]): Uint8Array {
     view.setUint32(at, 0x04034b50, true)
     writeFacts(view, at + 4, file, name)
     zip.set(name, at + LOCAL)
-    zip.set(file.deflated, at + LOCAL + name.length)
+    zip.set(file.content, at + LOCAL + name.length)
     view.setUint32(entry, 0x02014b50, true)
     view.setUint16(entry + 4, VERSION, true)
     writeFacts(view, entry + 6, file, name)
     view.setUint32(entry + 42, at, true)
     zip.set(name, entry + CENTRAL)
-    at += LOCAL + name.length + file.deflated.length
+    at += LOCAL + name.length + file.content.length
     entry += CENTRAL + name.length
   }
   view.setUint32(entry, 0x06054b50, true)

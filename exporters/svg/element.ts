@@ -40,10 +40,12 @@ export function textNode(text: string): Markup {
  */
 export function element(name: string, attributes: Attributes, children: readonly Markup[] = []): Markup {
   let written = ''
-  for (const [key, value] of Object.entries(attributes))
+  for (const key of Object.keys(attributes)) {
+    const value = attributes[key]
     if (value !== undefined) written += ` ${key}="${escaped(value)}"`
+  }
+  if (children.length === 0) return { markup: `<${name}${written}/>` }
   const inside = children.map((child) => child.markup)
-  if (inside.length === 0) return { markup: `<${name}${written}/>` }
   const onOneLine = inside.length === 1 && !inside[0]?.startsWith('<')
   const body = onOneLine ? inside[0] : `\n${inside.join('\n')}\n`
   return { markup: `<${name}${written}>${body}</${name}>` }

@@ -7,14 +7,14 @@ import { engineRows } from './engine.ts'
 import { checksum } from './measure.ts'
 import { proposalRows } from './proposals.ts'
 import type { Row } from './row.ts'
-import { startedRow } from './started.ts'
+import { startedRows } from './started.ts'
 import { writingRows } from './writing.ts'
 
 const GROUPS: Readonly<Record<string, () => Iterable<Row> | AsyncIterable<Row>>> = {
   engine: engineRows,
   writing: writingRows,
   proposals: proposalRows,
-  started: () => [startedRow()],
+  started: () => startedRows(),
 }
 
 const name = process.argv[2] ?? ''

@@ -6,6 +6,7 @@
  * local functions would charge our own code for each of them and no library for any.
  */
 import { spawn } from 'node:child_process'
+import { cpSync } from 'node:fs'
 import { cpus, loadavg } from 'node:os'
 import { join, resolve } from 'node:path'
 import { createInterface } from 'node:readline'
@@ -47,8 +48,10 @@ for (const name of ['bench', 'held'])
 await build({
   configFile: join(root, 'exporters/vite.config.ts'),
   logLevel: 'warn',
-  build: { outDir: join(shipped, 'command'), emptyOutDir: true },
+  build: { outDir: join(shipped, 'command/dist-cli'), emptyOutDir: true },
 })
+for (const file of ['exporters/bin.cjs', 'exporters/cli/compiled.cjs'])
+  cpSync(join(root, file), join(shipped, 'command', file))
 await build({
   root,
   configFile: false,

@@ -9,7 +9,7 @@ import { exact, type Row } from './row.ts'
 /** Thousands of bytes of all scripts in a folder, gzipped one by one. */
 function scriptsIn(folder: string): number {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
-    /\.m?js$/.test(file),
+    /\.[cm]?js$/.test(file),
   )
   return (
     files.reduce((sum, file) => sum + gzipSync(readFileSync(join(folder, file)), { level: 9 }).length, 0) /

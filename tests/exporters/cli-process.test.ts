@@ -6,7 +6,7 @@ import { Bench, broken, sound } from '../support/commandLine.ts'
 import { project } from '../support/project-files.ts'
 
 function lidwright(bench: Bench, ...words: string[]) {
-  const command = [resolve(project, 'exporters/bin.mjs'), ...words]
+  const command = [resolve(project, 'exporters/bin.cjs'), ...words]
   const { status, stdout, stderr } = spawnSync(process.execPath, command, {
     cwd: bench.folder,
     encoding: 'utf8',

@@ -43,7 +43,7 @@ export const rooms: readonly Room[] = [
   },
   {
     name: 'launcher',
-    files: /^exporters\/bin\.mjs$/,
+    files: /^exporters\/bin\.cjs$/,
     doors: [],
     packages: ['tsx'],
     node: true,

@@ -180,12 +180,12 @@ export interface Run {
 export function runsOf({ rows }: Squares): Run[] {
   return rows.flatMap((squares, row) => {
     const runs: Run[] = []
-    for (let from = 0; from < squares.length; from++) {
-      if (!squares[from]) continue
-      let to = from
-      while (squares[to]) to++
+    let from = squares.indexOf(true)
+    while (from >= 0) {
+      const white = squares.indexOf(false, from)
+      const to = white < 0 ? squares.length : white
       runs.push({ column: from, row, length: to - from })
-      from = to
+      from = squares.indexOf(true, to)
     }
     return runs
   })

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { makeBundle } from '../../../exporters/bundle/bundle.ts'
-import { crc32 } from '../../../exporters/bundle/zip.ts'
+import { crc32, packed, zipOf } from '../../../exporters/bundle/zip.ts'
 import { followed } from '../../../exporters/cutting/cut-part.ts'
 import { sheetTemplates } from '../../../exporters/cutting/sheets.ts'
 import { sheetFiles } from '../../../exporters/sheet/files.ts'
@@ -31,12 +31,16 @@ const READ = `
 import sys, zipfile, json, base64
 zip = zipfile.ZipFile(sys.argv[1])
 assert zip.testzip() is None
-print(json.dumps([{"name": i.filename, "date": list(i.date_time), "bytes": base64.b64encode(zip.read(i)).decode()} for i in zip.infolist()]))
+print(json.dumps([{"name": i.filename, "date": list(i.date_time), "method": i.compress_type, "packed": i.compress_size, "bytes": base64.b64encode(zip.read(i)).decode()} for i in zip.infolist()]))
 `
 
 interface Held {
   readonly name: string
   readonly date: readonly number[]
+  /** As the format numbers them: 0 stored, 8 DEFLATE (APPNOTE 6.3, 4.4.5). */
+  readonly method: number
+  /** Bytes in the zip. */
+  readonly packed: number
   readonly bytes: Buffer
 }
 
@@ -48,7 +52,7 @@ function unpacked(bytes: Uint8Array): Held[] {
     maxBuffer: 1e9,
   })
   if (status !== 0) throw new Error(stderr)
-  return (JSON.parse(stdout) as { name: string; date: number[]; bytes: string }[]).map((one) => ({
+  return (JSON.parse(stdout) as (Omit<Held, 'bytes'> & { bytes: string })[]).map((one) => ({
     ...one,
     bytes: Buffer.from(one.bytes, 'base64'),
   }))
@@ -59,6 +63,21 @@ const tea = samples().find(({ name }) => name.startsWith('tea-box'))?.design as 
 it('sums files as zips do', () => {
   // The check value of CRC-32/ISO-HDLC: the nine figures give CBF43926 (catalogue of parametrised CRC algorithms).
   expect(crc32(Buffer.from('123456789'))).toBe(0xcbf43926)
+})
+
+it('stores small files as they are and packs large ones, and Python gives both back', () => {
+  const lines = (count: number) => Buffer.from('0 1 2 3 hole at 12.5 mm\n'.repeat(count))
+  const [small, large] = [lines(10_000), lines(20_000)]
+  const zip = zipOf([
+    packed({ path: 'none', bytes: Buffer.alloc(0) }),
+    packed({ path: 'small', bytes: small }),
+    packed({ path: 'large', bytes: large }),
+  ])
+  const [none, stored, deflated] = unpacked(zip)
+  expect(none).toMatchObject({ name: 'none', method: 0, packed: 0 })
+  expect(stored).toMatchObject({ name: 'small', method: 0, packed: small.length, bytes: small })
+  expect(deflated).toMatchObject({ name: 'large', method: 8, bytes: large })
+  expect(deflated?.packed).toBeLessThan(large.length / 20)
 })
 
 describe('the bundle', { timeout: PATIENCE }, () => {
