@@ -21,11 +21,14 @@ const ESCAPES: Readonly<Record<string, string>> = {
   "'": '&#39;',
 }
 
-const MARKS = /[&<>"']/
+const MARKS = /[&<>"']/g
+
+/** Words of ASCII with single spaces between them and none of the marks: what an attribute mostly is, and stays. */
+const SAFE = /^[!#-%(-;=?-~]+(?: [!#-%(-;=?-~]+)*$/
 
 function escaped(text: string): string {
-  const line = plainLine(text, Number.POSITIVE_INFINITY)
-  return MARKS.test(line) ? line.replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign) : line
+  if (SAFE.test(text)) return text
+  return plainLine(text, Number.POSITIVE_INFINITY).replace(MARKS, (sign) => ESCAPES[sign] ?? sign)
 }
 
 /** Words between tags: one line without control characters, escaped. */
@@ -39,16 +42,19 @@ export function textNode(text: string): Markup {
  * @example element('circle', { cx: '5', cy: '5', r: '2' }).markup // '<circle cx="5" cy="5" r="2"/>'
  */
 export function element(name: string, attributes: Attributes, children: readonly Markup[] = []): Markup {
-  let written = ''
+  let written = `<${name}`
   for (const key of Object.keys(attributes)) {
     const value = attributes[key]
     if (value !== undefined) written += ` ${key}="${escaped(value)}"`
   }
-  if (children.length === 0) return { markup: `<${name}${written}/>` }
-  const inside = children.map((child) => child.markup)
-  const onOneLine = inside.length === 1 && !inside[0]?.startsWith('<')
-  const body = onOneLine ? inside[0] : `\n${inside.join('\n')}\n`
-  return { markup: `<${name}${written}>${body}</${name}>` }
+  const [first, second] = children
+  if (first === undefined) return { markup: `${written}/>` }
+  const onOneLine = second === undefined && !first.markup.startsWith('<')
+  if (onOneLine) return { markup: `${written}>${first.markup}</${name}>` }
+  // Not joined: what is put together at every depth would be copied at every depth.
+  let body = ''
+  for (const { markup } of children) body += `\n${markup}`
+  return { markup: `${written}>${body}\n</${name}>` }
 }
 
 /** A title, which readers show on hover and read aloud; one must never be empty. */
