@@ -6,7 +6,6 @@
  */
 const { existsSync } = require('node:fs')
 const { join } = require('node:path')
-const { pathToFileURL } = require('node:url')
 
 const source = join(__dirname, 'cli.ts')
 const packed = join(__dirname, '../dist-cli/lidwright.js')
@@ -33,6 +32,7 @@ async function start() {
 
 /** TypeScript, which Node 20 does not read by itself. */
 async function sourceProgram() {
+  const { pathToFileURL } = require('node:url')
   const tsx = await import('tsx/esm/api').catch(() => undefined)
   if (tsx === undefined) {
     console.error(`The packages are not installed: run "npm ci" in ${join(__dirname, '..')} first.`)

@@ -46,7 +46,7 @@ Examples:
 ${EXIT_CODES}`,
     )
     .action(async (paths: string[], options: Options) => {
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       tellTroubles(troubles, io, 'nothing was written')
       if (troubles.length > 0) return end(EXIT.badInput)
       if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
@@ -58,7 +58,7 @@ ${EXIT_CODES}`,
         for (const caution of cautions) io.err(`${basename(source.file)}: ${caution}\n`)
         texts.push({ path: places.get(source) ?? out, text: bytes })
       }
-      await writeWhole(texts)
+      writeWhole(texts)
       for (const { path, text } of texts)
         io.out(
           `Wrote ${many ? join(options.out, basename(path)) : options.out}, ${Math.ceil(text.length / 1024)} kB.\n`,

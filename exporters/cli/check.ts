@@ -50,8 +50,8 @@ Examples:
 
 ${EXIT_CODES}`,
     )
-    .action(async (paths: string[], options: Options) => {
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+    .action((paths: string[], options: Options) => {
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       const checked = sources.map((source) => ({ source, layout: solve(source.design) }))
       if (options.json) {
         const answers = checked.map(({ source }) => answerOf(source, options.all ?? false))

@@ -23,23 +23,34 @@ const SUMS = 8
  * @example const { exports, keep } = compiled('/opt/lidwright/lidwright.js', 'check')
  */
 function compiled(file, command) {
-  const bytes = readFileSync(file)
   const place = placeOf(command)
+  const { script, sum, anew } = scriptOf(file, place)
+  const module = { exports: {} }
+  script.runInThisContext()(module.exports, createRequire(file), module)
+  return {
+    exports: module.exports,
+    keep() {
+      if (place !== undefined && anew) write(place, script.createCachedData(), sum)
+    },
+  }
+}
+
+/**
+ * In a function of its own, so that what was read is let go before the work begins.
+ *
+ * @param {string} file
+ * @param {string | undefined} place
+ * @returns {{ script: Script, sum: number, anew: boolean }} `anew` where nothing kept could be used
+ */
+function scriptOf(file, place) {
+  const bytes = readFileSync(file)
   const sum = crc32(bytes)
   const cachedData = place === undefined ? undefined : kept(place, sum)
   const script = new Script(bytes.toString('latin1'), {
     filename: file,
     ...(cachedData === undefined ? {} : { cachedData }),
   })
-  const module = { exports: {} }
-  script.runInThisContext()(module.exports, createRequire(file), module)
-  return {
-    exports: module.exports,
-    keep() {
-      if (place === undefined || (cachedData !== undefined && !script.cachedDataRejected)) return
-      write(place, script.createCachedData(), sum)
-    },
-  }
+  return { script, sum, anew: cachedData === undefined || script.cachedDataRejected === true }
 }
 
 /**

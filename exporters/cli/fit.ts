@@ -78,12 +78,12 @@ Examples:
 
 Exit codes: 0 something fits each box; 1 nothing that was asked fits one of them; 2 bad input, with the reason on stderr.`,
     )
-    .action(async (paths: string[], options: Options) => {
+    .action((paths: string[], options: Options) => {
       const best = bestOf(options.best)
       if (options.json && options.csv) throw new Trouble('--json and --csv: one of them is wanted.')
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       const fitted = sources.map((source) => fittedOf(source, options))
-      if (options.out !== undefined) await write(fitted, options.out, many, best, io)
+      if (options.out !== undefined) write(fitted, options.out, many, best, io)
       else if (options.csv) io.out(csvOf(fitted))
       else if (options.json) {
         const answers = fitted.map(({ source, answer }) => ({ file: source.file, ...answer() }))
@@ -139,7 +139,7 @@ function bestOf(text: string): number {
   throw new Trouble(`--best "${text}": a whole number from 1 to ${MOST_PROPOSALS} is wanted.`)
 }
 
-async function write(fitted: readonly Fitted[], out: string, many: boolean, best: number, io: Io) {
+function write(fitted: readonly Fitted[], out: string, many: boolean, best: number, io: Io) {
   const folders = foldersOf(
     fitted.map((one) => one.source),
     out,
@@ -165,6 +165,6 @@ async function write(fitted: readonly Fitted[], out: string, many: boolean, best
         : `${source.file}: ${counted(chosen.length, 'proposal')} in ${folder}.`,
     )
   }
-  await writeWhole(texts)
+  writeWhole(texts)
   if (lines.length > 0) io.out(`${lines.join('\n')}\n`)
 }

@@ -1,5 +1,5 @@
 /** From the words of a command to designs: files and folders found, read, and changed as `--set` says. */
-import { readdir, readFile, stat } from 'node:fs/promises'
+import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { basename, join, resolve } from 'node:path'
 import { type Design, readDesign } from '../../geometry/index.ts'
 import { counted, type Io, reasonOf, Trouble } from './io.ts'
@@ -25,23 +25,19 @@ export interface Inputs {
 }
 
 /** Reads every design that the paths name. What cannot be read is told in `troubles`; nothing throws for it. */
-export async function readInputs(
-  paths: readonly string[],
-  settings: readonly string[],
-  io: Io,
-): Promise<Inputs> {
+export function readInputs(paths: readonly string[], settings: readonly string[], io: Io): Inputs {
   const troubles: string[] = []
   const files = new Map<string, string>()
   let folders = 0
   for (const path of paths) {
-    const found = await filesAt(path, io.cwd)
+    const found = filesAt(path, io.cwd)
     if (found.folder) folders += 1
     if (found.trouble) troubles.push(found.trouble)
     for (const file of found.files) files.set(resolve(io.cwd, file), file)
   }
   const sources: Source[] = []
   for (const [place, file] of files) {
-    const read = await readSource(place, settings)
+    const read = readSource(place, settings)
     if ('design' in read) sources.push({ file, design: read.design })
     else troubles.push(...read.faults.map((fault) => `${file}: ${fault}`))
   }
@@ -54,11 +50,11 @@ interface Found {
   readonly trouble?: string
 }
 
-async function filesAt(path: string, cwd: string): Promise<Found> {
+function filesAt(path: string, cwd: string): Found {
   const none = { files: [], folder: false }
   try {
-    if (!(await stat(resolve(cwd, path))).isDirectory()) return { files: [path], folder: false }
-    const files = await walk(path, cwd)
+    if (!statSync(resolve(cwd, path)).isDirectory()) return { files: [path], folder: false }
+    const files = walk(path, cwd)
     if (files.length > 0) return { files, folder: true }
     const trouble = `${path}: this folder holds no design. Designs are files whose names end in ${SUFFIX}; "lidwright new --out box${SUFFIX}" makes one.`
     return { files: [], folder: true, trouble }
@@ -71,13 +67,13 @@ async function filesAt(path: string, cwd: string): Promise<Found> {
 }
 
 /** Designs below a folder, in order of name; hidden folders and installed packages hold none. */
-async function walk(folder: string, cwd: string): Promise<string[]> {
-  const entries = await readdir(resolve(cwd, folder), { withFileTypes: true })
+function walk(folder: string, cwd: string): string[] {
+  const entries = readdirSync(resolve(cwd, folder), { withFileTypes: true })
   const files: string[] = []
   for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
     const path = join(folder, entry.name)
     if (entry.isDirectory()) {
-      if (!entry.name.startsWith('.') && entry.name !== 'node_modules') files.push(...(await walk(path, cwd)))
+      if (!entry.name.startsWith('.') && entry.name !== 'node_modules') files.push(...walk(path, cwd))
     } else if (entry.name.endsWith(SUFFIX)) files.push(path)
   }
   return files
@@ -85,15 +81,15 @@ async function walk(folder: string, cwd: string): Promise<string[]> {
 
 type Read = { readonly design: Design } | { readonly faults: readonly string[] }
 
-async function readSource(place: string, settings: readonly string[]): Promise<Read> {
+function readSource(place: string, settings: readonly string[]): Read {
   let text: string
   try {
-    const { size } = await stat(place)
+    const { size } = statSync(place)
     if (size > LARGEST_FILE)
       return {
         faults: [`it has ${Math.round(size / 1e6)} megabytes; no design has more than 50. It was not read.`],
       }
-    text = await readFile(place, 'utf8')
+    text = readFileSync(place, 'utf8')
   } catch (error) {
     return { faults: [`it cannot be read: ${reasonOf(error)}.`] }
   }

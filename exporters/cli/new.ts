@@ -84,17 +84,17 @@ Examples:
 
 Exit codes: 0 the design was made (a stop in it is told on stderr); 2 bad input, with the reason on stderr.`,
     )
-    .action(async (options: Options) => {
+    .action((options: Options) => {
       const design = designFor(options)
       const text = `${JSON.stringify(design, null, 2)}\n`
       if (toStdout(options.out)) io.out(text)
       else {
         const path = resolve(io.cwd, options.out)
-        if (!options.replace && (await exists(path)))
+        if (!options.replace && exists(path))
           throw new Trouble(
             `${options.out}: something lies there already and was left untouched. Choose another name, or add --replace.`,
           )
-        await writeWhole([{ path, text }])
+        writeWhole([{ path, text }])
         io.out(`Wrote ${options.out}: ${summaryOf(check(solve(design)))}.\n`)
       }
       tellStops(design, toStdout(options.out) ? 'the design' : basename(options.out), io)

@@ -82,11 +82,11 @@ does not fit there; 2 bad input, with the reason on stderr. A stop that no place
 too short) is told with every answer and does not count here: "lidwright check" ends with 1 for it. Where nothing can be
 placed, because it is locked or follows another, that is said and nothing is wrong.`,
     )
-    .action(async (paths: string[], options: Options) => {
+    .action((paths: string[], options: Options) => {
       const wishes = wishesOf(options)
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       const answers = sources.map((source) => ({ source, placing: placedBy(source, wishes, options) }))
-      if (options.out !== undefined) await write(answers, options.out, many, io)
+      if (options.out !== undefined) write(answers, options.out, many, io)
       else if (options.json) {
         const told = answers.map(({ source, placing }) => ({
           file: source.file,
@@ -208,12 +208,12 @@ const headOf = ({ stops, ownStops, cares }: Proposal): string => {
 const marginWords = (finding: Finding, { units }: Design): string =>
   `margin ${formatMeasure(finding.margin ?? 0, finding, units, { unit: true })}: ${ruleOf(finding.rule).title.toLowerCase()}, ${finding.about.join(' and ')}`
 
-async function write(
+function write(
   answers: readonly { readonly source: Source; readonly placing: Placing }[],
   out: string,
   many: boolean,
   io: Io,
-): Promise<void> {
+): void {
   const folders = foldersOf(
     answers.map((one) => one.source),
     out,
@@ -236,6 +236,6 @@ async function write(
     })
     lines.push(`${source.file}: ${counted(placing.proposals.length, 'answer')} in ${folder}.`)
   }
-  await writeWhole(texts)
+  writeWhole(texts)
   if (lines.length > 0) io.out(`${lines.join('\n')}\n`)
 }

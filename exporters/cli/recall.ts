@@ -1,5 +1,5 @@
 /** `lidwright recall`: the design that a label carries, back as a file. */
-import { readFile } from 'node:fs/promises'
+import { readFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import type { Command } from 'commander'
 import { designText } from '../../geometry/index.ts'
@@ -31,21 +31,20 @@ Examples:
 
 Exit codes: 0 fine; 2 bad input, with the reason on stderr.`,
     )
-    .action(async (given: string, { out }: Options) => {
-      const text = isCarried(given) ? given : await textOf(given, io)
+    .action((given: string, { out }: Options) => {
+      const text = isCarried(given) ? given : textOf(given, io)
       const read = readCarried(text)
       if (!read.ok) throw new Trouble(read.faults.map(faultText).join('\n'))
       const path = resolve(io.cwd, out)
-      if (await exists(path))
-        throw new Trouble(`${out}: this file is there already; name another with --out.`)
-      await writeWhole([{ path, text: designText(read.design) }])
+      if (exists(path)) throw new Trouble(`${out}: this file is there already; name another with --out.`)
+      writeWhole([{ path, text: designText(read.design) }])
       io.out(`Wrote ${out}: ${read.design.title}.\n`)
     })
 }
 
-async function textOf(file: string, io: Io): Promise<string> {
+function textOf(file: string, io: Io): string {
   try {
-    return await readFile(resolve(io.cwd, file), 'utf8')
+    return readFileSync(resolve(io.cwd, file), 'utf8')
   } catch (error) {
     throw new Trouble(
       `${file}: neither the text of a label, which begins with LIDWRIGHT, nor a file that can be read: ${reasonOf(error)}.`,

@@ -33,8 +33,8 @@ Examples:
 
 Exit codes: 0 fine; 2 bad input, with the reason on stderr. A report is given whatever it finds: ask "lidwright check".`,
     )
-    .action(async (paths: string[], options: Options) => {
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+    .action((paths: string[], options: Options) => {
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       if (options.json) {
         const answers = sources.map(({ file, design }) => ({
           file,

@@ -42,8 +42,8 @@ Examples:
 
 Exit codes: 0 fine; 2 bad input, with the reason on stderr. A list is given whatever is found: ask "lidwright check".`,
     )
-    .action(async (paths: string[], options: Options) => {
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+    .action((paths: string[], options: Options) => {
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       for (const [index, { file, design }] of sources.entries()) {
         if (options.csv) io.out(scheduleCsv(design, many ? { file, heading: index === 0 } : {}))
         else io.out(`${many ? `${index > 0 ? '\n' : ''}${file}\n` : ''}${scheduleText(design)}\n`)

@@ -45,7 +45,7 @@ Examples:
 Exit codes: 0 fine; 2 bad input, with the reason on stderr. A sheet is written whatever it finds.`,
     )
     .action(async (paths: string[], options: Options) => {
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       tellTroubles(troubles, io, 'nothing was written')
       if (troubles.length > 0) return end(EXIT.badInput)
       const out = resolve(io.cwd, options.out)
@@ -67,7 +67,7 @@ Exit codes: 0 fine; 2 bad input, with the reason on stderr. A sheet is written w
         ]
         for (const { name, text } of files) texts.push({ path: join(folder, name), text })
       }
-      await writeWhole(texts)
+      writeWhole(texts)
       io.out(
         `${[`Wrote ${counted(texts.length, 'file')} to ${options.out}:`, ...texts.map(({ path }) => `  ${relative(out, path)}`)].join('\n')}\n`,
       )

@@ -67,7 +67,7 @@ Examples:
 ${EXIT_CODES}`,
     )
     .action(async (paths: string[], options: Options) => {
-      const { sources, troubles, many } = await readInputs(paths, options.set, io)
+      const { sources, troubles, many } = readInputs(paths, options.set, io)
       tellTroubles(troubles, io, 'nothing was written')
       if (troubles.length > 0) return end(EXIT.badInput)
       if (!options.despiteStops && tellStops(sources, io)) return end(EXIT.stop)
@@ -78,7 +78,7 @@ ${EXIT_CODES}`,
       )
       const texts = made.flatMap((one) => one.texts)
       texts.push(...(await sheetsOf(sources, folders, options, io)))
-      await writeWhole(texts)
+      writeWhole(texts)
       const more = made.flatMap((one) => (one.texts.length > 0 ? one.said : []))
       io.out(`${[said(texts, sources, out, options), ...more].join('\n')}\n`)
     })

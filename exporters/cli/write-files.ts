@@ -1,5 +1,5 @@
 /** Writing so that nothing is ever there by half: all texts first, then all names. */
-import { mkdir, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { reasonOf, Trouble } from './io.ts'
 
@@ -16,30 +16,30 @@ export interface Text {
  * Folders that are missing are made; files of the same names are replaced. Throws a `Trouble` that says what failed,
  * after taking away what was begun.
  */
-export async function writeWhole(texts: readonly Text[]): Promise<void> {
+export function writeWhole(texts: readonly Text[]): void {
   const begun: { readonly temporary: string; readonly path: string }[] = []
   let at = ''
   try {
     for (const folder of new Set(texts.map(({ path }) => dirname(path)))) {
       at = folder
-      await mkdir(folder, { recursive: true })
+      mkdirSync(folder, { recursive: true })
     }
     for (const { path, text } of texts) {
       at = path
-      if (await isFolder(path))
+      if (isFolder(path))
         throw new Trouble(
           `${path}: a folder of that name lies where the file should go. Nothing was written; take it away or choose another place.`,
         )
       const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.part`)
       begun.push({ temporary, path })
-      await writeFile(temporary, text, { encoding: 'utf8', flag: 'wx' })
+      writeFileSync(temporary, text, { encoding: 'utf8', flag: 'wx' })
     }
     for (const { temporary, path } of begun) {
       at = path
-      await rename(temporary, path)
+      renameSync(temporary, path)
     }
   } catch (error) {
-    await Promise.all(begun.map(({ temporary }) => rm(temporary, { force: true })))
+    for (const { temporary } of begun) rmSync(temporary, { force: true })
     if (error instanceof Trouble) throw error
     throw new Trouble(
       `${at}: it cannot be written: ${reasonOf(error)}. Nothing is left half written; choose another place with --out.`,
@@ -47,18 +47,18 @@ export async function writeWhole(texts: readonly Text[]): Promise<void> {
   }
 }
 
-async function isFolder(path: string): Promise<boolean> {
+function isFolder(path: string): boolean {
   try {
-    return (await stat(path)).isDirectory()
+    return statSync(path).isDirectory()
   } catch {
     return false
   }
 }
 
 /** Does anything lie at this path? */
-export async function exists(path: string): Promise<boolean> {
+export function exists(path: string): boolean {
   try {
-    await stat(path)
+    statSync(path)
     return true
   } catch {
     return false

@@ -3,7 +3,7 @@ import type { Bounds } from '../../geometry/index.ts'
 import { numberText } from '../numbers.ts'
 import { array, dictionary, PdfFile, textString } from './file.ts'
 import { embedTypeface } from './font/embed.ts'
-import type { Typeface } from './font/typeface.ts'
+import type { SetLine, Typeface } from './font/typeface.ts'
 /** Points of a PDF in a millimetre (ISO 32000-1, 8.3.2.3: 72 to the inch). */
 export const POINTS = 72 / 25.4
 
@@ -33,7 +33,7 @@ const side = (value: number) => numberText(value, 'The side of a paper', 4)
  * Streams are not compressed: that would take a third of the time for a tenth of a megabyte, and so the same bytes
  * do not hang on the version of a compressor.
  *
- * @param used signs written, by the numbers of their outlines
+ * @param used lines written
  * @param title of the document, as its reader shows it
  * @returns the file; the same bytes for the same input
  */
@@ -41,7 +41,7 @@ export function bind(
   pages: readonly BoundPage[],
   forms: readonly Form[],
   typeface: Typeface,
-  used: ReadonlyMap<number, string>,
+  used: ReadonlySet<SetLine>,
   title: string,
 ): Uint8Array {
   const file = new PdfFile()

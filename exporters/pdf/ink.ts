@@ -13,7 +13,7 @@ import {
   type Vertex,
 } from '../../geometry/index.ts'
 import { numberText } from '../numbers.ts'
-import type { Typeface } from './font/typeface.ts'
+import type { SetLine, Typeface } from './font/typeface.ts'
 
 export interface Stroke {
   /** `#rrggbb` */
@@ -69,10 +69,10 @@ function rgb(colour: string): string {
 export class Ink {
   readonly #lines: string[] = []
   readonly #typeface: Typeface
-  readonly #used: Map<number, string>
+  readonly #used: Set<SetLine>
 
-  /** @param used filled with the outlines of every letter written, by their signs */
-  constructor(typeface: Typeface, used: Map<number, string>) {
+  /** @param used filled with every line written */
+  constructor(typeface: Typeface, used: Set<SetLine>) {
     this.#typeface = typeface
     this.#used = used
   }
@@ -235,9 +235,9 @@ export class Ink {
    */
   words(at: Point, size: number, text: string, look: Lettering = {}): void {
     if (text === '') return
-    const { outlines, codes, width } = this.#typeface.set(text)
-    let index = 0
-    for (const sign of text) this.#used.set(outlines[index++] ?? 0, sign)
+    const line = this.#typeface.set(text)
+    this.#used.add(line)
+    const { codes, width } = line
     const { turn = 0, anchor = 'start', colour = INK } = look
     const back = anchor === 'start' ? 0 : (width * size) / (anchor === 'end' ? 1000 : 2000)
     const pen = `BT ${rgb(colour)} rg /F0 ${n(size, 'Size of words')} Tf`

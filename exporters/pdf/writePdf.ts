@@ -3,7 +3,7 @@ import type { Bounds } from '../../geometry/index.ts'
 import type { SheetOptions } from '../sheet-layout/facts.ts'
 import { plainLine } from '../words/plain.ts'
 import { type BoundPage, bind, type Form, POINTS } from './bind.ts'
-import { openTypeface } from './font/typeface.ts'
+import { openTypeface, type SetLine } from './font/typeface.ts'
 import { FAINT, Ink } from './ink.ts'
 import { drawCutEdges, drawJoins, type JoinMark, joinMarks } from './joins.ts'
 import { drawKey, type KeySize, keySize, roomForKey } from './key.ts'
@@ -49,7 +49,7 @@ function seamCautions(plan: PrintPlan): string[] {
 class Pages {
   readonly list: BoundPage[] = []
   readonly forms: Form[] = []
-  readonly used = new Map<number, string>()
+  readonly used = new Set<SetLine>()
   readonly wording: Wording
 
   constructor(wording: Wording) {

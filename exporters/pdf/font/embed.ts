@@ -5,7 +5,7 @@
  */
 import { array, dictionary, type PdfFile, type Value } from '../file.ts'
 import { fileOf, onlyOutlines, table } from './sfnt.ts'
-import type { Typeface } from './typeface.ts'
+import type { Letter, SetLine, Typeface } from './typeface.ts'
 
 /** Six capitals and a plus say that a font is a part of a larger one (ISO 32000-1, 9.6.4). */
 const NAME = '/LIDWRI+DejaVuSans'
@@ -24,8 +24,8 @@ const utf16 = (sign: string) =>
   Array.from({ length: sign.length }, (_, index) => hex(sign.charCodeAt(index))).join('')
 
 /** Which code stands for which sign, in the language of character maps: at most 100 to a block. */
-function toUnicode(signs: ReadonlyMap<number, string>): string {
-  const lines = [...signs].map(([outline, sign]) => `<${hex(outline)}> <${utf16(sign)}>`)
+function toUnicode(letters: readonly Letter[]): string {
+  const lines = letters.map(({ code, sign }) => `<${code}> <${utf16(sign)}>`)
   const blocks: string[] = []
   for (let start = 0; start < lines.length; start += 100) {
     const block = lines.slice(start, start + 100)
@@ -41,15 +41,23 @@ function toUnicode(signs: ReadonlyMap<number, string>): string {
   ].join('\n')
 }
 
+/** The letters of some lines, one for each outline, in the order of their numbers. */
+function lettersOf(lines: ReadonlySet<SetLine>): Letter[] {
+  const letters = new Map<number, Letter>()
+  for (const line of lines) for (const letter of line.letters) letters.set(letter.outline, letter)
+  return [...letters.values()].sort((a, b) => a.outline - b.outline)
+}
+
 /**
  * Puts the font into a document.
  *
- * @param used the signs that the document writes, by the numbers of their outlines
+ * @param used the lines that the document writes
  * @returns the reference by which pages name the font
  */
-export function embedTypeface(file: PdfFile, typeface: Typeface, used: ReadonlyMap<number, string>): Value {
-  const sorted = new Map([...used].sort(([a], [b]) => a - b))
-  const outlines = fileOf(onlyOutlines(typeface.tables, sorted.keys()))
+export function embedTypeface(file: PdfFile, typeface: Typeface, used: ReadonlySet<SetLine>): Value {
+  const letters = lettersOf(used)
+  const numbers = letters.map(({ outline }) => outline)
+  const outlines = fileOf(onlyOutlines(typeface.tables, numbers))
   const program = file.stream(outlines, { Length1: String(outlines.length) })
   const head = table(typeface.tables, 'head')
   const hhea = table(typeface.tables, 'hhea')
@@ -69,9 +77,7 @@ export function embedTypeface(file: PdfFile, typeface: Typeface, used: ReadonlyM
       FontFile2: program,
     }),
   )
-  const widths = [...sorted.keys()].map(
-    (outline) => `${outline} [${Math.round(typeface.thousandths(outline))}]`,
-  )
+  const widths = letters.map(({ outline, width }) => `${outline} [${Math.round(width)}]`)
   const descendant = file.add(
     dictionary({
       Type: '/Font',
@@ -91,7 +97,7 @@ export function embedTypeface(file: PdfFile, typeface: Typeface, used: ReadonlyM
       BaseFont: NAME,
       Encoding: '/Identity-H',
       DescendantFonts: array([descendant]),
-      ToUnicode: file.stream(toUnicode(sorted)),
+      ToUnicode: file.stream(toUnicode(letters)),
     }),
   )
 }

@@ -9,11 +9,21 @@ export interface Writable {
   readonly missing: readonly string[]
 }
 
+/** A sign as the sheets write it. */
+export interface Letter {
+  readonly sign: string
+  /** The number of its outline. */
+  readonly outline: number
+  /** The same as a PDF writes it: four hexadecimal digits. */
+  readonly code: string
+  /** Of its cell, in thousandths of the em, as a PDF counts it. */
+  readonly width: number
+}
+
 /** A line in the letters of the sheets. */
 export interface SetLine {
-  /** Numbers of its outlines, one a sign. */
-  readonly outlines: readonly number[]
-  /** The same as a PDF writes them: four hexadecimal digits each. */
+  readonly letters: readonly Letter[]
+  /** The codes of its letters, one after another. */
   readonly codes: string
   /** In thousandths of the em. */
   readonly width: number
@@ -22,14 +32,11 @@ export interface SetLine {
 /** Signs that every kept font has. */
 const ASCII = /^[ -~]*$/
 
-/** A byte as two hexadecimal digits. */
-const HEX = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(2, '0'))
-
 export class Typeface {
   readonly tables: Tables
   readonly #outlines: ReadonlyMap<number, number>
-  /** Widths in thousandths of the em, by the numbers of outlines; found when first asked for. */
-  readonly #widths = new Map<number, number>()
+  /** By their signs; found when first asked for. */
+  readonly #letters = new Map<string, Letter>()
   readonly #set = new Map<string, SetLine>()
   readonly #units: number
 
@@ -65,34 +72,28 @@ export class Typeface {
   set(line: string): SetLine {
     const before = this.#set.get(line)
     if (before) return before
-    const outlines: number[] = []
+    const letters: Letter[] = []
     let codes = ''
     let width = 0
     for (const sign of line) {
-      const outline = this.#outlines.get(sign.codePointAt(0) ?? -1)
-      if (outline === undefined) {
-        throw new RangeError(
-          `The sheet's letters have no "${sign}" (U+${sign.codePointAt(0)?.toString(16)}).`,
-        )
-      }
-      outlines.push(outline)
-      codes += HEX[outline >> 8] ?? ''
-      codes += HEX[outline & 0xff] ?? ''
-      width += this.thousandths(outline)
+      const letter = this.#letters.get(sign) ?? this.#letter(sign)
+      letters.push(letter)
+      codes += letter.code
+      width += letter.width
     }
-    const set = { outlines, codes, width }
+    const set = { letters, codes, width }
     this.#set.set(line, set)
     return set
   }
 
-  /** Width of an outline's cell in thousandths of the em, as a PDF counts it. */
-  thousandths(outline: number): number {
-    let width = this.#widths.get(outline)
-    if (width === undefined) {
-      width = (advanceOf(this.tables, outline) * 1000) / this.#units
-      this.#widths.set(outline, width)
-    }
-    return width
+  #letter(sign: string): Letter {
+    const outline = this.#outlines.get(sign.codePointAt(0) ?? -1)
+    if (outline === undefined)
+      throw new RangeError(`The sheet's letters have no "${sign}" (U+${sign.codePointAt(0)?.toString(16)}).`)
+    const code = outline.toString(16).padStart(4, '0')
+    const letter = { sign, outline, code, width: (advanceOf(this.tables, outline) * 1000) / this.#units }
+    this.#letters.set(sign, letter)
+    return letter
   }
 
   /** Width of a line, mm, at a size (the em) in mm. */

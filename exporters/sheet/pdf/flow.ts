@@ -1,6 +1,7 @@
 /** A text that flows over pages: what is drawn asks for room, and gets a new page where there is none. */
 import { type Point, unbroken } from '../../../geometry/index.ts'
 import { type PaperSize, POINTS } from '../../pdf/bind.ts'
+import type { SetLine } from '../../pdf/font/typeface.ts'
 import { FAINT, INK, Ink } from '../../pdf/ink.ts'
 import type { Wording } from '../../pdf/words.ts'
 import { plainLine } from '../../words/plain.ts'
@@ -21,7 +22,7 @@ const RULE = { colour: INK, width: 0.13 } as const
 
 export class Flow {
   readonly wording: Wording
-  readonly used = new Map<number, string>()
+  readonly used = new Set<SetLine>()
   readonly #size: PaperSize
   readonly #foot: string
   readonly #inks: Ink[] = []

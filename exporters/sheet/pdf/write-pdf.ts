@@ -1,6 +1,6 @@
 /** The build sheet and the label as PDF, from the same data as their HTML and SVG. */
 import { bind, POINTS } from '../../pdf/bind.ts'
-import { openTypeface } from '../../pdf/font/typeface.ts'
+import { openTypeface, type SetLine } from '../../pdf/font/typeface.ts'
 import { Ink } from '../../pdf/ink.ts'
 import { type PaperName, paperNamed } from '../../pdf/papers.ts'
 import { Wording } from '../../pdf/words.ts'
@@ -146,7 +146,7 @@ function drawStep(flow: Flow, { title, words, caution }: Step, number: number): 
 export function writeLabelPdf(picture: Picture): MadeSheet {
   const typeface = openTypeface()
   const wording = new Wording(typeface)
-  const used = new Map<number, string>()
+  const used = new Set<SetLine>()
   const page = new Ink(typeface, used)
   page.within({ scale: { x: POINTS, y: POINTS } }, () => drawPicture(page, wording, picture, { x: 0, y: 0 }))
   const { width, height } = picture

@@ -3,7 +3,7 @@ import { openTypeface } from '../../../exporters/pdf/font/typeface.ts'
 import { Ink } from '../../../exporters/pdf/ink.ts'
 import { circle } from '../../../geometry/index.ts'
 
-const inkWith = async () => new Ink(await openTypeface(), new Map())
+const inkWith = async () => new Ink(await openTypeface(), new Set())
 const pen = { colour: '#000000', width: 0.2 }
 
 test('no number that is not finite gets into a sheet', async () => {
