@@ -1,11 +1,12 @@
 #!/usr/bin/env node
 /**
- * The command `lidwright`. In a checkout it runs the source beside it, so it is never older than what one
+ * The command `lidwright`. In a checkout it runs a program made from the source beside it, never older than what one
  * sees; in the published package, which holds no source, it runs the program made when it was packed.
  * A CommonJS module, because those start sooner.
  */
 const { existsSync } = require('node:fs')
 const { join } = require('node:path')
+const { compiled } = require('./launcher/compiled.cjs')
 
 const source = join(__dirname, 'cli.ts')
 const packed = join(__dirname, '../dist-cli/lidwright.js')
@@ -20,8 +21,8 @@ process.stdout.on('error', (error) => {
 start()
 
 async function start() {
-  const { run, keep } = existsSync(source) ? await sourceProgram() : packedProgram()
-  process.exitCode = await run(words, {
+  const { exports, keep } = compiled(existsSync(source) ? await made() : packed, words[0] ?? '')
+  process.exitCode = await exports.run(words, {
     out: (/** @type {string} */ text) => process.stdout.write(text),
     err: (/** @type {string} */ text) => process.stderr.write(text),
     cwd: process.cwd(),
@@ -30,23 +31,12 @@ async function start() {
   if (process.exitCode === 0) keep()
 }
 
-/** TypeScript, which Node 20 does not read by itself. */
-async function sourceProgram() {
-  const { pathToFileURL } = require('node:url')
-  const tsx = await import('tsx/esm/api').catch(() => undefined)
-  if (tsx === undefined) {
-    console.error(`The packages are not installed: run "npm ci" in ${join(__dirname, '..')} first.`)
-    process.exit(1)
-  }
-  const { run } = await tsx.tsImport(pathToFileURL(source).href, {
-    parentURL: pathToFileURL(__filename).href,
-    tsconfig: join(__dirname, '../tsconfig.json'),
-  })
-  return { run, keep() {} }
-}
-
-function packedProgram() {
-  const { compiled } = require('./cli/compiled.cjs')
-  const { exports, keep } = compiled(packed, words[0] ?? '')
-  return { run: exports.run, keep }
+function made() {
+  return require('./launcher/made.cjs')
+    .made()
+    .catch((/** @type {NodeJS.ErrnoException} */ error) => {
+      if (error.code !== 'ERR_MODULE_NOT_FOUND') throw error
+      console.error(`The packages are not installed: run "npm ci" in ${join(__dirname, '..')} first.`)
+      process.exit(1)
+    })
 }

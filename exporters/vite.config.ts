@@ -1,7 +1,7 @@
 import { defineConfig, type Plugin } from 'vite'
 
 /**
- * Makes the program one function of what CommonJS gives a module, as `cli/compiled.cjs` reads it. Signs beyond ASCII become
+ * Makes the program one function of what CommonJS gives a module, as `launcher/compiled.cjs` reads it. Signs beyond ASCII become
  * escapes, which say the same in any text of a program: then a letter is a byte, in the file and in memory.
  */
 const oneFunction: Plugin = {

@@ -143,7 +143,7 @@ test('the rule lets pass what the rooms are for', () => {
     'exporters/index.ts': `import type { Part } from '../geometry/index.ts'\nimport Drawing from 'dxf-writer'\nimport { x } from './svg/write.ts'`,
     'exporters/svg/write.ts': `import type { Part } from '../../geometry/index.ts'`,
     'exporters/cli.ts': `import { writeFileSync } from 'node:fs'\nimport { Command } from 'commander'\nimport './index.ts'`,
-    'exporters/bin.cjs': `const { run } = await import(where)\nawait import('tsx/esm/api')`,
+    'exporters/bin.cjs': `const { run } = await import(where)\nawait import('vite')`,
     'app/main.tsx': `import { createRoot } from 'react-dom/client'\nimport './style.css'\nimport logo from './logo.svg?url'\nimport '../geometry/index.ts'\nimport '../exporters/index.ts'\nconst boxes = import.meta.glob('../sample-boxes/*.json')\nconst when = new Date()`,
     'app/style.css': '',
     'app/logo.svg': '',

@@ -50,7 +50,7 @@ await build({
   logLevel: 'warn',
   build: { outDir: join(shipped, 'command/dist-cli'), emptyOutDir: true },
 })
-for (const file of ['exporters/bin.cjs', 'exporters/cli/compiled.cjs'])
+for (const file of ['exporters/bin.cjs', 'exporters/launcher/compiled.cjs'])
   cpSync(join(root, file), join(shipped, 'command', file))
 await build({
   root,

@@ -83,8 +83,8 @@ describe('packed and installed', () => {
     ])
     expect(readdirSync(join(inside, 'exporters'), { recursive: true }).sort()).toEqual([
       'bin.cjs',
-      'cli',
-      join('cli', 'compiled.cjs'),
+      'launcher',
+      join('launcher', 'compiled.cjs'),
     ])
     expect(existsSync(join(inside, 'dist-cli/licenses.md'))).toBe(true)
     expect(existsSync(join(inside, 'LICENSE'))).toBe(true)

@@ -12,7 +12,7 @@ import {
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { compiled } from '../../exporters/cli/compiled.cjs'
+import { compiled } from '../../exporters/launcher/compiled.cjs'
 
 let folder = ''
 let program = ''

@@ -43,12 +43,12 @@ export const rooms: readonly Room[] = [
   },
   {
     name: 'launcher',
-    files: /^exporters\/bin\.cjs$/,
+    files: /^exporters\/(bin\.cjs$|launcher\/)/,
     doors: [],
-    packages: ['tsx'],
+    packages: ['vite'],
     node: true,
     exact: false,
-    reason: 'the launcher finds the command line and starts it, nothing more',
+    reason: 'the launcher makes or finds the program of the command line and starts it, nothing more',
   },
   {
     name: 'command line',
