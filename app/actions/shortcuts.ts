@@ -1,6 +1,7 @@
 /** Keys to actions. What is typed into a field stays with the field; what a dialog shows stays with the dialog. */
 import { isField } from '../canvas/is-field.ts'
-import { useBench } from '../state/index.ts'
+import { type PlaceName, useBench } from '../state/index.ts'
+import type { Action } from './action.ts'
 import { ACTIONS } from './actions.ts'
 import { useDialogs } from './dialogs.ts'
 import { nudging } from './fetched.ts'
@@ -31,14 +32,22 @@ export function listenForKeys(): () => void {
 
 const endNudge = () => nudging.with(({ finishNudge }) => finishNudge())
 
-/** Is anything selected that arrow keys move? */
+/** Where no drawing shows things, a key would change what nobody sees. */
+const HIDDEN: ReadonlySet<PlaceName> = new Set(['survey', 'transfer', 'record'])
+
+/** Is anything selected that arrow keys move here? */
 function moves(): boolean {
-  const { selection, design } = useBench.getState()
+  const { selection, design, place } = useBench.getState()
   if (selection === null) return false
   return (
-    ['saddle', 'box', 'tailpiece'].includes(selection) || design.things.some(({ id }) => id === selection)
+    ['saddle', 'box', 'tailpiece'].includes(selection) ||
+    (!HIDDEN.has(place) && design.things.some(({ id }) => id === selection))
   )
 }
+
+/** Things are arranged and removed by keys where they are laid out; anywhere else one says so by name. */
+const isElsewhere = ({ group }: Action): boolean =>
+  (group === 'Things' || group === 'Together') && useBench.getState().place !== 'lay-out'
 
 const isBeingTyped = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.dataset['typing'] !== 'false'
@@ -64,7 +73,7 @@ function onKeyDown(event: KeyboardEvent): void {
     return
   }
   const action = ACTIONS.find((one) => one.keys?.includes(text))
-  if (!action) return
+  if (!action || isElsewhere(action)) return
   event.preventDefault()
   if (action.enabled?.() !== false) action.run()
 }

@@ -36,6 +36,9 @@ export function RowDialog({ onClose }: { readonly onClose: () => void }) {
         className="plain-form"
         onSubmit={(event) => {
           event.preventDefault()
+          // What stands in a field and could not be read is not what would be made.
+          const wrong = event.currentTarget.querySelector<HTMLElement>('[aria-invalid="true"]')
+          if (wrong) return wrong.focus()
           const outcome = makeRow(id, { shape, count, distance, first, turning })
           if (!outcome.ok) return setFault(outcome.sentence)
           announce(`${count} in all. They follow ${name} where it goes.`)

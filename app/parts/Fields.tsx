@@ -1,6 +1,6 @@
 /** A form made from what the design's schema says of its fields: labels, help, limits and when they matter. */
 import { lazy, Suspense } from 'react'
-import { type Field, type Path, valueAt } from '../../geometry/index.ts'
+import { type Face, type Field, type Path, valueAt } from '../../geometry/index.ts'
 import { setField } from '../state/index.ts'
 import { ChoiceField, YesField } from './ChoiceField.tsx'
 import type { Curve } from './CurveField.tsx'
@@ -8,6 +8,7 @@ import { useDesign } from './calm.ts'
 import type { Answer } from './field.ts'
 import { LengthField } from './LengthField.tsx'
 import { NumberField } from './NumberField.tsx'
+import { FACE_TITLES } from './say.ts'
 import { TextField } from './TextField.tsx'
 import { WoodField } from './WoodField.tsx'
 
@@ -67,6 +68,10 @@ export function OneField({
   )
 }
 
+/** Faces have longer names on screen than in the file; other words are the same in both. */
+const calledOnScreen = (option: string): string =>
+  option.endsWith('-wall') ? (FACE_TITLES[option as Face]?.toLowerCase() ?? option) : option
+
 /** The widget for a field's unit, for a value that may stand anywhere. */
 export function FieldInput({
   field,
@@ -122,6 +127,7 @@ export function FieldInput({
           {...shared}
           value={String(value)}
           options={(options ?? []).map(String)}
+          name={calledOnScreen}
           onCommit={take}
         />
       )

@@ -1,8 +1,8 @@
 /**
  * The one field for lengths. Any unit may be typed at any time; the last good value stays in force while what is
  * typed cannot be read. Escape brings it back, Enter or leaving the field takes it over, arrow keys step by the rule.
- * A field shows a length no finer than the rule does. Leaving it with the same figures in it keeps the finer length
- * that stands behind them; Enter says that the figures are meant as they are.
+ * A field shows a length no finer than the rule does. Whoever only passes through it keeps the finer length that stands
+ * behind the figures, and so does whoever takes back what was typed; the same figures typed anew are meant as they are.
  */
 import { type KeyboardEvent, useEffect, useId, useState } from 'react'
 import { formatLength, type Layout, readLength, roundedLength, stepOf } from '../../geometry/index.ts'
@@ -67,9 +67,8 @@ export function LengthField({
       setText(formatLength(mm, units))
     } else setFault(answer.sentence)
   }
-  const commit = (asShown: 'is meant' | 'is no change') => {
-    if (!typing || (text === shown && asShown === 'is no change')) {
-      setTyping(false)
+  const commit = () => {
+    if (!typing) {
       setFault(null)
       setText(shown)
       return
@@ -87,7 +86,7 @@ export function LengthField({
     take(next * size)
   }
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter') commit('is meant')
+    if (event.key === 'Enter') commit()
     else if (event.key === 'Escape') {
       if (typing || fault) event.stopPropagation()
       setTyping(false)
@@ -113,12 +112,14 @@ export function LengthField({
           aria-describedby={fault ? `${own}-fault` : undefined}
           onFocus={(event) => event.target.select()}
           onChange={(event) => {
-            setTyping(true)
-            setText(event.target.value)
-            const reading = readLength(event.target.value, units.display)
+            const next = event.target.value
+            const takenBack = next === shown && next.length < text.length
+            setTyping(!takenBack)
+            setText(next)
+            const reading = readLength(next, units.display)
             if (reading.ok) onType?.(reading.mm)
           }}
-          onBlur={() => commit('is no change')}
+          onBlur={commit}
           onKeyDown={onKeyDown}
         />
         <span className="field-beside">{beside ?? besideOf(value, units)}</span>

@@ -43,8 +43,10 @@ export function NumberField({
   const commit = () => {
     const plain = text.trim()
     if (plain === shown) return setFault(null)
-    if (!WRITTEN.test(plain))
-      return setFault(`“${plain}” is no number. Write one, such as ${whole ? '3' : '12.5'}.`)
+    if (!WRITTEN.test(plain)) {
+      const read = plain === '' ? 'Nothing is written here.' : `“${plain}” is no number.`
+      return setFault(`${read} Write one, such as ${whole ? '3' : '12.5'}.`)
+    }
     const next = Number(plain.replace('−', '-').replace(',', '.').replace('°', ''))
     if (whole && !Number.isInteger(next))
       return setFault(`${plain} is no whole number. Write one, such as 3.`)

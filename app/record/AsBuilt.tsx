@@ -94,7 +94,10 @@ export function AsBuilt() {
                     figure
                     take={(text) => {
                       const reading = readLength(text, design.units.display)
-                      return reading.ok ? set(index, 'built', reading.mm) : reading
+                      if (!reading.ok) return reading
+                      if (ours && reading.mm < 0 && Number(shown?.planned) >= 0)
+                        return { ok: false, sentence: `Read ${text.trim()}; no size is less than nothing.` }
+                      return set(index, 'built', reading.mm)
                     }}
                   />
                 </td>

@@ -86,12 +86,18 @@ function begin(): Promise<void> {
   const { changed, flush, atRisk, load } = keeper
   onCommit(changed)
   const flushNow = () => void flush()
+  // A field takes its words over when it is left. A page that goes away leaves none, so it is done here.
+  const leaveField = () => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur()
+    flushNow()
+  }
   addEventListener('blur', flushNow)
-  addEventListener('pagehide', flushNow)
+  addEventListener('pagehide', leaveField)
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') flushNow()
   })
   addEventListener('beforeunload', (event) => {
+    leaveField()
     if (atRisk()) event.preventDefault()
   })
   return load()

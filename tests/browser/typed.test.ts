@@ -1,0 +1,116 @@
+/** What is typed counts: the same figures anew, words not yet left when the page goes, keys where one sees what they do. */
+import type { Page } from 'playwright-core'
+import { beforeEach, expect, test } from 'vitest'
+import { goTo, savedDesign } from '../support/bench-page.ts'
+import { sharePage } from '../support/shared-page.ts'
+
+const shared = sharePage('tea-box-three-strings', { viewport: { width: 1280, height: 900 } })
+let page: Page
+
+beforeEach(async () => {
+  page = await shared.begin()
+})
+
+async function type(field: ReturnType<Page['getByLabel']>, words: string, leave: string) {
+  await field.click()
+  await page.keyboard.press('Control+a')
+  await page.keyboard.type(words)
+  await page.keyboard.press(leave)
+}
+
+test('figures typed anew are meant, however finely the length was stated; a slip taken back is not', async () => {
+  await goTo(page, 'Survey')
+  const length = page.getByLabel('Length', { exact: true }).first()
+  const lengthNow = async () => (await savedDesign(page)).box.length
+  await type(length, '240 mm', 'Tab')
+  expect(await lengthNow()).toBe(240)
+  const shown = await length.inputValue()
+  expect(shown).toMatch(/^9 7\/16|^9 15\/32|^9 29\/64/)
+  // Passing through, and a letter typed and taken back, leave the finer length.
+  await length.click()
+  await page.keyboard.press('Tab')
+  expect(await lengthNow()).toBe(240)
+  await length.click()
+  await page.keyboard.press('End')
+  await page.keyboard.type('x')
+  await page.keyboard.press('Backspace')
+  await page.keyboard.press('Tab')
+  expect(await lengthNow()).toBe(240)
+  await type(length, shown, 'Tab')
+  const [whole = 0, over = 0, under = 1] = shown.split(/[ /]/).map(Number)
+  expect(await lengthNow()).toBeCloseTo((whole + over / under) * 25.4, 9)
+})
+
+test('words still in their field when the page is loaded again are kept', async () => {
+  await goTo(page, 'Survey')
+  const title = page.getByRole('textbox', { name: 'Title' }).first()
+  await title.click()
+  await page.keyboard.press('Control+a')
+  await page.keyboard.type('A box half named')
+  await page.reload()
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('input')].some((one) => one.value === 'A box half named'),
+  )
+})
+
+test('Delete removes things where they are laid out, and nowhere else', async () => {
+  await goTo(page, 'Lay out')
+  const before = await savedDesign(page)
+  await page
+    .getByRole('button', { name: /Treble hole/ })
+    .first()
+    .click()
+  for (const place of ['Survey', 'Choose', 'Prove', 'Transfer', 'Record']) {
+    await goTo(page, place)
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
+    await page.keyboard.press('Delete')
+    await page.keyboard.press('Control+a')
+    await page.keyboard.press('Backspace')
+    expect(await savedDesign(page), place).toEqual(before)
+  }
+  for (const place of ['Survey', 'Transfer', 'Record']) {
+    await goTo(page, place)
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
+    await page.keyboard.press('ArrowUp')
+    expect(await savedDesign(page), place).toEqual(before)
+  }
+  await goTo(page, 'Lay out')
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
+  await page.keyboard.press('Delete')
+  const after = await savedDesign(page)
+  expect(after.things.map(({ id }) => id)).not.toContain('hole-treble')
+})
+
+test('a row is not made while a field of it cannot be read', async () => {
+  await goTo(page, 'Lay out')
+  const before = await savedDesign(page)
+  await page
+    .getByRole('button', { name: /Treble hole/ })
+    .first()
+    .click()
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
+  await page.keyboard.press('r')
+  const dialog = page.getByRole('dialog')
+  const count = dialog.getByLabel('How many in all', { exact: true })
+  for (const [typed, said] of [
+    ['x', '“x” is no number'],
+    ['', 'Nothing is written here'],
+  ] as const) {
+    await count.fill(typed)
+    await dialog.getByRole('button', { name: 'Make it' }).click()
+    await dialog.getByText(said).waitFor()
+    expect(await count.evaluate((one) => one === document.activeElement)).toBe(true)
+  }
+  await page.keyboard.press('Escape')
+  await page.keyboard.press('Escape')
+  expect(await savedDesign(page)).toEqual(before)
+})
+
+test('no size as built is less than nothing', async () => {
+  await goTo(page, 'Record')
+  await page.getByLabel('Measure again').selectOption({ index: 1 })
+  const built = page.getByLabel(/^Built: /).first()
+  await type(built, '-4', 'Enter')
+  await page.getByText('no size is less than nothing').waitFor()
+  expect((await savedDesign(page)).record.built.every((row) => row.built >= 0)).toBe(true)
+})
