@@ -12,23 +12,49 @@ const source = join(__dirname, 'cli.ts')
 const packed = join(__dirname, '../dist-cli/lidwright.js')
 const words = process.argv.slice(2)
 
-// Whoever reads the output may stop early, as `head` does; that is no error.
-process.stdout.on('error', (error) => {
-  if ('code' in error && error.code === 'EPIPE') process.exit()
-  throw error
+/** As `--help` says: bad input, and whatever else keeps the command from its work. */
+const TROUBLE = 2
+
+/** Set once nobody takes the answer any more. */
+let unheard = false
+let worst = 0
+
+process.stdout.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
+  const first = !unheard
+  unheard = true
+  // Whoever reads the answer may stop early, as `head` does; that is no error.
+  if (error.code === 'EPIPE' || !first) return
+  process.exitCode = worst = TROUBLE
+  process.stderr.write(`The answer could not be written: ${error.message}.\n`)
 })
+// Where nobody takes what is wrong, the exit code still says it.
+process.stderr.on('error', () => {})
 
 start()
 
 async function start() {
+  const cwd = startedIn()
+  if (cwd === undefined) return
   const { exports, keep } = compiled(existsSync(source) ? await made() : packed, words[0] ?? '')
-  process.exitCode = await exports.run(words, {
-    out: (/** @type {string} */ text) => process.stdout.write(text),
+  const code = await exports.run(words, {
+    out: (/** @type {string} */ text) => unheard || process.stdout.write(text),
     err: (/** @type {string} */ text) => process.stderr.write(text),
-    cwd: process.cwd(),
+    cwd,
   })
-  // A run that was refused has used little of the code.
-  if (process.exitCode === 0) keep()
+  process.exitCode = Math.max(code, worst)
+  // A run that was refused, or asked for help, has used little of the code.
+  if (code === 0 && !words.includes('--help')) keep()
+}
+
+/** The folder that relative paths start from; `undefined`, and said, where it was taken away meanwhile. */
+function startedIn() {
+  try {
+    return process.cwd()
+  } catch {
+    process.stderr.write('The folder this was started in is gone. Start it in another.\n')
+    process.exitCode = TROUBLE
+    return undefined
+  }
 }
 
 function made() {

@@ -1,6 +1,6 @@
 /** Writing so that nothing is ever there by half: all texts first, then all names. */
 import { mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
-import { basename, dirname, join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { reasonOf, Trouble } from './io.ts'
 
 /** A file to be written. */
@@ -12,7 +12,7 @@ export interface Text {
 }
 
 /**
- * Writes every text to a name beside its own, and only when all of them are on the disk gives them their names.
+ * Writes every text to a short name beside its own, and only when all of them are on the disk gives them their names.
  * Folders that are missing are made; files of the same names are replaced. Throws a `Trouble` that says what failed,
  * after taking away what was begun.
  */
@@ -24,13 +24,13 @@ export function writeWhole(texts: readonly Text[]): void {
       at = folder
       mkdirSync(folder, { recursive: true })
     }
-    for (const { path, text } of texts) {
+    for (const [index, { path, text }] of texts.entries()) {
       at = path
       if (isFolder(path))
         throw new Trouble(
           `${path}: a folder of that name lies where the file should go. Nothing was written; take it away or choose another place.`,
         )
-      const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.part`)
+      const temporary = join(dirname(path), `.${process.pid}-${index}.part`)
       begun.push({ temporary, path })
       writeFileSync(temporary, text, { encoding: 'utf8', flag: 'wx' })
     }

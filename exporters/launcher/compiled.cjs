@@ -4,7 +4,15 @@
  * each command, and is taken only as it was left there, for the same program. Where it cannot be kept nothing is said:
  * the next run compiles again.
  */
-const { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } = require('node:fs')
+const {
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} = require('node:fs')
 const { createRequire } = require('node:module')
 const { homedir } = require('node:os')
 const { dirname, isAbsolute, join } = require('node:path')
@@ -92,8 +100,9 @@ function cachesOf({ LOCALAPPDATA, XDG_CACHE_HOME }) {
  */
 function kept(place, sum) {
   try {
-    const { uid, mode } = statSync(place)
-    if (process.getuid && (uid !== process.getuid() || (mode & 0o022) !== 0)) return undefined
+    const about = statSync(place)
+    if (!about.isFile()) return undefined
+    if (process.getuid && (about.uid !== process.getuid() || (about.mode & 0o022) !== 0)) return undefined
     const bytes = readFileSync(place)
     const code = bytes.subarray(0, -SUMS)
     const same =
@@ -119,7 +128,9 @@ function write(place, code, sum) {
   sums.writeUInt32LE(crc32(code), 0)
   sums.writeUInt32LE(sum, 4)
   try {
-    mkdirSync(dirname(place), { recursive: true, mode: 0o700 })
+    // One after another: Node's own way of making all at once never returns where none can be made.
+    for (const folder of [dirname(dirname(place)), dirname(place)])
+      if (!existsSync(folder)) mkdirSync(folder, { mode: 0o700 })
     writeFileSync(beside, Buffer.concat([code, sums]), { flag: 'wx', mode: 0o600 })
     renameSync(beside, place)
   } catch {

@@ -2,6 +2,7 @@
 import {
   chmodSync,
   existsSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -107,6 +108,12 @@ test('where nothing can be kept the program runs all the same', () => {
   vi.stubEnv('LOCALAPPDATA', join(folder, 'a-file'))
   vi.stubEnv('XDG_CACHE_HOME', join(folder, 'a-file'))
   expect(run()).toEqual({ said: 'teak', anew: false })
+})
+
+test('what is no file is left alone', () => {
+  mkdirSync(kept, { recursive: true })
+  expect(compiled(program, 'check').exports.say()).toBe('teak')
+  expect(statSync(kept).isDirectory()).toBe(true)
 })
 
 test('nothing is kept where Node is told to keep none, nor for what is no command', () => {
