@@ -122,7 +122,7 @@ function Contradiction({ answer, layout }: { readonly answer: Answer; readonly l
         <>
           <p>
             {contradiction.length === 1
-              ? 'This could not be met whatever was changed:'
+              ? 'None of the places and sizes tried meets this. What its own line says may still help:'
               : 'These could not be met together; without any one of them the others can be:'}
           </p>
           <ul className="cure-demands">

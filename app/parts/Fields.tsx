@@ -88,7 +88,16 @@ export function FieldInput({
   const shared = { label, help, address }
   switch (unit) {
     case 'mm':
-      return <LengthField {...shared} explain={explain} value={Number(value)} onCommit={take} />
+      return (
+        <LengthField
+          {...shared}
+          explain={explain}
+          min={min}
+          max={max}
+          value={Number(value)}
+          onCommit={take}
+        />
+      )
     case 'count':
       return <NumberField {...shared} whole min={min} max={max} value={Number(value)} onCommit={take} />
     case 'wood':

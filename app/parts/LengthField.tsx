@@ -15,6 +15,9 @@ type Units = Layout['design']['units']
 
 export interface LengthFieldProps extends FieldProps<number> {
   readonly explain?: boolean
+  /** Least and most that the design takes, mm. */
+  readonly min?: number | undefined
+  readonly max?: number | undefined
   /** Shown beside the field instead of the exact millimetres. */
   readonly beside?: string | undefined
   /** Told of every length that can be read while it is typed. */
@@ -22,10 +25,16 @@ export interface LengthFieldProps extends FieldProps<number> {
   readonly units?: Units | undefined
 }
 
+/** Noughts at the end say nothing, and there is little room. */
+const shortly = (mm: number): string => exactly(mm).replace(/\.?0+(?= mm$)/, '')
+
+/** A limit in millimetres, and in inches where those are on the rule: no fraction of one need be exact. */
+const limitIn = (mm: number, { display }: Units): string =>
+  display === 'inches' ? `${shortly(mm)} (${(mm / 25.4).toFixed(3)} in)` : shortly(mm)
+
 /** What the shown figures leave out: nothing, or the exact millimetres. */
 export function besideOf(mm: number, units: Units): string {
-  // Noughts at the end say nothing, and there is little room.
-  const short = exactly(mm).replace(/\.?0+(?= mm$)/, '')
+  const short = shortly(mm)
   if (units.display === 'inches') return short
   return Math.abs(roundedLength(mm, units).errorMm) > 0.005 ? short : 'mm'
 }
@@ -38,6 +47,8 @@ export function LengthField({
   onCommit,
   id,
   explain,
+  min = Number.NEGATIVE_INFINITY,
+  max = Number.POSITIVE_INFINITY,
   beside,
   onType,
   units: given,
@@ -60,6 +71,10 @@ export function LengthField({
   }, [shown, typing])
 
   const take = (mm: number) => {
+    if (mm < min || mm > max) {
+      const side = mm < min ? `at least ${limitIn(min, units)}` : `at most ${limitIn(max, units)}`
+      return setFault(`Read ${shortly(mm)}; ${side} is wanted.`)
+    }
     const answer = onCommit(mm)
     if (answer.ok) {
       setFault(null)

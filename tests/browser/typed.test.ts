@@ -41,6 +41,18 @@ test('figures typed anew are meant, however finely the length was stated; a slip
   expect(await lengthNow()).toBeCloseTo((whole + over / under) * 25.4, 9)
 })
 
+test('a limit is told in millimetres and in the unit of the rule, and nothing is changed', async () => {
+  await goTo(page, 'Survey')
+  const before = await savedDesign(page)
+  const length = page.getByLabel('Length', { exact: true }).first()
+  await type(length, '-5', 'Enter')
+  await page.getByText('Read −127 mm; at least 40 mm (1.575 in) is wanted.').waitFor()
+  await type(length, '100', 'Enter')
+  await page.getByText('Read 2540 mm; at most 1500 mm (59.055 in) is wanted.').waitFor()
+  await page.keyboard.press('Escape')
+  expect(await savedDesign(page)).toEqual(before)
+})
+
 test('words still in their field when the page is loaded again are kept', async () => {
   await goTo(page, 'Survey')
   const title = page.getByRole('textbox', { name: 'Title' }).first()

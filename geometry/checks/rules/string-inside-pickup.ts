@@ -36,7 +36,7 @@ export const stringInsidePickup: Rule = {
   words({ measured, limit, about, grade, data }, say) {
     const who = capital(say.thing(about[0] ?? ''))
     if ((measured ?? 0) < 0)
-      return `String ${data?.string} runs ${say.length(-(measured ?? 0))} outside what ${say.thing(about[0] ?? '')} hears. Move it towards the nut, or choose a wider one.`
+      return `String ${data?.string} runs ${say.length(-(measured ?? 0))} outside what ${say.thing(about[0] ?? '')} hears. Bring it under the strings, move it towards the nut, where they lie closer, or choose a wider one.`
     const room = `${who} hears string ${data?.string} ${say.length(measured ?? 0)} inside its active width`
     return grade === 'clear'
       ? `${room}, the outermost.`
