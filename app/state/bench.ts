@@ -48,12 +48,33 @@ export function standardDesign(): Design {
 
 const NONE: readonly string[] = []
 
+/** Where this tab keeps the place that is open: loading the page again comes back to it. */
+const PLACE_KEY = 'lidwright-place'
+
+const PLACE_NAMES: readonly string[] = [
+  'survey',
+  'choose',
+  'lay-out',
+  'prove',
+  'transfer',
+  'record',
+] satisfies PlaceName[]
+
+function placeBefore(): PlaceName {
+  try {
+    const place = sessionStorage.getItem(PLACE_KEY)
+    return place !== null && PLACE_NAMES.includes(place) ? (place as PlaceName) : 'survey'
+  } catch {
+    return 'survey'
+  }
+}
+
 /** Hook for components, store for everything else. Example: `useBench((bench) => bench.design.box)`. */
 export const useBench = create<Bench>()(() => ({
   design: standardDesign(),
   selection: null,
   also: NONE,
-  place: 'survey',
+  place: placeBefore(),
   litFinding: null,
   opened: 0,
   canUndo: false,
@@ -99,7 +120,14 @@ export function withGroups(design: Design, ids: readonly string[]): string[] {
   return [...more.map((thing) => thing.id), ...ids]
 }
 
-export const goTo = (place: PlaceName): void => useBench.setState({ place })
+export function goTo(place: PlaceName): void {
+  useBench.setState({ place })
+  try {
+    sessionStorage.setItem(PLACE_KEY, place)
+  } catch {
+    // A browser that keeps nothing opens the first place again.
+  }
+}
 
 /** Lights a finding on the drawing by its key, or puts the light out. */
 export const light = (key: string | null): void => useBench.setState({ litFinding: key })

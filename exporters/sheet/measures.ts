@@ -12,6 +12,8 @@ export interface PlannedMeasure {
 /** Every planned measure worth measuring again on the finished instrument, in the order of the work. */
 export function plannedMeasures({ design, report, layout }: Source): PlannedMeasure[] {
   const { box, neck, nut, saddle, scale, board } = report
+  const calledAlike = (called: string) =>
+    report.things.filter((one) => (one.name || one.what) === called).length > 1
   const twelfth = report.frets.find((one) => Math.abs(one.cents - 1200) < 1e-6)
   const list: (readonly [string, string, number | null | undefined])[] = [
     ['box.length', 'Box, long', box.length],
@@ -35,7 +37,8 @@ export function plannedMeasures({ design, report, layout }: Source): PlannedMeas
     ['saddle.action', 'Action over the octave', design.saddle.action],
     ['tailpiece.fromEdge', 'String holes from the edge', design.tailpiece.fromEdge],
     ...report.things.flatMap((one): (readonly [string, string, number])[] => {
-      const called = one.name || one.what
+      const plain = one.name || one.what
+      const called = calledAlike(plain) ? `${plain} (${one.id})` : plain
       return [
         [`${one.id}.fromEdge`, `${called}, from the edge`, one.fromEdge],
         [`${one.id}.fromCentreline`, `${called}, from the centreline`, one.fromCentreline],

@@ -126,3 +126,12 @@ test('no size as built is less than nothing', async () => {
   await page.getByText('no size is less than nothing').waitFor()
   expect((await savedDesign(page)).record.built.every((row) => row.built >= 0)).toBe(true)
 })
+
+test('loading the page again comes back to the place that was open', async () => {
+  await goTo(page, 'Prove')
+  await page.reload()
+  await page.locator('main.place-prove').waitFor()
+  await goTo(page, 'Survey')
+  await page.reload()
+  await page.locator('main.place-survey').waitFor()
+})
