@@ -11,6 +11,12 @@ beforeEach(async () => {
   page = await shared.begin()
 })
 
+/** Not while the page still fetches its other places: what is broken off counts as a failure. */
+async function loadAgain() {
+  await page.waitForLoadState('networkidle')
+  await page.reload()
+}
+
 async function type(field: ReturnType<Page['getByLabel']>, words: string, leave: string) {
   await field.click()
   await page.keyboard.press('Control+a')
@@ -59,10 +65,11 @@ test('words still in their field when the page is loaded again are kept', async 
   await title.click()
   await page.keyboard.press('Control+a')
   await page.keyboard.type('A box half named')
-  await page.reload()
+  await loadAgain()
   await page.waitForFunction(() =>
     [...document.querySelectorAll('input')].some((one) => one.value === 'A box half named'),
   )
+  await page.waitForLoadState('networkidle')
 })
 
 test('Delete removes things where they are laid out, and nowhere else', async () => {
@@ -129,9 +136,10 @@ test('no size as built is less than nothing', async () => {
 
 test('loading the page again comes back to the place that was open', async () => {
   await goTo(page, 'Prove')
-  await page.reload()
+  await loadAgain()
   await page.locator('main.place-prove').waitFor()
   await goTo(page, 'Survey')
-  await page.reload()
+  await loadAgain()
   await page.locator('main.place-survey').waitFor()
+  await page.waitForLoadState('networkidle')
 })
