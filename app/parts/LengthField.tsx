@@ -60,7 +60,8 @@ export function LengthField({
   const shown = formatLength(value, units)
   const [text, setText] = useState(shown)
   const [fault, setFault] = useState<string | null>(null)
-  const [typing, setTyping] = useState(false)
+  const [typed, setTyped] = useState<'nothing' | 'behind' | 'anew'>('nothing')
+  const typing = typed !== 'nothing'
 
   // Another value came from elsewhere: a drag, an undo, another unit.
   useEffect(() => {
@@ -78,7 +79,7 @@ export function LengthField({
     const answer = onCommit(mm)
     if (answer.ok) {
       setFault(null)
-      setTyping(false)
+      setTyped('nothing')
       setText(formatLength(mm, units))
     } else setFault(answer.sentence)
   }
@@ -104,7 +105,7 @@ export function LengthField({
     if (event.key === 'Enter') commit()
     else if (event.key === 'Escape') {
       if (typing || fault) event.stopPropagation()
-      setTyping(false)
+      setTyped('nothing')
       setText(shown)
       setFault(null)
     } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
@@ -128,8 +129,9 @@ export function LengthField({
           onFocus={(event) => event.target.select()}
           onChange={(event) => {
             const next = event.target.value
-            const takenBack = next === shown && next.length < text.length
-            setTyping(!takenBack)
+            // Once a figure of what was shown is touched, all that stands there is meant, even if it reads the same again.
+            if (typed === 'anew' || !next.startsWith(shown)) setTyped('anew')
+            else setTyped(next === shown ? 'nothing' : 'behind')
             setText(next)
             const reading = readLength(next, units.display)
             if (reading.ok) onType?.(reading.mm)

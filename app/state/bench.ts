@@ -3,7 +3,10 @@ import { create } from 'zustand'
 import { checkDesign, type Design } from '../../geometry/index.ts'
 import { freeze } from './freeze.ts'
 
-export type PlaceName = 'survey' | 'choose' | 'lay-out' | 'prove' | 'transfer' | 'record'
+/** The places, in the order of the work. */
+const PLACE_NAMES = ['survey', 'choose', 'lay-out', 'prove', 'transfer', 'record'] as const
+
+export type PlaceName = (typeof PLACE_NAMES)[number]
 
 /** How the work is kept in this browser. */
 export interface Keeping {
@@ -51,19 +54,10 @@ const NONE: readonly string[] = []
 /** Where this tab keeps the place that is open: loading the page again comes back to it. */
 const PLACE_KEY = 'lidwright-place'
 
-const PLACE_NAMES: readonly string[] = [
-  'survey',
-  'choose',
-  'lay-out',
-  'prove',
-  'transfer',
-  'record',
-] satisfies PlaceName[]
-
 function placeBefore(): PlaceName {
   try {
-    const place = sessionStorage.getItem(PLACE_KEY)
-    return place !== null && PLACE_NAMES.includes(place) ? (place as PlaceName) : 'survey'
+    const kept = sessionStorage.getItem(PLACE_KEY)
+    return PLACE_NAMES.find((place) => place === kept) ?? 'survey'
   } catch {
     return 'survey'
   }

@@ -11,6 +11,16 @@ beforeEach(async () => {
   page = await shared.begin()
 })
 
+async function chooseTrebleHole() {
+  await goTo(page, 'Lay out')
+  const design = await savedDesign(page)
+  await page
+    .getByRole('button', { name: /Treble hole/ })
+    .first()
+    .click()
+  return design
+}
+
 /** Not while the page still fetches its other places: what is broken off counts as a failure. */
 async function loadAgain() {
   await page.waitForLoadState('networkidle')
@@ -42,7 +52,12 @@ test('figures typed anew are meant, however finely the length was stated; a slip
   await page.keyboard.press('Backspace')
   await page.keyboard.press('Tab')
   expect(await lengthNow()).toBe(240)
-  await type(length, shown, 'Tab')
+  // Typed anew, one sign too many and that one taken back.
+  await length.click()
+  await page.keyboard.press('Control+a')
+  await page.keyboard.type(`${shown}5`)
+  await page.keyboard.press('Backspace')
+  await page.keyboard.press('Tab')
   const [whole = 0, over = 0, under = 1] = shown.split(/[ /]/).map(Number)
   expect(await lengthNow()).toBeCloseTo((whole + over / under) * 25.4, 9)
 })
@@ -73,12 +88,7 @@ test('words still in their field when the page is loaded again are kept', async 
 })
 
 test('Delete removes things where they are laid out, and nowhere else', async () => {
-  await goTo(page, 'Lay out')
-  const before = await savedDesign(page)
-  await page
-    .getByRole('button', { name: /Treble hole/ })
-    .first()
-    .click()
+  const before = await chooseTrebleHole()
   for (const place of ['Survey', 'Choose', 'Prove', 'Transfer', 'Record']) {
     await goTo(page, place)
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
@@ -101,12 +111,7 @@ test('Delete removes things where they are laid out, and nowhere else', async ()
 })
 
 test('a row is not made while a field of it cannot be read', async () => {
-  await goTo(page, 'Lay out')
-  const before = await savedDesign(page)
-  await page
-    .getByRole('button', { name: /Treble hole/ })
-    .first()
-    .click()
+  const before = await chooseTrebleHole()
   await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
   await page.keyboard.press('r')
   const dialog = page.getByRole('dialog')
@@ -130,7 +135,15 @@ test('no size as built is less than nothing', async () => {
   await page.getByLabel('Measure again').selectOption({ index: 1 })
   const built = page.getByLabel(/^Built: /).first()
   await type(built, '-4', 'Enter')
-  await page.getByText('no size is less than nothing').waitFor()
+  const said = page.getByText('no size is less than nothing')
+  await said.waitFor()
+  // It stands under its own line and over no other figure.
+  const [line, cell] = await Promise.all([
+    said.boundingBox(),
+    said.locator('xpath=ancestor::td').boundingBox(),
+  ])
+  if (!line || !cell) throw new Error('the sentence is not on the page')
+  expect(line.x + line.width).toBeLessThanOrEqual(cell.x + cell.width)
   expect((await savedDesign(page)).record.built.every((row) => row.built >= 0)).toBe(true)
 })
 
